@@ -1,0 +1,1 @@
+"""The engine: declarations, units, formulas, rounding, working, backwards answers."""
