@@ -1,0 +1,176 @@
+"""What a rule is: one frozen declaration from which vocabulary, help, sums, tests, practice and reference all come."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from .kinds import CHOICE, LENGTH, Kind
+from .rounding import Rounding
+
+When = Mapping[str, str | tuple[str, ...]]
+
+COMMON_PRACTICE = "common practice, no source"
+ARITHMETIC = "arithmetic"
+GEOMETRY = "geometry"
+
+
+class DeclarationError(ValueError):
+    """A declaration that is wrong; the message names the rule, the field and the good form."""
+
+
+@dataclass(frozen=True, slots=True)
+class Default:
+    """What an input is taken to be when not said, and why.
+
+    value: text as a person would type it ("2", "92 %", "40 in", "1/2 in | 1.2 cm": inches | metric), an option's key, or
+    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices.
+    A formula that is plain arithmetic on what was given (an edge from two sides) is no assumption: derived=True.
+    """
+
+    value: str
+    because: str = ""
+    when: When = field(default_factory=dict)
+    derived: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Input:
+    """Something a rule takes.
+
+    name: in formulas. label: in words. says: role words people use for it, besides the label's own words.
+    axis: "width", "length", "depth", "height", "girth", "diameter": words such as wide, long, deep then mean it.
+    default: see Default; a tuple of them is tried in order. With none it is needed: ask and example are required.
+    sane: "low..high", outside of which the question is refused; usual: outside of which the answer warns.
+    practice: "low..high step" of the numbers a maker would meet. noun: what a count counts ("button").
+    options: for a CHOICE, key -> words that mean it. many: takes several (a sum, a list). extra: optional, with no value
+    of its own: when not given the steps that need it are left out (a price).
+    """
+
+    name: str
+    label: str
+    kind: Kind = LENGTH
+    says: tuple[str, ...] = ()
+    axis: str = ""
+    default: str | Default | tuple[Default, ...] | None = None
+    because: str = ""
+    ask: str = ""
+    example: str = ""
+    sane: str = ""
+    usual: str = ""
+    practice: str = ""
+    noun: str = ""
+    options: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    many: bool = False
+    extra: bool = False
+    when: When = field(default_factory=dict)
+
+    @property
+    def defaults(self) -> tuple[Default, ...]:
+        if self.default is None:
+            return ()
+        if isinstance(self.default, str):
+            return (Default(self.default, self.because),)
+        return (self.default,) if isinstance(self.default, Default) else self.default
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step of the sum: a sentence and a formula; its name may be used by later steps.
+
+    Later steps use the exact value; `rounded(name)` is the value after this step's own rounding.
+    formula: "" for an output that the rule's algorithm gives. says: words that ask for it ("how many strips").
+    unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
+    stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
+    when: only under these choices.
+    """
+
+    name: str
+    sentence: str
+    formula: str = ""
+    kind: Kind = LENGTH
+    rounding: Rounding | None = None
+    label: str = ""
+    says: tuple[str, ...] = ()
+    axis: str = ""
+    noun: str = ""
+    unit: tuple[str, str] | None = None
+    stated: tuple[str, ...] = ()
+    when: When = field(default_factory=dict)
+
+    @property
+    def shown_label(self) -> str:
+        return self.label or self.name.replace("_", " ")
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """A warning with its source.
+
+    when: a formula of the rule's values that is true where the warning applies ("width > 300"), or "" for always.
+    mentions: any one of these words in the question; all_of: one from each group.
+    """
+
+    text: str
+    source: str = COMMON_PRACTICE
+    when: str = ""
+    mentions: tuple[str, ...] = ()
+    all_of: tuple[tuple[str, ...], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A rule of the trade, whole.
+
+    topic: its name. says: words people use for it. about: one sentence of help.
+    answers: names of steps in order of use; the first that can be worked is the headline unless another is asked for.
+    headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
+    something in particular was asked, it names that.
+    sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
+    algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
+    backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
+    no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
+    """
+
+    topic: str
+    family: str
+    says: tuple[str, ...]
+    about: str
+    inputs: tuple[Input, ...]
+    steps: tuple[Step, ...]
+    answers: tuple[str, ...]
+    source: str
+    headline: tuple[str, ...] = ()
+    sizes: tuple[tuple[str, ...], ...] = ()
+    home: str = ""
+    algorithm: Callable[..., Any] | None = None
+    backwards: Mapping[str, str] = field(default_factory=dict)
+    no_unknown: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    notes: tuple[str, ...] = ()
+    examples: tuple[str, ...] = ()
+    related: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        from .check import check_rule
+
+        check_rule(self)
+
+    def input(self, name: str) -> Input | None:
+        return next((i for i in self.inputs if i.name == name), None)
+
+    def step(self, name: str) -> Step | None:
+        return next((s for s in self.steps if s.name == name), None)
+
+
+def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | tuple[Default, ...] | None = None,
+           because: str = "", ask: str = "", example: str = "") -> Input:
+    """An input that is one of a few named options; the first words that match in the question settle it."""
+    return Input(name, label, CHOICE, options=options, default=default, because=because, ask=ask, example=example)
+
+
+def flag(name: str, label: str, says: tuple[str, ...], because: str = "not said", no: tuple[str, ...] = ()) -> Input:
+    """A yes-or-no input, no unless one of its words is met."""
+    return Input(name, label, CHOICE, options={"yes": says, "no": no}, default=Default("no", because, derived=True))

@@ -1,0 +1,61 @@
+"""What is asked of a rule: every number in its place, in base units, with the text that was typed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from typing import Any
+
+Number = Fraction | float
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A value in an input's place. value: base units (or an option's key, or a structure for lists and tables).
+
+    unit: the canonical unit it was typed in. text: as typed, echoed as it is. why: set when it was read by inference
+    ("48 read as inches, like the other lengths").
+    """
+
+    value: Any
+    unit: str
+    text: str
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One of several in a list input: 4 seams of 24 in. value: base units; count: how many of it."""
+
+    value: Number
+    unit: str
+    text: str
+    count: Number = 1
+    label: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Request:
+    """One question, understood.
+
+    given: input name -> Given; a list input's Given holds a tuple of Items.
+    stated: step name -> Given, a result the maker has told us; some input is then the unknown.
+    asked: names of steps or inputs wanted, the first one first; empty for the rule's own answers.
+    series: (input name, the values to try) for a sweep or a comparison; compare says it is the latter.
+    system: "in" or "cm". unit: the unit the answer is wanted in, or "". currency: of any money here.
+    mentions: lower-case words of the question, for the cautions. shop_step: base mm, or None for the usual step.
+    """
+
+    topic: str
+    given: Mapping[str, Given] = field(default_factory=dict)
+    stated: Mapping[str, Given] = field(default_factory=dict)
+    asked: tuple[str, ...] = ()
+    series: tuple[tuple[str, tuple[Given, ...]], ...] = ()
+    compare: bool = False
+    system: str = "in"
+    unit: str = ""
+    currency: str = "GBP"
+    currency_assumed: bool = False
+    mentions: frozenset[str] = frozenset()
+    largest: bool | None = None

@@ -1,0 +1,108 @@
+"""The rounding table: results only, in the direction that wastes least but never leaves the maker short."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+
+from .request import Number
+from .units import factor
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """How one system rounds: direction ("up", "down", "near", "ties up"), step and unit ("1/8", "yd")."""
+
+    direction: str
+    step: Fraction
+    unit: str
+
+    def base_step(self) -> Fraction:
+        return self.step * factor(self.unit)
+
+
+@dataclass(frozen=True, slots=True)
+class Rounding:
+    """A line of the table: what it is for, and how it goes in inches and in metric."""
+
+    name: str
+    inch: Step
+    metric: Step
+    bought: bool = False
+
+    def of(self, system: str) -> Step:
+        return self.inch if system == "in" else self.metric
+
+
+def _line(name: str, inch: str, metric: str, bought: bool = False) -> Rounding:
+    """Two steps from their text: "up 1/8 yd", "near 0.1 cm"."""
+
+    def read(text: str) -> Step:
+        *direction, step, unit = text.split()
+        return Step(" ".join(direction), Fraction(step), unit)
+
+    return Rounding(name, read(inch), read(metric), bought)
+
+
+BUY_CLOTH = _line("cloth to buy", "up 1/8 yd", "up 0.1 m", bought=True)
+CUT_TAPE = _line("elastic, cord, tape or zip to cut", "up 1/4 in", "up 0.5 cm")
+BUY_TAPE = _line("trimming or tape to buy", "up 1/4 yd", "up 0.1 m", bought=True)
+PATCH_CUT = _line("patchwork cut size", "up 1/8 in", "up 0.1 cm")
+CUT = _line("cut size", "near 1/8 in", "near 0.1 cm")
+RADIUS = _line("radius or spacing", "near 1/8 in", "near 0.1 cm")
+SPACING = RADIUS
+BODY = _line("body or finished measure", "near 1/8 in", "near 0.5 cm")
+WAIST_RADIUS = _line("waist radius", "near 1/16 in", "near 0.1 cm")
+SHEET = _line("wadding or backing size", "up 1/2 in", "up 1 cm")
+BIAS_SQUARE = _line("square for bias", "up 1 in", "up 2.5 cm")
+DRIFT = _line("error or drift", "near 1/32 in", "near 0.05 cm")
+HOLE = _line("hole", "up 1/64 in", "up 0.5 mm")
+SMALL = _line("small measure", "near 1/16 in", "near 1 mm")
+MM_TENTH = _line("stitch length", "near 0.1 mm", "near 0.1 mm")
+THREAD = _line("thread or yarn length", "up 1/2 yd", "up 1 m")
+YARN_LENGTH = _line("yarn length", "up 1 yd", "up 1 m")
+YARN_WEIGHT = _line("yarn weight", "up 1 oz", "up 1 g")
+COUNT_UP = _line("how many are needed", "up 1 1", "up 1 1")
+COUNT_DOWN = _line("how many can be got", "down 1 1", "down 1 1")
+COUNT_NEAR = _line("how many, nearest", "near 1 1", "near 1 1")
+BUDGET_DOWN = _line("length a budget buys", "down 1/8 yd", "down 0.1 m", bought=True)
+STITCH = _line("stitches", "near 1 st", "near 1 st")
+ROW = _line("rows", "near 1 row", "near 1 row")
+TENSION_ST = _line("stitch tension", "near 1/2 st/4in", "near 1/2 st/10cm")
+TENSION_ROW = _line("row tension", "near 1/2 row/4in", "near 1/2 row/10cm")
+PENNY = _line("money", "near 0.01 money", "near 0.01 money")
+PENNY_RATE_YD = _line("price a length", "near 0.01 money/yd", "near 0.01 money/m")
+PERCENT_TENTH = _line("percentage", "near 0.1 %", "near 0.1 %")
+
+
+def apply(value: Number, step: Step) -> Fraction:
+    """A value in base units rounded by a step, in base units, exactly. Ties go up.
+
+    >>> apply(Fraction(685, 100), Step("up", Fraction(1), "1"))
+    Fraction(7, 1)
+    """
+    size = step.base_step()
+    return snap(value, size, step.direction)
+
+
+def snap(value: Number, size: Fraction, direction: str) -> Fraction:
+    """Round to a multiple of size: "up", "down" or "near" (ties up).
+
+    A value that came through a root or pi is a float; a hair's breadth above a multiple is that multiple.
+    """
+    if isinstance(value, float):
+        units = value / float(size)
+        whole = round(units)
+        if abs(units - whole) < 1e-9 * max(1.0, abs(units)):
+            return whole * size
+        return _whole(units, direction) * size
+    return _whole(value / size, direction) * size
+
+
+def _whole(units: Number, direction: str) -> int:
+    if direction == "up":
+        return math.ceil(units)
+    if direction == "down":
+        return math.floor(units)
+    return math.floor(units + Fraction(1, 2))

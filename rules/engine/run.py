@@ -1,0 +1,291 @@
+"""One run of a rule: values worked on demand, each step of the working kept as it is made."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from . import formula
+from .answer import Line, Value
+from .declare import Default, Input, Rule, Step, When
+from .kinds import ANY, CHOICE, COUNT, PIECES, SIZES, TEXT, Kind
+from .literal import bounds, literal
+from .request import Given, Number, Request
+from .rounding import Step as RoundingStep
+from .rounding import apply
+from .text import shown
+from .units import factor, system_of
+
+
+class Needs(Exception):
+    """A value is needed that was not given and cannot be assumed. name: the input's."""
+
+    def __init__(self, name: str) -> None:
+        super().__init__(name)
+        self.name = name
+
+
+class Impossible(Exception):
+    """The numbers contradict, or lie outside sense; the message says why and what to type instead."""
+
+
+class Run:
+    """A rule being worked for a request. Rules' algorithms get one and read their inputs from it with `get`.
+
+    lines: the working so far, in order. assumed: what was taken without being said. touched: inputs that were used.
+    """
+
+    def __init__(self, rule: Rule, request: Request, override: dict[str, Any] | None = None) -> None:
+        self.rule, self.request = rule, request
+        self.system = request.system
+        self.values: dict[str, Any] = dict(override or {})
+        self.lines: list[Line] = []
+        self.assumed: list[Value] = []
+        self.touched: set[str] = set(self.values)
+        self._inputs = {item.name: item for item in rule.inputs}
+        self._steps = {step.name: step for step in rule.steps}
+        self._algorithm_done = False
+        self._busy: set[str] = set()
+        self.outcome: Any = None
+
+    # -- values -------------------------------------------------------------------------------------------------
+
+    def get(self, name: str) -> Any:
+        """The exact value of an input or step, in base units (a key for a choice). Raises Needs or Impossible."""
+        if name in self.values:
+            self.touched.add(name)
+            return self.values[name]
+        if name in self._busy:
+            raise Needs(name)
+        self._busy.add(name)
+        try:
+            value = self._input(self._inputs[name]) if name in self._inputs else self._step(self._steps[name])
+        finally:
+            self._busy.discard(name)
+        self.values[name] = value
+        self.touched.add(name)
+        return value
+
+    def maybe(self, name: str) -> Any:
+        """The value of an input, or None when it was not given and cannot be assumed."""
+        try:
+            return self.get(name)
+        except Needs:
+            return None
+
+    def was_given(self, name: str) -> bool:
+        return name in self.request.given
+
+    def rounded(self, name: str) -> Any:
+        """The value of a step after its own rounding."""
+        value = self.get(name)
+        step = self._steps.get(name)
+        return value if step is None else self.round_step(step, value)
+
+    def round_step(self, step: Step, value: Any) -> Any:
+        how = self.rounding(step)
+        return value if how is None or isinstance(value, str) else apply(value, how)
+
+    def rounding(self, step: Step) -> RoundingStep | None:
+        """How a step is rounded here: its table line, or the shop's own step for a length that is bought."""
+        if step.rounding is None:
+            return None
+        how = step.rounding.of(self.system)
+        shop = self.request.given.get("shop_step")
+        if step.rounding.bought and shop is not None:
+            self.touched.add("shop_step")
+            return RoundingStep(how.direction, shop.value / factor(how.unit), how.unit)
+        return how
+
+    def holds(self, when: When) -> bool:
+        """Whether the choices of a `when` are the ones made."""
+        for name, wanted in when.items():
+            options = (wanted,) if isinstance(wanted, str) else wanted
+            if self.get(name) not in options:
+                return False
+        return True
+
+    def _input(self, item: Input) -> Any:
+        given = self.request.given.get(item.name)
+        if given is not None:
+            self._check_range(item, given)
+            self._line_for_conversion(item, given)
+            return given.value
+        for default in item.defaults:
+            if self.holds(default.when):
+                return self._default(item, default)
+        raise Needs(item.name)
+
+    def _default(self, item: Input, default: Default) -> Any:
+        if default.value.startswith("="):
+            node = formula.read(default.value[1:])
+            value = formula.evaluate(node, self.get, self.rounded)
+            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, item.noun)
+            if not default.derived:
+                unit = self.unit_of(item.kind)
+                text = self.show(value, item.kind, item.noun)
+                self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
+            return value
+        if item.kind in (CHOICE, TEXT):
+            if not default.derived:
+                self.assumed.append(Value(item.label, default.value, "text", default.value.replace("_", " "), default.because))
+            return default.value
+        value, unit, text = literal(default.value, self.system)
+        if not default.derived:
+            unit = unit or (item.noun or "1")
+            self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
+        return value
+
+    def _check_range(self, item: Input, given: Given) -> None:
+        if not item.kind.is_number or item.kind is ANY or not isinstance(given.value, Fraction | int | float):
+            return
+        low, high = bounds(item.sane, self.system) if item.sane else (None, None)
+        if low is None and given.value <= 0 and not item.sane:
+            raise Impossible(f"the {item.label} cannot be {given.text}: it must be more than nothing. {self._say_example(item)}")
+        if (low is not None and given.value < low) or (high is not None and given.value > high):
+            raise Impossible(
+                f"the {item.label} cannot be {given.text}: I take {item.sane.replace('..', ' to ')}. {self._say_example(item)}"
+            )
+
+    def _say_example(self, item: Input) -> str:
+        return f"Type it again, such as: {item.label} {item.example}." if item.example else "Type it again."
+
+    # -- steps --------------------------------------------------------------------------------------------------
+
+    def _step(self, step: Step) -> Any:
+        if not self.holds(step.when):
+            raise Needs("")
+        if not step.formula:
+            return self._from_algorithm(step)
+        node = formula.read(step.formula)
+        value = self.evaluate(node)
+        self._line(step.shown_label, step.sentence, node, value, step.kind, step, step.noun)
+        return value
+
+    def evaluate(self, node: formula.Node) -> Any:
+        return formula.evaluate(node, self.get, self.rounded)
+
+    def holds_formula(self, text: str) -> bool:
+        """Whether a condition written as a formula is true here; false when it needs a value that is not known."""
+        try:
+            return bool(self.evaluate(formula.read(text)))
+        except Needs:
+            return False
+
+    def _from_algorithm(self, step: Step) -> Any:
+        if not self._algorithm_done:
+            assert self.rule.algorithm is not None
+            self._algorithm_done = True
+            try:
+                self.outcome = self.rule.algorithm(self)
+            except Needs:
+                self._algorithm_done = False
+                raise
+            self.values.update(self.outcome.values)
+        if step.name not in self.values:
+            raise Needs("")
+        return self.values[step.name]
+
+    # -- working ------------------------------------------------------------------------------------------------
+
+    def say(self, sentence: str, formula_text: str = "", numbers: str = "", result: str = "") -> None:
+        """Add a line of working by hand, for algorithms."""
+        self.lines.append(Line(sentence, formula_text, numbers, result))
+
+    def _line(self, label: str, sentence: str, node: formula.Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
+        take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
+        in_words = f"{label} = {formula.show(node, self._label, self._rounded_label, take)}"
+        numbers = formula.show(node, self._number, self._rounded_number, take)
+        self.lines.append(Line(sentence, in_words, numbers, self._result(value, kind, step, noun)))
+
+    def _result(self, value: Any, kind: Kind, step: Step | None, noun: str) -> str:
+        if isinstance(value, str):
+            return value
+        unit = self.step_unit(step) if step else self.unit_of(kind)
+        exact = self.show_in(value, unit, noun)
+        how = self.rounding(step) if step else None
+        if how is None:
+            return exact
+        final = self.show_in(apply(value, how), unit, noun)
+        if final == exact:
+            return exact
+        words = {"up": "up to", "down": "down to", "near": "to the nearest"}[how.direction]
+        if kind.base in ("mm", "mm^2") or kind.base.startswith("money/"):
+            return f"{exact}, {words} {'the next ' if how.direction == 'up' else ''}{shown(how.base_step(), how.unit)}: {final}" \
+                if not how.unit.startswith("money") else f"{exact}, to the nearest hundredth: {final}"
+        if how.unit == "money":
+            return final
+        return f"{exact}, {words} {'a whole' if how.step == 1 else shown(how.base_step(), how.unit)}: {final}" \
+            if how.direction == "near" else f"{exact}, {words} {final}"
+
+    def _line_for_conversion(self, item: Input, given: Given) -> None:
+        """A value typed in the other system is put into the answer's first, so that the sum can be followed by hand."""
+        if isinstance(given.value, tuple | str) or given.unit in ("", "text") or item.kind is ANY:
+            return
+        system = system_of(given.unit)
+        if system and system != self.system:
+            unit = self.unit_of(item.kind)
+            if unit not in ("text", "any"):
+                self.say(f"Put {given.text} into {unit}", f"{item.label} in {unit}", given.text, self.show_in(given.value, unit))
+
+    def _label(self, name: str) -> str:
+        if name in self._inputs:
+            return self._inputs[name].label
+        return self._steps[name].shown_label if name in self._steps else name
+
+    def _rounded_label(self, name: str) -> str:
+        return self._label(name)
+
+    def _number(self, name: str) -> str:
+        item, step = self._inputs.get(name), self._steps.get(name)
+        value = self.get(name)
+        if isinstance(value, tuple):
+            return " + ".join(
+                (f"{shown(entry.count, '1')} × " if entry.count != 1 else "") + entry.text for entry in value
+            )
+        if item is not None:
+            return self.show(value, item.kind, item.noun)
+        assert step is not None
+        return self.show_in(value, self.step_unit(step), step.noun)
+
+    def _rounded_number(self, name: str) -> str:
+        step = self._steps.get(name)
+        return self.show_in(self.rounded(name), self.step_unit(step), step.noun) if step else self._number(name)
+
+    # -- units --------------------------------------------------------------------------------------------------
+
+    def unit_of(self, kind: Kind) -> str:
+        """The unit a kind is shown in here: inches or metric, in the question's currency."""
+        unit = kind.inch if self.system == "in" else kind.metric
+        return self.money(unit)
+
+    def money(self, unit: str) -> str:
+        return unit.replace("money", self.request.currency) if unit.startswith("money") else unit
+
+    def step_unit(self, step: Step) -> str:
+        """The unit a step's value is shown in: its own, or its rounding's, or its kind's."""
+        if step.unit is not None:
+            return self.money(step.unit[0] if self.system == "in" else step.unit[1])
+        if step.rounding is not None:
+            return self.money(step.rounding.of(self.system).unit)
+        return self.unit_of(step.kind)
+
+    def show(self, value: Any, kind: Kind, noun: str = "") -> str:
+        """A value in base units as text, in the unit of its kind here."""
+        if isinstance(value, str) or kind in (CHOICE, TEXT, PIECES, SIZES):
+            return str(value).replace("_", " ")
+        return self.show_in(value, self.unit_of(kind), noun if kind is COUNT else "")
+
+    def show_in(self, value: Number | str, unit: str, noun: str = "") -> str:
+        if isinstance(value, str):
+            return value
+        return shown(value, unit, noun)
+
+
+def _in_unit(value: Any, unit: str) -> Any:
+    """A value in base units as a number of the unit; a noun is a plain count."""
+    try:
+        size = factor(unit)
+    except ValueError:
+        size = Fraction(1)
+    return value / size if isinstance(value, Fraction) else value / float(size)
