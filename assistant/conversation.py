@@ -1,0 +1,193 @@
+"""One conversation: each line answered on its own, as an answer to what was asked, or as a change to what went before."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from grammar import TooLong
+from rules.engine.answer import Answer
+from rules.engine.declare import Rule
+from rules.engine.request import Given, Request
+from rules.engine.work import answer as work
+
+from .understand import follow, say
+from .understand.build import Habits, NeedsUnit, build, system_of_line
+from .understand.choose import CLOSE, Reading, candidates, read_as, unheard
+from .understand.lexicon import Match
+from .understand.mind import Mind
+from .understand.spelling import nearest
+from .understand.tokens import FILLERS
+from .understand.values import Line, lay_out
+
+LONGEST = 8000
+
+
+@dataclass(slots=True)
+class Context:
+    """What went before: the last request and its answer, and what is still to be said."""
+
+    request: Request | None = None
+    answer: Answer | None = None
+    waiting: frozenset[str] = frozenset()
+    choices: tuple[Request, ...] = ()
+    pending_line: str = ""
+
+
+@dataclass(slots=True)
+class Heard:
+    """A line laid out: its words, the phrases met, and what was corrected."""
+
+    line: Line
+    matches: list[Match]
+    corrected: tuple[tuple[str, str], ...] = ()
+
+
+@dataclass(slots=True)
+class Live:
+    """How a half-typed line is being read, for the line under the prompt."""
+
+    topic: str = ""
+    placed: tuple[tuple[str, str], ...] = ()
+    missing: tuple[str, ...] = ()
+    unplaced: tuple[str, ...] = ()
+
+
+@dataclass
+class Conversation:
+    """Ask it a line, get an answer. It keeps what went before until told to forget."""
+
+    mind: Mind
+    notebook: object | None = None
+    habits: Habits = field(default_factory=Habits)
+    context: Context = field(default_factory=Context)
+
+    def forget(self) -> None:
+        """Drop what went before: the next line stands alone."""
+        self.context = Context()
+
+    def ask(self, text: str) -> Answer:
+        """The answer to a line. Never raises for anything a person can type."""
+        try:
+            heard = self.hear(text)
+        except TooLong:
+            return replace(say.too_long(len(text)), question=text[:200])
+        made = self._answer(text, heard)
+        notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
+        return replace(made, question=text, notes=(*notes, *made.notes))
+
+    def hear(self, text: str) -> Heard:
+        """A line laid out and its phrases met, misspelt words put right."""
+        if len(text) > LONGEST:
+            raise TooLong(len(text))
+        line = lay_out(self.mind.reader.read(text))
+        corrected = self._correct(line)
+        return Heard(line, self.mind.lexicon.match(line.words), corrected)
+
+    def _correct(self, line: Line) -> tuple[tuple[str, str], ...]:
+        known = self.mind.lexicon.words
+        corrected = []
+        for spot, word in enumerate(line.words):
+            if spot in line.at_value or word in known or word in FILLERS or len(word) < 4 or not word.isalpha():
+                continue
+            meant = nearest(word, known)
+            if meant:
+                line.words[spot] = meant
+                start, end = line.origin[spot]
+                corrected.append((line.text[start:end], self.mind.lexicon.spellings.get(meant, meant)))
+        return tuple(corrected)
+
+    # -- one line -----------------------------------------------------------------------------------------------
+
+    def _answer(self, text: str, heard: Heard) -> Answer:
+        if self.context.request is not None or self.context.choices:
+            followed = follow.follow(self, heard)
+            if followed is not None:
+                return self._keep(*followed)
+        return self._fresh(heard)
+
+    def readings(self, heard: Heard) -> list[Reading]:
+        """Every likely reading of a line on its own, the best first."""
+        hint = system_of_line(heard.line) or self.habits.system
+        found = []
+        for topic, _ in candidates(self.mind.lexicon, heard.matches):
+            rule = self.mind.rules[topic]
+            found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
+        found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
+        return found
+
+    def _fresh(self, heard: Heard) -> Answer:
+        self.forget()
+        readings = self.readings(heard)
+        best = self._best(readings)
+        if best is None:
+            return say.lost(self.mind, heard.line, readings)
+        rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
+        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
+        if rivals:
+            requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
+            self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
+            return say.rivals(self.mind, (best, *rivals[:3]))
+        if best.lost:
+            return say.unplaced(best)
+        return self._work(best, heard, None)
+
+    @staticmethod
+    def _best(readings: list[Reading]) -> Reading | None:
+        if not readings:
+            return None
+        best = readings[0]
+        if best.topic_score < 0.2 and best.score < 3.0:
+            return None
+        return best
+
+    def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
+        try:
+            return build(reading, self.habits, frozenset(heard.line.words), earlier)
+        except NeedsUnit:
+            return None
+
+    def _work(self, reading: Reading, heard: Heard, earlier: Request | None) -> Answer:
+        try:
+            request = build(reading, self.habits, frozenset(heard.line.words), earlier)
+        except NeedsUnit as need:
+            return say.needs_unit(reading, need)
+        made = work(reading.rule, request)
+        if made.status == "answered":
+            made = replace(made, not_used=(*made.not_used, *unheard(reading, self.mind.lexicon.words)))
+        return self._keep(request, made)
+
+    def _keep(self, request: Request | None, made: Answer) -> Answer:
+        if request is not None:
+            waiting = frozenset(missing.name for missing in made.missing)
+            self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
+        return made
+
+    # -- for those who look on ----------------------------------------------------------------------------------
+
+    def reading(self, text: str) -> Live:
+        """How a half-typed line would be read. Changes nothing."""
+        try:
+            heard = self.hear(text)
+        except TooLong:
+            return Live()
+        readings = self.readings(heard)
+        best = self._best(readings)
+        if best is None:
+            return Live(unplaced=tuple(value.text for value in heard.line.values if not value.soft))
+        return live(best.rule, best, heard.line)
+
+
+def live(rule: Rule, reading: Reading, line: Line) -> Live:
+    """A reading as the line under the prompt shows it."""
+    placed = []
+    for value in line.values:
+        slots = reading.placing.spots.get(value.number)
+        if slots:
+            labels = [getattr(slot.declared, "label", "") or slot.name for slot in slots]
+            placed.append((" × ".join(labels), value.text))
+    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.chosen) | set(reading.listed)
+    missing = tuple(item.label for item in rule.inputs if item.default is None and not item.extra and item.name not in filled)
+    return Live(rule.topic, tuple(placed), missing, tuple(value.text for value in reading.lost))
+
+
+__all__ = ["Context", "Conversation", "Given", "Heard", "Live"]

@@ -1,0 +1,129 @@
+"""What a question asks for: which result, which unknown input, and in which unit."""
+
+from __future__ import annotations
+
+from rules.engine.declare import Input, Rule, Step
+from rules.engine.kinds import CHOICE, LENGTH, MONEY
+
+from .lexicon import HOW_AXIS, Match
+from .tokens import LINKS
+from .values import Line
+
+ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
+UNITS_ASKED = {
+    "inch": "in", "in": "in", "inche": "in", "cm": "cm", "centimetre": "cm", "centimeter": "cm", "mm": "mm", "millimetre": "mm",
+    "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
+    "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
+}  # fmt: skip
+LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
+
+
+def unit_asked(line: Line) -> str:
+    """The unit an answer is wanted in ("in metres", "how many yards"), "metric", "inches", or ""."""
+    found = ""
+    words = line.words
+    for spot in range(len(words) - 1):
+        if spot in line.at_value or words[spot] not in LEAD or spot + 1 in line.at_value:
+            continue
+        unit = UNITS_ASKED.get(words[spot + 1], "")
+        if unit and not (words[spot + 1] == "in" and words[spot] != "in"):
+            found = unit
+    if "yardage" in words:
+        found = found or "yd"
+    return found
+
+
+def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
+    """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
+    scores: dict[str, float] = {}
+    for match in matches:
+        tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
+        if not tags or _is_option(rule, match, matches):
+            continue
+        strength = _asking(line, match)
+        if strength <= 0:
+            continue
+        for tag in tags:
+            bonus = 0.35 if tag.what == "result" else 0.0
+            scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
+    _by_how(rule, line, scores)
+    ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
+    return tuple(ranked)
+
+
+def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
+    """Whether the words are part of a longer phrase that means something else for this rule."""
+    return any(
+        other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
+        and any(tag.topic == rule.topic for tag in other.tags)
+        for other in matches
+    )  # fmt: skip
+
+
+def _asking(line: Line, match: Match) -> float:
+    """How much a phrase is what is asked: near after an asking word, or closing the question; not beside a number."""
+    words = line.words
+    if _beside_value(line, match):
+        return 0.0
+    best = 0.0
+    for back in range(1, 7):
+        spot = match.first - back
+        if spot < 0 or words[spot] in (".", ";", "\n"):
+            break
+        if spot in line.at_value:
+            break
+        if words[spot] in ASK_WORDS:
+            best = max(best, 2.0 - 0.22 * back)
+    tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
+    if not tail:
+        best = max(best, 1.1)
+    elif len(tail) == 1 and "?" in words[match.last :]:
+        best = max(best, 0.9)
+    return best or 0.45
+
+
+def _beside_value(line: Line, match: Match) -> bool:
+    """Whether a number stands right beside the phrase, so that the phrase names the number."""
+    if any(spot in line.at_value for spot in range(match.first, match.last)):
+        return True
+    before = match.first - 1
+    if before in line.at_value:
+        return True
+    after = match.last
+    if after in line.at_value:
+        return True
+    while after < len(line.words) and line.words[after] in LINKS and after not in line.at_value:
+        after += 1
+        if after - match.last > 3:
+            return False
+    return after in line.at_value and after > match.last and line.words[after - 1] in ("is", "of", "=", ":", "are", "was")
+
+
+def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
+    """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
+    words = line.words
+    for spot in range(len(words) - 1):
+        if words[spot] != "how" or spot in line.at_value:
+            continue
+        following = words[spot + 1]
+        axis = HOW_AXIS.get(following, "")
+        for declared in (*rule.steps, *rule.inputs):
+            gain = 0.0
+            if axis and declared.axis == axis:
+                gain = 1.6 if isinstance(declared, Step) else 1.2
+            elif following == "much" and isinstance(declared, Step):
+                if declared.rounding is not None and declared.rounding.bought:
+                    gain = 1.2
+                elif declared.kind is MONEY:
+                    gain = 0.5
+            if gain:
+                scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
+
+
+def could_be_unknown(rule: Rule, name: str) -> bool:
+    """Whether an input can be asked for, backwards."""
+    item = rule.input(name)
+    return isinstance(item, Input) and item.kind is not CHOICE and name not in rule.no_unknown and item.kind is not None
+
+
+__all__ = ["LENGTH", "asked_for", "could_be_unknown", "unit_asked"]

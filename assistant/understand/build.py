@@ -1,0 +1,250 @@
+"""A reading made into a request: numbers into base units, the answer's system and currency, lists and tables to try."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grammar.query import Measure
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import ANY, LENGTH, MONEY, PRICE, PRICE_AREA, Kind
+from rules.engine.request import Given, Item, Request
+from rules.engine.units import CURRENCIES, system_of
+
+from .asked import unit_asked
+from .choose import Reading
+from .place import Slot
+from .values import LENGTHS, Line, Value, base_value, kinds_of
+
+
+class NeedsUnit(Exception):
+    """A bare number stands where a length is meant and nothing says whether inches or centimetres."""
+
+    def __init__(self, label: str, text: str) -> None:
+        super().__init__(label)
+        self.label, self.text = label, text
+
+
+@dataclass(frozen=True, slots=True)
+class Habits:
+    """What the maker is used to, until a question says otherwise. system: "in", "cm" or "" when not known."""
+
+    system: str = ""
+    currency: str = ""
+    forced: str = ""
+
+
+def system_of_line(line: Line) -> str:
+    """"in" or "cm" by the majority of the units typed, the first on a tie; "" when none was."""
+    votes: dict[str, int] = {}
+    for value in line.values:
+        for measure in value.members:
+            units = [part.unit for part in measure.parts] + ([measure.per.unit] if measure.per else [])
+            for unit in units:
+                system = system_of(unit)
+                if system and unit in LENGTHS and unit != "ligne":
+                    votes[system] = votes.get(system, 0) + 1
+    return max(votes, key=lambda name: votes[name]) if votes else ""
+
+
+def bare_unit_of(line: Line, system: str) -> str:
+    """The unit a bare length takes: that of the other lengths of the question."""
+    units = [
+        measure.unit
+        for value in line.values
+        for measure in value.members
+        if measure.unit in LENGTHS and measure.per is None and measure.unit not in ("ligne", "yd", "ft", "m", "km")
+    ]
+    same = [unit for unit in units if system_of(unit) == system]
+    return same[0] if same else (("in" if system == "in" else "cm") if system else "")
+
+
+def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: Request | None = None) -> Request:
+    """The request a reading stands for; with `earlier`, a change to that request. Raises NeedsUnit."""
+    rule, line = reading.rule, reading.line
+    typed = system_of_line(line)
+    unit = unit_asked(line)
+    if unit == "metric":
+        unit, asked_system = "", "cm"
+    elif unit == "inches":
+        unit, asked_system = "", "in"
+    else:
+        asked_system = system_of(unit) if unit else ""
+    before = earlier.system if earlier is not None else ""
+    system = habits.forced or asked_system or before or typed or _word_system(line) or habits.system or rule.home or ""
+    bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
+    given: dict[str, Given] = dict(earlier.given) if earlier is not None else {}
+    stated: dict[str, Given] = dict(earlier.stated) if earlier is not None else {}
+    series: list[tuple[str, tuple[Given, ...]]] = []
+    compare = False
+    gathered: dict[str, list[tuple[Value, Slot]]] = {}
+    for value in line.values:
+        slots = reading.placing.spots.get(value.number)
+        if slots is None:
+            continue
+        if len(slots) > 1:
+            measures = value.members if value.shape == "size" else _parts(value.main)
+            for slot, measure in zip(slots, measures, strict=True):
+                given[slot.name] = _given(measure, slot, bare, line)
+        else:
+            gathered.setdefault(slots[0].name, []).append((value, slots[0]))
+    for name, entries in gathered.items():
+        slot = entries[0][1]
+        many = isinstance(slot.declared, Input) and slot.declared.many
+        if many:
+            items = [item for value, _ in entries for item in _items(value, slot, bare, line)]
+            given[name] = Given(tuple(items), items[0].unit, ", ".join(item.text for item in items))
+        elif len(entries) > 1 or entries[0][0].shape in ("series", "sweep"):
+            values = [one for value, _ in entries for one in _members(value, slot, bare, line)]
+            series.append((name, tuple(values)))
+            given.pop(name, None)
+            compare = compare or len(entries) > 1 or entries[0][0].alternatives
+        else:
+            one = _one(entries[0][0], slot, bare, line)
+            (stated if slot.stated else given)[name] = one
+            if slot.stated:
+                pass
+    for name, keys in reading.chosen.items():
+        if len(keys) > 1:
+            series.append((name, tuple(Given(key, "text", key.replace("_", " ")) for key in keys)))
+            compare = True
+        else:
+            given[name] = Given(keys[0], "text", keys[0].replace("_", " "))
+    given.update(reading.listed)
+    currency, assumed = _currency(line, given, habits, earlier)
+    asked = reading.asked or (earlier.asked if earlier is not None else ())
+    return Request(
+        topic=rule.topic,
+        given=given,
+        stated=stated,
+        asked=asked,
+        series=tuple(series),
+        compare=compare,
+        system=system or _default_system(currency if not assumed else "", given),
+        unit=unit or (earlier.unit if earlier is not None and not asked_system else ""),
+        currency=currency,
+        currency_assumed=assumed,
+        mentions=mentions | (earlier.mentions if earlier is not None else frozenset()),
+        largest=_largest(line),
+    )
+
+
+def _default_system(currency: str, given: Mapping[str, Given]) -> str:
+    return "in" if currency == "USD" else "cm"
+
+
+def _word_system(line: Line) -> str:
+    """A system named in words only ("in inches", "inches,")."""
+    for word in line.words:
+        if word in ("inch", "yard", "yardage", "yd"):
+            return "in"
+        if word in ("cm", "centimetre", "metre", "mm", "metric"):
+            return "cm"
+    return ""
+
+
+def _largest(line: Line) -> bool | None:
+    words = set(line.words)
+    if words & {"biggest", "largest", "most", "maximum", "max", "longest", "widest"}:
+        return True
+    if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:
+        return False
+    return None
+
+
+def _parts(measure: Measure) -> tuple[Measure, Measure]:
+    from .place import _rate_parts
+
+    above, below = _rate_parts(measure)
+    return above, below
+
+
+def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
+    kind, declared = slot.kind, slot.declared
+    if kind is ANY:
+        return _any(measure)
+    why = ""
+    use = ""
+    if measure.bare and kind.base in ("mm", "mm^2", "st/mm", "row/mm", "g"):
+        use = _unit_for_bare(kind, bare)
+        label = declared.label if isinstance(declared, Input) else declared.shown_label
+        if not use:
+            raise NeedsUnit(label, measure.text)
+        why = f"read as {use}"
+    value, unit = base_value(measure, kind, use)
+    text = measure.text if not use else f"{measure.text} {use}"
+    return Given(value, unit or "1", text, why)
+
+
+def _unit_for_bare(kind: Kind, bare: str) -> str:
+    if kind is LENGTH:
+        return bare
+    system = system_of(bare)
+    return (kind.inch if system == "in" else kind.metric) if system else ""
+
+
+def _any(measure: Measure) -> Given:
+    """A measure of whatever kind, for conversions: the value in base units of its own unit."""
+    from rules.engine.kinds import ALL_KINDS
+
+    name = kinds_of(measure)[0] if kinds_of(measure) else "count"
+    if measure.bare:
+        return Given(Fraction(measure.value), "1", measure.text)
+    kind = next(kind for kind in ALL_KINDS if kind.name == name)
+    value, unit = base_value(measure, kind)
+    return Given(value, unit or "1", measure.text)
+
+
+def _one(value: Value, slot: Slot, bare: str, line: Line) -> Given:
+    if value.shape == "span":
+        low, high = value.members
+        return Given(_given(low, slot, bare, line).value, low.unit or bare, value.text, f"the lesser of {value.text}")
+    return _given(value.main, slot, bare, line)
+
+
+def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
+    if value.shape != "sweep":
+        return [_given(measure, slot, bare, line) for measure in value.members]
+    first, last, step = (_given(measure, slot, bare, line) for measure in value.members)
+    size = abs(step.value)
+    if not size:
+        return [first, last]
+    count = int((abs(last.value - first.value)) / size) if abs(last.value - first.value) / size < 1000 else 1000
+    from rules.engine.text import shown
+
+    sign = 1 if last.value >= first.value else -1
+    unit = first.unit
+    amounts = [first.value + sign * size * index for index in range(count + 1)]
+    return [Given(amount, unit, shown(amount, "1" if unit == "1" else unit)) for amount in amounts]
+
+
+def _items(value: Value, slot: Slot, bare: str, line: Line) -> list[Item]:
+    items = []
+    for measure in value.members:
+        given = _given(measure, slot, bare, line)
+        text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"
+        items.append(Item(given.value, given.unit, text))
+    return items
+
+
+def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, bool]:
+    for value in line.values:
+        for measure in value.members:
+            unit = measure.unit
+            if unit in CURRENCIES:
+                return unit, unit == "USD" and "$" in measure.text and habits.currency != "USD"
+            if unit in ("pound", "pence") and any(
+                given_one.unit.startswith("GBP") for given_one in given.values() if isinstance(given_one.unit, str)
+            ):
+                return "GBP", False
+            if unit == "cent":
+                return habits.currency or "USD", not habits.currency
+    if earlier is not None:
+        return earlier.currency, earlier.currency_assumed
+    return habits.currency or "GBP", not habits.currency
+
+
+def money_kind(rule: Rule, name: str) -> bool:
+    declared = rule.input(name)
+    return declared is not None and declared.kind in (MONEY, PRICE, PRICE_AREA)

@@ -1,0 +1,164 @@
+"""Which rule a question is for: each likely rule tries to place every number, and the best fit wins, or none does."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from rules.engine.declare import Rule
+from rules.engine.request import Given
+
+from . import lists
+from .asked import asked_for, could_be_unknown
+from .lexicon import Lexicon, Match
+from .place import Placing, place
+from .tokens import FILLERS
+from .values import Line, Value
+
+CANDIDATES = 8
+TOPIC_WEIGHT = 3.0
+CLOSE = 0.8
+READABLE = 1.6
+
+
+@dataclass(slots=True)
+class Reading:
+    """One way to read the question: a rule, where the numbers go, which options, what is asked, how well it fits."""
+
+    rule: Rule
+    line: Line
+    placing: Placing
+    options: dict[str, list[Match]]
+    chosen: dict[str, tuple[str, ...]]
+    asked: tuple[str, ...]
+    listed: dict[str, Given] = field(default_factory=dict)
+    score: float = 0.0
+    heard: frozenset[int] = frozenset()
+    topic_score: float = 0.0
+
+    @property
+    def lost(self) -> list[Value]:
+        """Numbers that found no place; a number word ("one of them") is not counted as lost."""
+        return [value for value in self.placing.unplaced if not value.soft]
+
+
+def candidates(lexicon: Lexicon, matches: list[Match]) -> list[tuple[str, float]]:
+    """Topics in order of how loudly the words speak for them."""
+    scores: dict[str, float] = {}
+    named: dict[str, float] = {}
+    for match in matches:
+        best: dict[str, float] = {}
+        for tag in match.tags:
+            strength = match.weight * (TOPIC_WEIGHT if tag.what == "topic" else 0.9 if tag.what == "option" else 0.6)
+            best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
+            if tag.what == "topic":
+                named[tag.topic] = max(named.get(tag.topic, 0.0), strength)
+        for topic, strength in best.items():
+            scores[topic] = scores.get(topic, 0.0) + strength
+    return sorted(((t, s) for t, s in scores.items()), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
+
+
+def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
+            prefer: Mapping[str, float] | None = None) -> Reading:
+    """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
+    mine = [match for match in matches if any(tag.topic == rule.topic for tag in match.tags)]
+    mine = _longest(rule, mine)
+    options, chosen = _options(rule, line, mine)
+    eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
+    values = [value for value in line.values if value.first not in eaten]
+    listed, values = _read_lists(rule, line, values, mine)
+    asked = asked_for(rule, line, mine)
+    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
+    placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
+    filled = {slot.name for slots in placing.spots.values() for slot in slots}
+    asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
+    reading = Reading(rule, line, placing, options, chosen, asked, listed)
+    reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
+    reading.score = _score(reading, mine, kept or {})
+    return reading
+
+
+def _longest(rule: Rule, matches: list[Match]) -> list[Match]:
+    """A phrase inside a longer one of the same rule is that longer phrase's part, unless it speaks of the same thing."""
+    kept = []
+    for match in matches:
+        swallowed = any(
+            other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
+            and any(tag.topic == rule.topic and tag.what in ("option", "topic") for tag in other.tags)
+            for other in matches
+        )  # fmt: skip
+        tags = tuple(tag for tag in match.tags if tag.topic == rule.topic)
+        if swallowed:
+            tags = ()
+        if tags:
+            kept.append(Match(match.first, match.last, tags, match.weight))
+    return kept
+
+
+def _options(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, list[Match]], dict[str, tuple[str, ...]]]:
+    """The options the words choose: input -> its option keys, more than one only when joined by "or"."""
+    met: dict[str, list[tuple[Match, str]]] = {}
+    for match in matches:
+        for tag in match.tags:
+            if tag.what == "option":
+                met.setdefault(tag.name, []).append((match, tag.option))
+    options, chosen = {}, {}
+    for name, found in met.items():
+        options[name] = [match for match, _ in found]
+        keys = tuple(dict.fromkeys(key for _, key in found))
+        if len(keys) > 1:
+            if "or" in line.words or "versus" in line.words or "vs" in line.words:
+                pass
+            else:
+                longest = max(found, key=lambda entry: (entry[0].last - entry[0].first, entry[0].weight, entry[0].first))
+                keys = (longest[1],)
+        chosen[name] = keys
+    return options, chosen
+
+
+def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match]) -> tuple[dict[str, Given], list[Value]]:
+    """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
+    listed: dict[str, Given] = {}
+    for item in rule.inputs:
+        reader = lists.READERS.get(item.kind.name)
+        if reader is not None:
+            given, taken = reader(item, line, values, matches)
+            if given is not None:
+                listed[item.name] = given
+                values = [value for value in values if value.number not in taken]
+    return listed, values
+
+
+def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
+    topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
+    best_topic = max(topic, default=0.0)
+    reading.topic_score = best_topic
+    score = TOPIC_WEIGHT * best_topic + 0.5 * sum(sorted(topic)[:-1])
+    score += 0.9 * sum(max(match.weight for match in found) for found in reading.options.values())
+    roles: dict[str, float] = {}
+    for match in matches:
+        for tag in match.tags:
+            if tag.what in ("role", "result", "stated"):
+                roles[tag.name] = max(roles.get(tag.name, 0.0), match.weight)
+    score += 0.45 * sum(roles.values())
+    score += 0.55 * reading.placing.score
+    score += 0.8 if reading.asked else 0.0
+    score += 1.2 * len(reading.listed)
+    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
+    for item in reading.rule.inputs:
+        needed = item.default is None and not item.extra and item.name not in filled
+        if needed and item.name not in reading.asked[:1]:
+            score -= 0.55
+    return score
+
+
+def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:
+    """Content words that changed nothing."""
+    line = reading.line
+    words = []
+    for spot, word in enumerate(line.words):
+        if spot in line.at_value or spot in reading.heard or word in FILLERS or not word[:1].isalpha() or len(word) < 3:
+            continue
+        start, end = line.origin[spot]
+        words.append(line.text[start:end])
+    return tuple(dict.fromkeys(words))

@@ -1,0 +1,158 @@
+"""A line that goes on from the one before: why, another unit, one thing changed, an answer to what was asked."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from rules.engine.answer import Answer
+from rules.engine.request import Given, Request
+from rules.engine.units import system_of
+from rules.engine.work import answer as work
+
+from .asked import unit_asked
+from .build import NeedsUnit, build
+from .choose import Reading, read_as
+from .say import needs_unit
+from .tokens import FILLERS
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation, Heard
+
+Followed = tuple[Request | None, Answer] | None
+
+WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
+BACK_WORDS = frozenset("that it those this them these same instead also too".split())
+
+
+def follow(talk: Conversation, heard: Heard) -> Followed:
+    """The line as a continuation, or None when it stands alone."""
+    context = talk.context
+    if context.choices and context.request is None:
+        return _choose(talk, heard)
+    request = context.request
+    assert request is not None
+    if context.answer is not None and _asks_why(heard):
+        return None if not context.answer else (None, context.answer)
+    if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
+        return changed
+    return _change(talk, heard, request)
+
+
+def _asks_why(heard: Heard) -> bool:
+    words = tuple(word for word in heard.line.words if word not in ("?", "!", ".", "please", "is", "that", ","))
+    return words in WHY
+
+
+def _other_unit(talk: Conversation, heard: Heard, request: Request) -> Followed:
+    unit = unit_asked(heard.line)
+    content = [word for word in heard.line.words if word not in FILLERS and word[:1].isalpha()]
+    if not unit or len(content) > 2:
+        return None
+    if unit in ("metric", "inches"):
+        changed = replace(request, system="cm" if unit == "metric" else "in", unit="")
+    else:
+        changed = replace(request, system=system_of(unit) or request.system, unit=unit)
+    return changed, work(talk.mind.rules[request.topic], changed)
+
+
+def _choose(talk: Conversation, heard: Heard) -> Followed:
+    """The answer to "which of these did you mean?": words that favour one of them, and anything else said with it."""
+    choices = talk.context.choices
+    scored: list[tuple[float, Reading, Request]] = []
+    for request in choices:
+        rule = talk.mind.rules[request.topic]
+        reading = read_as(rule, heard.line, heard.matches, request.system, request.given)
+        if reading.lost:
+            continue
+        words = sum(match.weight for match in heard.matches for tag in match.tags if tag.topic == rule.topic)
+        scored.append((words, reading, request))
+    scored.sort(key=lambda entry: -entry[0])
+    if not scored or scored[0][0] <= 0 or (len(scored) > 1 and scored[0][0] - scored[1][0] < 0.05):
+        return None
+    _, reading, request = scored[0]
+    return _rework(talk, heard, reading, request)
+
+
+def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
+    """One thing changed, added or answered, unless the line makes better sense alone."""
+    rule = talk.mind.rules[request.topic]
+    prefer = {name: 0.4 for name in request.given}
+    prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
+    reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
+    alone = talk.readings(heard)
+    best = talk._best(alone)
+    says_something = reading.placing.spots or reading.chosen or reading.asked or reading.listed
+    if best is not None and best.rule.topic != rule.topic and best.topic_score > max(0.35, reading.topic_score):
+        carried = _carry(talk, heard, best, request)
+        if carried is not None:
+            return carried
+        if not best.lost:
+            return None
+    if best is not None and best.rule.topic == rule.topic and _whole(best) and reading.topic_score > 0.35:
+        return None
+    if reading.lost or not says_something:
+        return None
+    return _rework(talk, heard, reading, request)
+
+
+def _whole(reading: Reading) -> bool:
+    """Whether a reading needs nothing from before."""
+    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.chosen) | set(reading.listed)
+    needed = [item.name for item in reading.rule.inputs if item.default is None and not item.extra]
+    return bool(filled) and all(name in filled for name in needed) and not reading.lost
+
+
+def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
+    try:
+        changed = build(reading, talk.habits, frozenset(heard.line.words), request)
+    except NeedsUnit as need:
+        return request, needs_unit(reading, need)
+    return changed, work(reading.rule, changed)
+
+
+def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) -> Followed:
+    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer."""
+    if best.lost:
+        return None
+    answer = talk.context.answer
+    rule = best.rule
+    filled = {slot.name for slots in best.placing.spots.values() for slot in slots} | set(best.chosen) | set(best.listed)
+    taken: dict[str, Given] = {}
+    known = _known(talk, request, answer)
+    for item in rule.inputs:
+        if item.name in filled or item.extra or item.default is not None:
+            continue
+        given = known.get(item.label)
+        if given is not None:
+            taken[item.name] = given
+    if not taken:
+        return None
+    try:
+        made = build(best, talk.habits, frozenset(heard.line.words), None)
+    except NeedsUnit as need:
+        return request, needs_unit(best, need)
+    whole = replace(made, given={**taken, **made.given})
+    return whole, work(rule, whole)
+
+
+def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:
+    """What is known so far by label: what was given, and what was worked out."""
+    from fractions import Fraction
+
+    from rules.engine.units import factor
+
+    rule = talk.mind.rules[request.topic]
+    known: dict[str, Given] = {}
+    for name, given in request.given.items():
+        item = rule.input(name)
+        if item is not None:
+            known[item.label] = given
+    for result in answer.results if answer is not None else ():
+        if isinstance(result.value, int | float) and result.unit != "text":
+            try:
+                size = factor(result.unit)
+            except ValueError:
+                size = Fraction(1)
+            known[result.name] = Given(Fraction(result.value).limit_denominator(10**6) * size, result.unit, result.text, "from the answer before")
+    return known

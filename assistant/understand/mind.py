@@ -1,0 +1,76 @@
+"""Everything the understanding knows, made from the rules once and kept as bytes: grammar, unit factors, lexicon."""
+
+from __future__ import annotations
+
+import hashlib
+import pickle
+import sys
+from pathlib import Path
+
+import rules.catalogue
+from grammar import Reader, Vocabulary
+from rules.engine import units
+from rules.engine.declare import Rule
+
+from . import lexicon
+
+
+def vocabulary() -> Vocabulary:
+    """The units and currency signs, as the rules' registry spells them."""
+    return Vocabulary(units.SPELLED, units.PREFIX_CURRENCIES)
+
+
+class Mind:
+    """The rules by topic, the lexicon of their words, and the grammar's reader."""
+
+    def __init__(self, reader: Reader, words: lexicon.Lexicon, grammar_bytes: bytes) -> None:
+        self.reader, self.lexicon = reader, words
+        self._grammar_bytes = grammar_bytes
+        self.rules: dict[str, Rule] = rules.catalogue.all_rules()
+
+    @classmethod
+    def awake(cls, saved: bytes | None) -> Mind:
+        """From bytes kept earlier by `to_bytes`, or built afresh (some hundred times slower) when there are none."""
+        if saved is not None:
+            grammar_bytes, factors, words = pickle.loads(saved)
+            units.use_factors(factors)
+        else:
+            grammar_bytes = Reader.build(vocabulary())
+            units.use_factors(units.pint_factors())
+            words = lexicon.build(rules.catalogue.all_rules())
+        reader = Reader.loaded(vocabulary(), grammar_bytes)
+        return cls(reader, words, grammar_bytes)
+
+    def to_bytes(self) -> bytes:
+        """What `awake` takes. Only ever give it bytes from here: they are a pickle."""
+        return pickle.dumps((self._grammar_bytes, units.pint_factors(), self.lexicon))
+
+    @classmethod
+    def key(cls) -> str:
+        """A name for the saved bytes that changes with the program's own files and Python's version."""
+        here = Path(__file__).parents[2]
+        parts = [sys.version]
+        for folder in ("grammar", "rules", "assistant/understand"):
+            for path in sorted((here / folder).rglob("*")):
+                if path.suffix in (".py", ".lark"):
+                    stat = path.stat()
+                    parts.append(f"{path}{stat.st_mtime_ns}{stat.st_size}")
+        return hashlib.sha256("\n".join(parts).encode()).hexdigest()[:32]
+
+    def topics(self) -> tuple[str, ...]:
+        return tuple(self.rules)
+
+    def families(self) -> dict[str, tuple[str, ...]]:
+        """Family -> its topics, in order."""
+        found: dict[str, list[str]] = {}
+        for rule in self.rules.values():
+            found.setdefault(rule.family, []).append(rule.topic)
+        return {family: tuple(topics) for family, topics in sorted(found.items())}
+
+    def words(self) -> tuple[str, ...]:
+        """Words worth completing: topics and the words people use for rules and inputs."""
+        found: dict[str, None] = {}
+        for rule in self.rules.values():
+            for phrase in (rule.topic, *rule.says, *(label for item in rule.inputs for label in (item.label, *item.says))):
+                found[phrase] = None
+        return tuple(found)

@@ -1,0 +1,273 @@
+"""Each number put in one place of a rule: by unit, by the words beside it, by order and by sense."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from grammar.query import Measure
+from rules.engine.declare import Input, Rule, Step
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PIECES, RATIO, SIZES, TEXT, Kind
+from rules.engine.literal import bounds
+
+from .lexicon import Match
+from .tokens import LINKS
+from .values import Line, Value, base_value, kinds_of
+
+UNPLACED = -6.0
+UNPLACED_SOFT = -0.4
+STATED_COST = 1.6
+NUMBERLESS = frozenset((CHOICE, TEXT, PIECES, SIZES))
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A place for a number: an input, or a step that the maker may state. group: the inputs a size fills together."""
+
+    name: str
+    kind: Kind
+    declared: Input | Step
+    order: int
+    stated: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it."""
+
+    slots: tuple[Slot, ...]
+    score: float
+    mention: int = -1
+
+
+@dataclass(slots=True)
+class Placing:
+    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits."""
+
+    spots: dict[int, tuple[Slot, ...]] = field(default_factory=dict)
+    unplaced: list[Value] = field(default_factory=list)
+    score: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Mention:
+    """A role word met in the question: it speaks for a slot."""
+
+    number: int
+    slot: str
+    first: int
+    last: int
+    stated: bool
+    weight: float
+
+
+def slots_of(rule: Rule) -> list[Slot]:
+    """Every place a number can go in a rule, inputs first."""
+    slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind not in NUMBERLESS]
+    slots += [
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        for order, step in enumerate(rule.steps)
+        if step.kind not in NUMBERLESS and (step.name in rule.answers or step.stated)
+    ]
+    return slots
+
+
+def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
+    """The role, result and stated words of the question that speak for this rule's slots; longer phrases win."""
+    mine = [(match, tag) for match in matches for tag in match.tags if tag.topic == rule.topic and tag.what in ("role", "result", "stated")]
+    kept = []
+    for number, (match, tag) in enumerate(mine):
+        inside = any(
+            other.first <= match.first and other.last >= match.last and (other.last - other.first) > (match.last - match.first)
+            for other, _ in mine
+        )
+        if not inside:
+            kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight))
+    return kept
+
+
+def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
+          prefer: Mapping[str, float] | None = None) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
+    slots = slots_of(rule)
+    by_name = {slot.name: slot for slot in slots}
+    mentions = mentions_of(rule, matches)
+    options = []
+    for value in values:
+        found = _options(rule, line, value, slots, by_name, mentions, asked_inputs, system_hint, prefer or {})
+        found.sort(key=lambda option: -option.score)
+        options.append(found[:6])
+    order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
+    best = _search(values, options, order)
+    placing = Placing(score=best[0])
+    for index, option in best[1].items():
+        if option is None:
+            placing.unplaced.append(values[index])
+        else:
+            placing.spots[values[index].number] = option.slots
+    placing.unplaced.sort(key=lambda value: value.number)
+    return placing
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
+    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+    best_score = float("-inf")
+    best: dict[int, Option | None] = {}
+    bound = [0.0] * (len(order) + 1)
+    for depth in range(len(order) - 1, -1, -1):
+        found = options[order[depth]]
+        bound[depth] = bound[depth + 1] + max(0.0, found[0].score if found else 0.0)
+    steps = 0
+
+    def go(depth: int, score: float, used: frozenset[str], heard: frozenset[int], chosen: dict[int, Option | None]) -> None:
+        nonlocal best_score, best, steps
+        steps += 1
+        if score + bound[depth] <= best_score or steps > 4000:
+            return
+        if depth == len(order):
+            best_score, best = score, dict(chosen)
+            return
+        index = order[depth]
+        for option in options[index]:
+            names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
+            if names & used or (option.mention >= 0 and option.mention in heard):
+                continue
+            chosen[index] = option
+            go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
+        chosen[index] = None
+        go(depth + 1, score + (UNPLACED_SOFT if values[index].soft else UNPLACED), used, heard, chosen)
+        del chosen[index]
+
+    go(0, 0.0, frozenset(), frozenset(), {})
+    if not best and values:
+        best = dict.fromkeys(range(len(values)))
+    return best_score, best
+
+
+def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
+             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+    found: list[Option] = []
+    if value.shape == "size" or value.main.per is not None:
+        found += _group_options(rule, line, value, by_name, mentions, prefer)
+    if value.shape == "size":
+        return found
+    for slot in slots:
+        if slot.name in asked_inputs and not slot.stated:
+            continue
+        fit = _fit(value.main, slot, system_hint)
+        if fit is None:
+            continue
+        if slot.stated and value.shape in ("series", "sweep"):
+            continue
+        affinity, mention = _affinity(line, value, slot, mentions)
+        score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
+        if slot.stated:
+            score -= STATED_COST
+        if score > UNPLACED / 2:
+            found.append(Option((slot,), score, mention))
+    return found
+
+
+def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
+                   prefer: Mapping[str, float]) -> list[Option]:
+    """The groups of inputs that a size (or the two parts of a rate) can fill."""
+    measures = value.members if value.shape == "size" else _rate_parts(value.main)
+    found = []
+    for rank, group in enumerate(rule.sizes):
+        if len(group) != len(measures) or any(name not in by_name for name in group):
+            continue
+        slots = tuple(by_name[name] for name in group)
+        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        if any(fit is None for fit in fits):
+            continue
+        near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
+        found.append(Option(slots, 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)))
+    return found
+
+
+def _rate_parts(measure: Measure) -> tuple[Measure, ...]:
+    """A rate's two numbers apart: "33 stitches across 15 cm" is 33 stitches, and 15 cm."""
+    assert measure.per is not None
+    above = Measure(measure.parts, measure.text, measure.start, measure.end)
+    below = Measure((measure.per,), measure.text, measure.start, measure.end)
+    return above, below
+
+
+def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
+    """How well a measure's unit suits a slot's kind, or None when it cannot go there."""
+    kind = slot.kind
+    if kind is ANY:
+        return 0.2
+    kinds = kinds_of(measure)
+    if kind.name not in kinds:
+        return None
+    if not measure.bare:
+        base = 0.6 if kinds[0] == kind.name else 0.3
+    else:
+        base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
+        if kind is COUNT and measure.value.denominator != 1:
+            return None
+        if kind in (COUNT, RATIO) and measure.sign == "-":
+            base -= 1
+    return base + _sense(measure, slot, system_hint)
+
+
+def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
+    """Whether the number is one a maker would meet there: a little for or against."""
+    declared = slot.declared
+    if not isinstance(declared, Input):
+        return 0.0
+    likely = declared.usual or declared.practice.partition(" by ")[0]
+    value, _ = base_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
+    if measure.bare and slot.kind is LENGTH and not system_hint:
+        return 0.0
+    good = _within(value, likely)
+    if declared.sane and not _within(value, declared.sane):
+        return -1.5
+    return 0.0 if good is None else 0.35 if good else -0.35
+
+
+def _within(value: Fraction, text: str) -> bool | None:
+    if not text:
+        return None
+    low, high = bounds(text)
+    return not ((low is not None and value < low) or (high is not None and value > high))
+
+
+def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> tuple[float, int]:
+    """How strongly the words beside a value speak for a slot, and the mention that does."""
+    best, who = 0.0, -1
+    for mention in mentions:
+        if mention.slot != slot.name:
+            continue
+        if mention.first <= value.first < mention.last:
+            near = 2.5  # the number stands inside the phrase ("2 at each end")
+        elif mention.first >= value.last:
+            near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
+        else:
+            near = 2.8 - _crossing(line, mention.last, value.first)
+        near *= 0.55 + 0.45 * min(1.5, mention.weight)
+        if near > best:
+            best, who = near, mention.number
+    return best, who
+
+
+def _crossing(line: Line, first: int, last: int) -> float:
+    """How far two places are apart: links cost little, words one, punctuation more, another number most."""
+    cost = 0.0
+    for spot in range(first, last):
+        word = line.words[spot]
+        if spot in line.at_value:
+            cost += 2.2
+        elif word in LINKS:
+            cost += 0.12
+        elif word in (",", ";", "and", "with"):
+            cost += 1.3
+        elif word in (".", "?", "!", "\n"):
+            cost += 2.0
+        else:
+            cost += 0.75
+        if cost > 4:
+            break
+    return cost

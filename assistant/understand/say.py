@@ -1,0 +1,66 @@
+"""What is said when a line is not answered: what was understood, what is wrong, and what to type instead."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rules.engine.answer import Answer, Missing
+from rules.engine.declare import Rule
+
+from .build import NeedsUnit
+from .choose import Reading
+from .mind import Mind
+from .spelling import closest
+from .values import Line
+
+
+def example_of(rule: Rule) -> str:
+    """A question that the rule answers."""
+    return rule.examples[0].partition(" -> ")[0] if rule.examples else rule.topic
+
+
+def too_long(length: int) -> Answer:
+    return Answer("unclear", message=f"That line is {length:,} characters long; I read up to 8,000. Ask one question a line, "
+                                     "such as: elastic 1 in wide for a 28 in waist")  # fmt: skip
+
+
+def lost(mind: Mind, line: Line, readings: Sequence[Reading]) -> Answer:
+    """No rule fits: the nearest topics, each with a question that works."""
+    topics = [reading.rule.topic for reading in readings[:3]]
+    if not topics:
+        for word in line.words:
+            if len(word) > 3 and word.isalpha():
+                topics += closest(word, mind.topics(), 2)
+    topics = list(dict.fromkeys(topics))[:3] or list(mind.topics())[:3]
+    choices = tuple(f"{topic}: {example_of(mind.rules[topic])}" for topic in topics)
+    numbers = ", ".join(value.text for value in line.values)
+    read = f"I read the numbers {numbers}, but " if numbers else ""
+    return Answer("unclear", message=f"{read or 'Sorry, '}I cannot tell which sum is wanted. Say what it is for, such as: "
+                                     f"{example_of(mind.rules[topics[0]])}", choices=choices)  # fmt: skip
+
+
+def rivals(mind: Mind, readings: Sequence[Reading]) -> Answer:
+    """Two or more rules fit as well: a question back."""
+    choices = tuple(f"{reading.rule.topic}: {reading.rule.about}" for reading in readings)
+    names = " or ".join(reading.rule.topic for reading in readings)
+    return Answer("unclear", message=f"I can read this in more than one way: {names}? Say which, such as: {readings[0].rule.topic}.",
+                  choices=choices)  # fmt: skip
+
+
+def unplaced(reading: Reading) -> Answer:
+    """A number has no place in the rule: never dropped, asked about."""
+    texts = ", ".join(value.text for value in reading.lost)
+    rule = reading.rule
+    labels = ", ".join(item.label for item in rule.inputs if item.kind.is_number)
+    return Answer("unclear", topic=rule.topic,
+                  message=f"I read this as {rule.topic}, but could not place {texts}. Say what it is, beside the number "
+                          f"({labels}), or leave it out. Such as: {example_of(rule)}",
+                  choices=(f"{rule.topic}: {example_of(rule)}",))  # fmt: skip
+
+
+def needs_unit(reading: Reading, need: NeedsUnit) -> Answer:
+    """A length without a unit, and nothing to tell it by."""
+    return Answer("incomplete", topic=reading.rule.topic,
+                  message=f"I read this as {reading.rule.topic}, {need.label} {need.text}, but not the unit of {need.text}. "
+                          f"Type: {need.text} in, or {need.text} cm.",
+                  missing=(Missing("unit", f"Is {need.text} in inches or centimetres?", f"{need.text} in"),))  # fmt: skip

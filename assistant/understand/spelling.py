@@ -1,0 +1,53 @@
+"""A misspelt word met with the nearest known one, always the same, and said aloud."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+
+def slips(left: str, right: str, most: int) -> int:
+    """Letters put in, left out, changed, or two swapped, up to `most` (most + 1 when there are more).
+
+    >>> slips("elastc", "elastic", 2), slips("fabirc", "fabric", 2)
+    (1, 1)
+    """
+    if abs(len(left) - len(right)) > most:
+        return most + 1
+    before: list[int] = []
+    row = list(range(len(right) + 1))
+    for i, letter in enumerate(left, 1):
+        earlier, before, row = before, row, [i] + [0] * len(right)
+        for j, other in enumerate(right, 1):
+            row[j] = min(before[j] + 1, row[j - 1] + 1, before[j - 1] + (letter != other))
+            if i > 1 and j > 1 and letter == right[j - 2] and left[i - 2] == other:
+                row[j] = min(row[j], earlier[j - 2] + 1)
+        if min(row) > most:
+            return most + 1
+    return row[-1]
+
+
+@lru_cache(maxsize=4096)
+def _nearest(word: str, known: frozenset[str]) -> str:
+    most = 1 if len(word) < 8 else 2
+    if len(word) < 4:
+        return ""
+    best, least = "", most + 1
+    for other in sorted(known):
+        if len(other) < 4 or (other[0] != word[0] and other[1:2] != word[:1]):
+            continue
+        count = slips(word, other, most)
+        if count < least:
+            best, least = other, count
+    return best
+
+
+def nearest(word: str, known: frozenset[str]) -> str:
+    """The nearest known word within one slip (two in words over seven letters), or "" when there is none."""
+    return _nearest(word, known)
+
+
+def closest(word: str, known: Iterable[str], most: int = 3) -> list[str]:
+    """Known phrases near a word, nearest first, ties by name: for suggestions."""
+    ranked = sorted((slips(word, other, 3), other) for other in known)
+    return [other for count, other in ranked if count <= 3][:most]

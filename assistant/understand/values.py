@@ -1,0 +1,189 @@
+"""A question as a row of words and values, and which kinds of input each value could fill."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
+from rules.engine.kinds import Kind
+from rules.engine.units import CURRENCIES, convert, factor
+
+from .tokens import NUMBER_WORDS, tokens
+
+LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
+MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
+KINDS_OF_UNIT: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(LENGTHS, ("length",)),
+    **dict.fromkeys(("in^2", "ft^2", "yd^2", "mm^2", "cm^2", "m^2"), ("area",)),
+    **dict.fromkeys(("l", "ml"), ("volume",)),
+    **dict.fromkeys(("g", "kg", "oz", "lb"), ("weight",)),
+    **dict.fromkeys(MONEYS, ("money",)),
+    **dict.fromkeys(("g/m^2", "oz/yd^2"), ("weight an area",)),
+    **dict.fromkeys(("tex", "dtex", "denier"), ("weight a length",)),
+    "pound": ("money", "weight"),
+    "L": ("volume", "length"),
+    "%": ("percentage", "ratio"),
+    "st": ("stitches",),
+    "row": ("rows", "count"),
+    "st/in": ("stitch tension", "number a length"),
+    "degree": ("angle",),
+    **dict.fromkeys(("hour", "minute"), ("time",)),
+}
+RATE_KINDS = {"st": "stitch tension", "row": "row tension", "": "number a length", "g": "weight a length"}
+BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percentage", "stitch tension", "row tension", "price a length",
+              "weight", "area")  # fmt: skip
+
+
+@dataclass(slots=True)
+class Value:
+    """One number, or several that belong together, and where it stands among the words.
+
+    shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
+    """
+
+    shape: str
+    members: tuple[Measure, ...]
+    text: str
+    first: int
+    last: int
+    start: int
+    end: int
+    alternatives: bool = False
+    number: int = 0
+
+    @property
+    def main(self) -> Measure:
+        return self.members[0]
+
+    @property
+    def soft(self) -> bool:
+        """A number word that may be no number at all ("one of the pieces")."""
+        return self.shape == "one" and self.main.spelled and self.main.bare
+
+
+@dataclass(slots=True)
+class Line:
+    """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
+
+    barrier[i] is how hard it is to cross token i: punctuation costs, a value costs more, a word one, a link little.
+    """
+
+    text: str
+    words: list[str]
+    origin: list[tuple[int, int]]
+    values: list[Value]
+    at_value: dict[int, Value]
+
+
+def lay_out(query: Query) -> Line:
+    """The row of tokens of a query."""
+    line = Line(query.text, [], [], [], {})
+    for chunk in query.chunks:
+        if isinstance(chunk, Word):
+            for part in tokens(chunk.lower) or (chunk.lower,):
+                line.words.append(part)
+                line.origin.append((chunk.start, chunk.end))
+        elif isinstance(chunk, Mark):
+            line.words.append(chunk.text)
+            line.origin.append((chunk.start, chunk.end))
+        else:
+            _add_value(line, chunk)
+    return line
+
+
+def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
+    shape, members = _shape(chunk)
+    alternatives = isinstance(chunk, Series) and chunk.alternatives
+    spot = len(line.words)
+    value = Value(shape, members, chunk.text, spot, spot + 1, chunk.start, chunk.end, alternatives, len(line.values))
+    line.values.append(value)
+    line.at_value[spot] = value
+    line.words.append(_digits(value))
+    line.origin.append((chunk.start, chunk.end))
+
+
+def _digits(value: Value) -> str:
+    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase."""
+    measure = value.main
+    if value.shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+        return str(measure.value.numerator)
+    return "#"
+
+
+def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Measure, ...]]:
+    if isinstance(chunk, Measure):
+        return "one", (chunk,)
+    if isinstance(chunk, Size):
+        return "size", chunk.sides
+    if isinstance(chunk, Span):
+        return "span", (chunk.low, chunk.high)
+    if isinstance(chunk, Sweep):
+        return "sweep", (chunk.first, chunk.last, chunk.step)
+    return "series", chunk.members
+
+
+def kinds_of(measure: Measure) -> tuple[str, ...]:
+    """The names of the kinds a measure could be, the likeliest first."""
+    unit, per = measure.unit, measure.per
+    if per is None:
+        return KINDS_OF_UNIT.get(unit, ()) if unit else BARE_KINDS
+    if per.unit == "":
+        return ("ratio",)
+    if per.unit in LENGTHS:
+        if unit in MONEYS or unit == "pound":
+            return ("price a length",)
+        if unit == "":
+            return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
+        rate = RATE_KINDS.get(unit)
+        return (rate,) if rate else ()
+    if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
+        return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
+    return ()
+
+
+def settled(unit: str, kind: Kind) -> str:
+    """A canonical unit for a word that means two: pounds of money or weight, L of ligne or litre."""
+    if unit == "pound":
+        return "lb" if kind.name == "weight" else "GBP"
+    if unit == "pence":
+        return "GBP"
+    if unit == "cent":
+        return "USD"
+    if unit == "L":
+        return "ligne" if kind.name == "length" else "l"
+    return unit
+
+
+def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fraction, str]:
+    """(value in base units, the canonical unit it was typed in). bare_unit: what a number without a unit is taken in."""
+    total = Fraction(0)
+    unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    for part in measure.parts:
+        own = settled(part.unit, kind) or unit
+        number = part.value / 100 if part.unit in ("pence", "cent") else part.value
+        total += convert(number, own, unit) if own and unit and own != unit else number
+    if measure.sign == "-":
+        total = -total
+    if measure.per is not None and measure.per.unit:
+        below = measure.per
+        rate_unit = rate_name(unit or _bare_above(kind), below.value, below.unit)
+        return total * factor(unit or "1") / (below.value * factor(below.unit)), rate_unit
+    if measure.per is not None:
+        return total / measure.per.value, ""
+    if kind.name in ("stitch tension", "row tension") and not unit:
+        unit = bare_unit
+    return total * (factor(unit) if unit else 1), unit
+
+
+def _bare_above(kind: Kind) -> str:
+    return {"stitch tension": "st", "row tension": "row"}.get(kind.name, "1")
+
+
+def rate_name(above: str, number: Fraction, below: str) -> str:
+    """The name of a rate's unit: st/10cm, GBP/m; one that is no unit of its own is given per single unit."""
+    return f"{above}/{number.numerator if number.denominator == 1 and number != 1 else ''}{below}"
+
+
+def small_number(word: str) -> bool:
+    return word in NUMBER_WORDS.values()

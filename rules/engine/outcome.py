@@ -1,0 +1,23 @@
+"""What a rule's algorithm returns to its run."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from .answer import Table
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """values: step name -> exact value in base units (or words). notes: sentences after the answer.
+
+    drawing: an object with text(columns, unicode) -> str, or None. The working is said to the run as it is made.
+    """
+
+    values: Mapping[str, Any]
+    notes: tuple[str, ...] = ()
+    drawing: Any = None
+    table: Table | None = None
+    extra: Mapping[str, Any] = field(default_factory=dict)

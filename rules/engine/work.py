@@ -1,0 +1,331 @@
+"""A request answered: forwards, backwards or as a table, with everything the answer must show."""
+
+from __future__ import annotations
+
+import string
+from collections.abc import Iterable
+from dataclasses import replace
+from functools import lru_cache
+from typing import Any
+
+from . import tabulate
+from .answer import Answer, Missing, Result, Value, impossible
+from .cautions import cautions_for
+from .declare import Input, Rule, Step
+from .formula import NoAnswer
+from .kinds import ANY, COUNT, LENGTH, TEXT
+from .literal import bounds
+from .request import Given, Request
+from .rounding import apply
+from .run import Impossible, Needs, Run
+from .text import number_text, plain, shown
+from .units import factor, system_of
+
+OTHER = {"in": "cm", "cm": "in"}
+
+
+def answer(rule: Rule, request: Request) -> Answer:
+    """Work a request with its rule. Never raises for bad numbers: the answer then says what is wrong."""
+    try:
+        if request.series:
+            return tabulate.table(rule, request)
+        unknown = _unknown(rule, request)
+        if unknown:
+            return backwards(rule, request, unknown)
+        return forwards(rule, request)
+    except (Impossible, NoAnswer) as error:
+        return impossible(rule.topic, _sentence(str(error)), given=given_values(rule, request))
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:] + ("" if text.endswith((".", "?", "!")) else ".")
+
+
+def forwards(rule: Rule, request: Request) -> Answer:
+    """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    run = Run(rule, request)
+    wanted = [name for name in request.asked if rule.step(name)]
+    results, head = _results(run, wanted)
+    if head is None:
+        return incomplete(rule, request, wanted[:1] or list(rule.answers))
+    return compose(run, results, asked=wanted[:1])
+
+
+def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
+    """Every result that can be worked, the wanted ones first; None beside them when the first wanted cannot."""
+    results: list[Result] = []
+    head: str | None = None
+    for name in dict.fromkeys((*wanted, *run.rule.answers)):
+        step = run.rule.step(name)
+        assert step is not None
+        marks = len(run.lines), len(run.assumed)
+        try:
+            results.append(result_of(run, step))
+            head = head or name
+        except (Needs, NoAnswer) as error:
+            del run.lines[marks[0] :], run.assumed[marks[1] :]
+            if name in wanted[:1]:
+                if isinstance(error, NoAnswer):
+                    raise
+                return results, None
+        except Impossible:
+            if head is None:
+                raise
+            del run.lines[marks[0] :], run.assumed[marks[1] :]
+    return results, head
+
+
+def result_of(run: Run, step: Step) -> Result:
+    """A step as a result: rounded for use, exact beside it, and in the other system."""
+    exact = run.get(step.name)
+    if step.kind is TEXT or isinstance(exact, str):
+        return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
+    unit = run.step_unit(step)
+    wanted = run.request.unit
+    if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
+        unit = wanted
+    size = factor(unit)
+    rounded = run.round_step(step, exact)
+    value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
+    bare = exact / size if not isinstance(exact, float) else exact / float(size)
+    noun = step.noun
+    name = noun or "1" if unit == "1" else unit
+    return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+                  _other_system(run, step, exact, unit), step.name)
+
+
+def _fits(wanted: str, unit: str, step: Step) -> bool:
+    """Whether a result may be shown in the unit asked for: the same kind of unit."""
+    lengths = ("mm", "cm", "m", "in", "ft", "yd")
+    groups = (lengths, ("in^2", "yd^2", "cm^2", "m^2", "ft^2", "mm^2"), ("g", "kg", "oz", "lb"), ("l", "ml"),
+              ("g/m^2", "oz/yd^2"), ("st/in", "st/4in", "st/10cm", "st/cm"), ("row/in", "row/4in", "row/10cm", "row/cm"))  # fmt: skip
+    return any(wanted in group and unit in group for group in groups)
+
+
+def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
+    """The same length, area, weight or rate in the other system, rounded by that system's own line."""
+    here = system_of(unit)
+    if not here or unit.startswith(tuple("ABCDEFGHIJKLMNOPQRSTUVWXYZ")):
+        return ""
+    there = OTHER[here]
+    other = step.rounding.of(there) if step.rounding else None
+    if other is not None and other.unit == unit:
+        return ""
+    if other is None:
+        into = step.kind.inch if there == "in" else step.kind.metric
+        if system_of(into) != there:
+            return ""
+        return shown(exact, into)
+    return shown(apply(exact, other), other.unit)
+
+
+def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -> Answer:
+    """The whole answer from a finished run."""
+    rule, request = run.rule, run.request
+    unused = tuple(_unused(run))
+    outcome = run.outcome
+    return Answer(
+        "answered",
+        topic=rule.topic,
+        headline=head or headline(rule, results, asked),
+        given=given_values(rule, request),
+        assumed=(*_currency(request, results), *run.assumed),
+        results=tuple(results),
+        working=tuple(run.lines),
+        cautions=cautions_for(run),
+        sources=(rule.source,),
+        not_used=unused,
+        next=tuple(_next(run)),
+        notes=(*rule.notes, *(outcome.notes if outcome else ())),
+        drawing=outcome.drawing if outcome else None,
+        table=outcome.table if outcome else None,
+    )
+
+
+def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
+    if request.currency_assumed and any(result.unit.startswith(request.currency) for result in results):
+        names = {"USD": "US dollars", "GBP": "pounds sterling"}
+        word = names.get(request.currency, request.currency)
+        return (Value("currency", request.currency, "text", word, "the usual reading, until told otherwise"),)
+    return ()
+
+
+def _unused(run: Run) -> Iterable[str]:
+    for name, given in run.request.given.items():
+        item = run.rule.input(name)
+        if name not in run.touched and item is not None:
+            yield f"{item.label} {given.text}".strip()
+    for name, given in run.request.stated.items():
+        step = run.rule.step(name)
+        if name not in run.touched and step is not None:
+            yield f"{step.shown_label} {given.text}"
+
+
+def _next(run: Run) -> Iterable[str]:
+    for value in run.assumed[:1]:
+        if value.unit != "text":
+            yield f"with {value.name} ..."
+    yield from run.rule.related[:2]
+
+
+def given_values(rule: Rule, request: Request) -> tuple[Value, ...]:
+    """What was given, echoed as it was typed."""
+    values = []
+    for name, given in (*request.given.items(), *request.stated.items()):
+        declared = rule.input(name) or rule.step(name)
+        label = declared.label if isinstance(declared, Input) else declared.shown_label if declared else name.replace("_", " ")
+        values.append(Value(label, _given_number(given), given.unit or "1", given.text, given.why))
+    return tuple(values)
+
+
+def _given_number(given: Given) -> Any:
+    if isinstance(given.value, tuple | str) or given.unit in ("text", ""):
+        return given.text
+    try:
+        size = factor(given.unit)
+    except ValueError:
+        return plain(given.value)
+    return plain(given.value / size if not isinstance(given.value, float) else given.value / float(size))
+
+
+@lru_cache(maxsize=1024)
+def _fields(template: str) -> tuple[str, ...]:
+    return tuple(name for _, name, _, _ in string.Formatter().parse(template) if name)
+
+
+def headline(rule: Rule, results: list[Result], asked: list[str]) -> str:
+    """The first line: the first of the rule's sentences whose results were all worked, about what was asked."""
+    by_key = {result.key: result for result in results}
+    lead = results[0].key
+    for template in rule.headline:
+        fields = _fields(template)
+        if all(name in by_key for name in fields) and (lead in fields if asked else True):
+            return template.format(**{name: with_other(by_key[name]) for name in fields})
+    first = results[0]
+    return f"{first.name[:1].upper()}{first.name[1:]}: {with_other(first)}."
+
+
+def with_other(result: Result) -> str:
+    """A result with the other system in brackets: "7/8 yd (0.8 m)"."""
+    return f"{result.text} ({result.other})" if result.other else result.text
+
+
+# -- what is missing -------------------------------------------------------------------------------------------------
+
+
+def incomplete(rule: Rule, request: Request, wanted: list[str]) -> Answer:
+    """What must be asked for before the first of the wanted results can be worked."""
+    best: list[str] | None = None
+    for name in wanted[:3]:
+        needs = needed(rule, request, name)
+        if needs and (best is None or len(needs) < len(best)):
+            best = needs
+        if len(wanted) > 1 and best:
+            break
+    missing = tuple(_missing(rule, name) for name in best or [])
+    if not missing:
+        return impossible(rule.topic, f"I cannot work {rule.topic} from these. Try: {_example(rule)}", given=given_values(rule, request))
+    what = ", ".join(item.name for item in missing)
+    return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=missing,
+                  message=f"I read this as {rule.topic}, but still need the {what}.", sources=(rule.source,))
+
+
+def needed(rule: Rule, request: Request, name: str) -> list[str]:
+    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on."""
+    found: list[str] = []
+    stand_ins: dict[str, Any] = {}
+    for _ in range(8):
+        try:
+            Run(rule, request, stand_ins).get(name)
+            break
+        except Needs as need:
+            item = rule.input(need.name)
+            if item is None or need.name in found:
+                break
+            found.append(need.name)
+            stand_ins[need.name] = _stand_in(item)
+        except (Impossible, NoAnswer, ArithmeticError, TypeError, AttributeError, ValueError):
+            break
+    return found
+
+
+def _stand_in(item: Input) -> Any:
+    from .literal import literal
+
+    if item.options:
+        return next(iter(item.options))
+    if item.many or not item.kind.is_number:
+        return ()
+    try:
+        return literal(item.example)[0]
+    except (ValueError, IndexError):
+        return bounds(item.sane)[0] or 1 if item.sane else 1
+
+
+def _missing(rule: Rule, name: str) -> Missing:
+    item = rule.input(name)
+    assert item is not None
+    return Missing(item.label, item.ask or f"What is the {item.label}?", item.example)
+
+
+def _example(rule: Rule) -> str:
+    return rule.examples[0].partition(" -> ")[0] if rule.examples else rule.topic
+
+
+# -- backwards -------------------------------------------------------------------------------------------------------
+
+
+def _unknown(rule: Rule, request: Request) -> str:
+    """The input that is asked for, when a result was stated; else the one missing input that the stated result fixes."""
+    asked = next((name for name in request.asked if rule.input(name) and name not in request.given), "")
+    if asked and (request.stated or asked in rule.backwards):
+        return asked
+    if not request.stated or any(rule.step(name) for name in request.asked):
+        return ""
+    target = next(iter(request.stated))
+    needs = needed(rule, request, target)
+    if len(needs) == 1 and needs[0] not in rule.no_unknown:
+        return needs[0]
+    return ""
+
+
+def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
+    """The input that gives the stated result, put forward again. Raises Impossible."""
+    from .backwards import find  # only when asked for: it is long, and most questions go forwards
+
+    item = rule.input(unknown)
+    assert item is not None
+    target = next(iter(request.stated), "")
+    tied = tuple(name for name in request.asked[1:] if rule.input(name) and name not in request.given)
+    missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
+    if missing:
+        found_missing = tuple(_missing(rule, name) for name in missing)
+        what = ", ".join(entry.name for entry in found_missing)
+        return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=found_missing,
+                      message=f"I read this as {rule.topic}, backwards, but still need the {what}.")
+    found = find(rule, request, unknown, target, request.largest, tied=tied)
+    filled = Given(found.value, Run(rule, request).unit_of(item.kind), "")
+    whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
+    run = Run(rule, whole)
+    head = _input_result(run, item, found.value, found.exact)
+    later, _ = _results(run, [])
+    word = {"most": "at most ", "least": "at least "}.get(found.side, "")
+    sentence = f"{item.label[:1].upper()}{item.label[1:]}: {word}{with_other(head)}."
+    made = compose(run, [head, *later], asked=[], head=sentence)
+    return replace(made, given=given_values(rule, request), working=(*found.lines,), notes=(*made.notes, found.checked), not_used=())
+
+
+def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:
+    unit = run.unit_of(item.kind)
+    if run.request.unit and item.kind is LENGTH:
+        unit = run.request.unit
+    elif item.kind is ANY:
+        unit = "1"
+    size = factor(unit)
+    noun = item.noun if item.kind is COUNT else ""
+    name = noun or "1" if unit == "1" else unit
+    other = ""
+    if item.kind is LENGTH:
+        there = "cm" if system_of(unit) == "in" else "in"
+        other = shown(value, there) if there == "cm" else f"{number_text(round(value / factor('in') * 8) / 8, 'in')} in"
+    return Result(item.label, plain(value / size), name, shown(value, unit, noun), plain(exact / size), shown(exact, unit, noun), other, item.name)
