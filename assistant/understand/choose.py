@@ -8,10 +8,10 @@ from dataclasses import dataclass, field
 from rules.engine.declare import Rule
 from rules.engine.request import Given
 
-from . import lists
 from .asked import asked_for, could_be_unknown
 from .lexicon import Lexicon, Match
 from .place import Placing, place
+from .readers import READERS
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -120,7 +120,7 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
     listed: dict[str, Given] = {}
     for item in rule.inputs:
-        reader = lists.READERS.get(item.kind.name)
+        reader = READERS.get(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
             if given is not None:

@@ -9,7 +9,8 @@ from pathlib import Path
 
 import rules.catalogue
 from grammar import Reader, Vocabulary
-from rules.engine import units
+from grammar import build as build_tables
+from rules.engine import formula, units
 from rules.engine.declare import Rule
 
 from . import lexicon
@@ -35,10 +36,11 @@ class Mind:
             grammar_bytes, factors, words = pickle.loads(saved)
             units.use_factors(factors)
         else:
-            grammar_bytes = Reader.build(vocabulary())
+            grammar_bytes = build_tables(vocabulary())
             units.use_factors(units.pint_factors())
             words = lexicon.build(rules.catalogue.all_rules())
         reader = Reader.loaded(vocabulary(), grammar_bytes)
+        formula.use_reader(reader.read_formula)
         return cls(reader, words, grammar_bytes)
 
     def to_bytes(self) -> bytes:

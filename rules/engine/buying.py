@@ -1,11 +1,11 @@
-"""What every rule that ends in a length to buy can also take: the shop's step and a price, and so a cost."""
+"""What every rule that ends in a length to buy can also take: the shop's step a price and a discount, and so a cost."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
-from .declare import Input, Rule, Step
-from .kinds import LENGTH, MONEY, PRICE
+from .declare import Default, Input, Rule, Step
+from .kinds import LENGTH, MONEY, PERCENT, PRICE
 from .rounding import PENNY
 
 SHOP_STEP = Input(
@@ -14,6 +14,10 @@ SHOP_STEP = Input(
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs", "at"), extra=True, practice="1 money/m..60 money/m",
+)  # fmt: skip
+DISCOUNT = Input(
+    "discount", "discount", PERCENT, says=("off", "discount", "reduction", "in the sale"), default=Default("0 %", derived=True),
+    sane="0 %..100 %", practice="10 %..50 %",
 )  # fmt: skip
 
 
@@ -28,9 +32,9 @@ def with_buying(rule: Rule) -> Rule:
     if rule.input("price") is None and rule.step("cost") is None:
         step = rule.step(bought)
         assert step is not None
-        cost = Step("cost", f"The {step.shown_label} as bought, at its price", f"rounded({bought}) * price", MONEY, rounding=PENNY,
+        cost = Step("cost", f"The {step.shown_label} as bought, at its price", f"rounded({bought}) * price * (1 - discount)", MONEY, rounding=PENNY,
                     says=("cost", "price in all", "pay", "come to", "how much money"), label="cost", when=step.when)  # fmt: skip
-        inputs, steps, answers = (*inputs, PRICE_A_LENGTH), (*steps, cost), (*answers, "cost")
+        inputs, steps, answers = (*inputs, PRICE_A_LENGTH, DISCOUNT), (*steps, cost), (*answers, "cost")
     return replace(rule, inputs=inputs, steps=steps, answers=answers)
 
 

@@ -168,7 +168,7 @@ class Run:
     def holds_formula(self, text: str) -> bool:
         """Whether a condition written as a formula is true here; false when it needs a value that is not known."""
         try:
-            return bool(self.evaluate(formula.read(text)))
+            return bool(self.evaluate(formula.read(f"if({text}, 1, 0)")))
         except Needs:
             return False
 

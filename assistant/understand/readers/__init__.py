@@ -1,0 +1,19 @@
+"""Readers for inputs that are lists or tables rather than one number; each says which values it took.
+
+A reader is for a kind of input, by the kind's name. It is handed the input, the line, the values not yet spoken for and
+the phrases met, and returns the input's Given (None when the line holds no such list) and the numbers of the values used.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from rules.engine.declare import Input
+from rules.engine.request import Given
+
+from ..lexicon import Match
+from ..values import Line, Value
+
+Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
+
+READERS: dict[str, Reader] = {}

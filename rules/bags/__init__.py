@@ -1,0 +1,1 @@
+"""Bags: panels, corners, straps, pockets, zips."""

@@ -1,0 +1,1 @@
+"""Fabric: how much cloth."""

@@ -1,0 +1,1 @@
+"""Fit: bodies, sizes, ease, alterations."""

@@ -1,0 +1,1 @@
+"""Knitting, and the yarn arithmetic of crochet."""

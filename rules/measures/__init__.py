@@ -1,0 +1,1 @@
+"""Measures: conversions, sums with units, shapes."""

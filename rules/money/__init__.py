@@ -1,0 +1,1 @@
+"""Money: costs, prices, budgets."""

@@ -1,0 +1,1 @@
+"""Notions: elastic, cords, fastenings, tapes, thread."""

@@ -1,0 +1,1 @@
+"""Quilting: patches, triangles, settings, borders, binding, backing, wadding."""
