@@ -16,7 +16,7 @@ from typing import NamedTuple
 from lark import Token, Tree
 
 from grammar.query import Chunk, Measure, Part, Span
-from grammar.values import number
+from grammar.values import number, spelled
 from grammar.vocabulary import Vocabulary
 from grammar.words import Typed, split
 
@@ -58,6 +58,11 @@ def elements(line: Line, run: Tree[Token]) -> list[Element]:
             done.append(_joint(branch, branch))
         elif branch.data == "quantity":
             add_measure(line, done, quantity(line, branch))
+            if len(branch.children) == 3:
+                unit = branch.children[2]
+                done.append(_joint(unit, unit))  # type: ignore[arg-type]
+        elif branch.data == "more":
+            _add_more(line, done, branch.children[0])  # type: ignore[arg-type]
         elif branch.data == "rate":
             _add_rate(line, done, branch.children)  # type: ignore[arg-type]
         else:
@@ -71,11 +76,12 @@ def quantity(line: Line, branch: Tree[Token], widths: bool = True) -> Element:
     first, last = tokens[0], tokens[-1]
     figure, unit = first, ""
     if first.type == "CURRENCY":
-        figure, unit = last, line.vocabulary.prefix_currencies[first.rstrip()]
+        figure = last = tokens[1]  # in "£3 in all", the "in" is no unit
+        unit = line.vocabulary.prefix_currencies[first.rstrip()]
     elif last is not first:
         unit = unit_name(line.vocabulary, last)
     value = number(figure.type, figure)
-    if value is None:
+    if value is None or (figure.type == "AN" and last.rstrip() in line.vocabulary.things):
         return _joint(first, last)
     text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[operator]
     if widths and figure.type == "RATIO" and (pair := _two_widths(figure)):
@@ -150,6 +156,18 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
         return False
     follows = line.typed.text[small.end :].lower()
     return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows[:20]))
+
+
+def _add_more(line: Line, done: list[Element], more: Token) -> None:
+    """"a yard" and then "and a half" is a yard and a half."""
+    last = done[-1] if done else None
+    if not isinstance(last, Measure) or len(last.parts) > 1 or not last.unit or last.per:
+        done.append(_joint(more, more))
+        return
+    start = more.start_pos or 0
+    end = line.typed.span(start, start + len(more.rstrip()))[2]
+    part = Part(last.parts[0].value + spelled(more), last.unit)
+    done[-1] = replace(last, parts=(part,), text=line.typed.text[last.start : end], end=end)
 
 
 def _add_rate(line: Line, done: list[Element], tokens: list[Token]) -> None:

@@ -6,11 +6,13 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import cast
 
 from lark import Lark, Token, Tree, UnexpectedInput
 
 from grammar.door import enter
 from grammar.errors import TooDeep
+from grammar.formula import Binary, Negate, Node
 from grammar.query import Measure, Part
 from grammar.runs import Line, add_measure, quantity
 from grammar.values import spelled
@@ -19,7 +21,7 @@ from grammar.words import Typed
 
 DEEPEST = 50
 _LEAD = re.compile(r"\s*(?:(?:what(?:'s| is| are)|how (?:much|many|long) (?:is|are)|work out|add up|add)\s+)?")
-_ASKED = re.compile(r"\s(?:in|into|as)\s+([a-z][a-z /²2]*)$")
+_ASKED = re.compile(r"(.*)\s(?:in|into|as)\s+([a-z][a-z /²2]*)$", re.DOTALL)
 _TAIL = re.compile(r"[\s?=.]*$")
 _WORD = re.compile(r"[a-z]+")
 _ROOM = "plus minus less take away times x multiplied divided by of twice double half halves an and one two three five"
@@ -35,23 +37,8 @@ class Leaf:
     measure: Measure
 
 
-@dataclass(frozen=True, slots=True)
-class SumNegate:
-    """Less than nothing: -(3 in)."""
-
-    of: SumNode
-
-
-@dataclass(frozen=True, slots=True)
-class SumBinary:
-    """left op right; op is one of + - * /. "half of" is a half times, "20% of" is 20% times."""
-
-    op: str
-    left: SumNode
-    right: SumNode
-
-
-SumNode = Leaf | SumNegate | SumBinary
+# The nodes are a formula's: Binary with + - * / ("half of" is a half times, "20% of" is 20% times), Negate, and leaves.
+SumNode = Leaf | Negate | Binary
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,9 +68,9 @@ class SumReader:
         if any(word not in self._words for word in _WORD.findall(plain, begins, ends)):
             return None
         unit = ""
-        asked = _ASKED.search(plain[:ends])
-        if asked and asked.group(1) in self.vocabulary.units:
-            unit, ends = self.vocabulary.units[asked.group(1)], asked.start()
+        asked = _ASKED.match(plain[:ends])
+        if asked and asked.group(2) in self.vocabulary.units:
+            unit, ends = self.vocabulary.units[asked.group(2)], asked.end(1)
         if (deep := _too_deep(plain, begins, ends)) is not None:
             return TooDeep(deep, DEEPEST)
         # Blanks instead of a cut keep every position true.
@@ -95,7 +82,8 @@ class SumReader:
             return None
         except TooDeep as deep_sum:
             return deep_sum
-        return None if tree is None or isinstance(tree, Leaf) else Sum(tree, unit)
+        alone = tree.of if isinstance(tree, Negate) else tree
+        return None if tree is None or isinstance(alone, Leaf) else Sum(tree, unit)
 
 
 def _too_deep(plain: str, begins: int, ends: int) -> int | None:
@@ -122,18 +110,23 @@ def _node(line: Line, branch: Tree[Token], depth: int) -> SumNode | None:
     if last is None:
         return None
     if branch.data == "negate":
-        return SumNegate(last)
+        return Negate(cast(Node, last))
     if branch.data == "share":
-        return SumBinary("*", _share(line, parts[0]), last)  # type: ignore[arg-type]
+        return _binary("*", _share(line, parts[0]), last)  # type: ignore[arg-type]
     left = _node(line, parts[0], depth + 1)  # type: ignore[arg-type]
-    return left and SumBinary(_OPERATIONS[" ".join(str(parts[1]).split())], left, last)
+    return left and _binary(_OPERATIONS[" ".join(str(parts[1]).split())], left, last)
+
+
+def _binary(op: str, left: SumNode, right: SumNode) -> Binary:
+    """A formula's node over measures; its fields are typed for formulas, whose leaves are numbers and names."""
+    return Binary(op, cast(Node, left), cast(Node, right))
 
 
 def _leaf(line: Line, quantities: list[Tree[Token]]) -> Leaf | None:
     done: list[Measure] = []
     for each in quantities:
         found = quantity(line, each, widths=False)
-        if not isinstance(found, Measure):
+        if not isinstance(found, Measure) or len(each.children) > 2:
             return None
         add_measure(line, done, found)  # type: ignore[arg-type]
     return Leaf(done[0]) if len(done) == 1 else None

@@ -25,10 +25,11 @@ _FILES = ("numbers", "measures", "question", "sums", "formula")
 _NUMBERS = "ORDINAL MIXED FRACTION RATIO COMMA_DECIMAL GROUPED DECIMAL INTEGER MONEY_DECIMAL SPELLED PORTION_OF AN"
 _MEASURES = f"quantity digits UNIT CURRENCY {_NUMBERS}"
 _KEPT_NAMES = {
-    "question": f"line run rate loose TEXT RATE JOINT BEFORE {_MEASURES}",
+    "question": f"line run rate more loose TEXT RATE JOINT BEFORE AND_PART {_MEASURES}",
     "sums": f"sum binary share negate measure PLUS MINUS TIMES OF SHARE {_MEASURES}",
 }
 _STARTS = {"question": "line", "sums": "sum"}
+_IGNORED = {"question": "", "sums": "%ignore /[ \\t]+/\n"}
 
 
 def key(vocabulary: Vocabulary) -> str:
@@ -73,7 +74,7 @@ def _built(name: str, vocabulary: Vocabulary, strict: bool) -> Lark:
 
     kept = _KEPT_NAMES[name].replace(" ", ", ")
     return Lark(
-        f"%import {name} ({kept})\n",
+        f"%import {name} ({kept})\n{_IGNORED[name]}",
         parser="lalr",
         start=_STARTS[name],
         import_paths=[str(_HERE), vocabulary_file],
@@ -92,7 +93,7 @@ def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     """The terminals that come from the vocabulary, as grammar text."""
     signs = "|".join(re.escape(sign) for sign in sorted(vocabulary.prefix_currencies, key=len, reverse=True))
     return (
-        f"UNIT.70: /-?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}[ \\t]*/\n"
+        f"UNIT.70: /(?!in (?:every|total)(?![a-z]))-?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}[ \\t]*/\n"
         f"CURRENCY.70: /(?:{signs}) *(?=\\.?[0-9])/\n"
         f"UNIT_HEAD: /{heads_pattern(vocabulary.units)}/\n"
     )

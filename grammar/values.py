@@ -43,7 +43,8 @@ def spelled(text: str) -> Fraction:
         if piece.isdigit():
             count = int(piece)
         elif piece in _TIMES:
-            total += max(count, 1) * _TIMES[piece]
+            half = 0 < total < 1  # half a dozen
+            total = total * _TIMES[piece] if half else total + max(count, 1) * _TIMES[piece]
             count = 0
         elif part := _PARTS.get(piece) or _PARTS.get(piece[:-1]):
             total += Fraction(max(count, 1), part)

@@ -17,6 +17,7 @@ class Vocabulary:
     counted: units that are counted against a length, so that "22 sts to 10 cm" is a rate and not a span.
     smaller: units that may follow another to make one measure, as inches follow feet.
     tails: the unit meant by a bare number straight after one, as in "5 ft 3".
+    things: spelled units that after "a" are more often a thing than a measure: a foot, a round.
     """
 
     units: Mapping[str, str]
@@ -24,34 +25,46 @@ class Vocabulary:
     counted: frozenset[str] = frozenset({"st", "row", "round"})
     smaller: Mapping[str, tuple[str, ...]] = field(default_factory=lambda: dict(_FEET_AND_SUCH))
     tails: Mapping[str, str] = field(default_factory=lambda: {"ft": "in", "m": "cm"})
+    things: frozenset[str] = frozenset({"foot", "round", "row", "stitch"})
 
 
 def units_pattern(spelled: Iterable[str]) -> str:
-    """A regular expression for any of the spelled units, longest first, none ending in the middle of a word."""
-    tree: dict[str, dict] = {}  # type: ignore[type-arg]
-    for word in sorted(spelled):
+    """A regular expression for any of the spelled units, longest first, none ending in the middle of a word.
+
+    One boundary a kind of ending, rather than one a unit: the pattern is compiled at each start of the program.
+    """
+    words = sorted(spelled)
+    digits = [word for word in words if word[-1].isdigit() and word[-1].isascii()]
+    letters = [word for word in words if word[-1].isalpha() or word[-1] == "'"]
+    signs = [word for word in words if word not in digits and word not in letters]
+    kinds = ((digits, "(?![0-9])"), (signs, ""), (letters, "(?![a-z])"))
+    return "(?:" + "|".join(_branches(_tree(each)) + boundary for each, boundary in kinds if each) + ")"
+
+
+class _Tree(dict[str, "_Tree"]):
+    """Words by their letters; "" marks the end of one."""
+
+
+def _tree(words: list[str]) -> _Tree:
+    tree = _Tree()
+    for word in words:
         branch = tree
         for letter in word:
-            branch = branch.setdefault(letter, {})
-        branch[""] = {}
-    return _branches(tree, "")
+            branch = branch.setdefault(letter, _Tree())
+        branch[""] = _Tree()
+    return tree
 
 
-def _branches(tree: dict[str, dict], before: str) -> str:  # type: ignore[type-arg]
-    ways = [_letter(letter) + _branches(below, letter) for letter, below in tree.items() if letter]
-    if "" in tree:
-        ways.append(_boundary(before))
-    return ways[0] if len(ways) == 1 else "(?:" + "|".join(ways) + ")"
+def _branches(tree: _Tree) -> str:
+    ways = [_letter(letter) + _branches(below) for letter, below in tree.items() if letter]
+    if not ways:
+        return ""
+    pattern = ways[0] if len(ways) == 1 and "" not in tree else "(?:" + "|".join(ways) + ")"
+    return pattern + "?" if "" in tree else pattern
 
 
 def _letter(letter: str) -> str:
-    return "[ ]+" if letter == " " else "\\/" if letter == "/" else re.escape(letter)
-
-
-def _boundary(last: str) -> str:
-    if last.isalpha() or last == "'":
-        return "(?![a-z])"
-    return "(?![0-9])" if last.isdigit() else ""
+    return " +" if letter == " " else "\\/" if letter == "/" else re.escape(letter)
 
 
 def heads_pattern(spelled: Iterable[str]) -> str:
