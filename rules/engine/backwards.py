@@ -1,0 +1,356 @@
+"""A rule worked for any of its inputs: from a result the maker states to the input that gives it, safe side first."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Any
+
+from . import formula
+from .answer import Line
+from .declare import Input, Rule, Step
+from .invert import OTHER, Bound, Known, NoValue, Peeler, Unpeelable, unround
+from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
+from .literal import literal
+from .request import Given, Item, Number, Request
+from .rounding import snap
+from .run import Impossible, Needs, Run
+from .units import factor
+
+WHOLE = (COUNT, STITCHES, ROWS)
+NEAREST_FIRST = (RATIO, PERCENT, STITCH_RATE, ROW_RATE)
+FINER = (1, 2, 4, 8)  # a ruler is read to 1/8 in, and where that is too coarse to 1/16, 1/32 and 1/64 in
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """The unknown, found. value: rounded to what can be measured, on the safe side; exact: before; both in base units.
+
+    lines: the working. checked: a sentence on the value put forward through the rule again. side: the value is the
+    "most" that still gives the result, the "least", or the "only" one.
+    """
+
+    value: Number
+    exact: Number
+    lines: tuple[Line, ...]
+    checked: str
+    side: str
+
+
+@dataclass(frozen=True, slots=True)
+class Puzzle:
+    """What is asked: the input that is unknown (and others tied to its value) when a step's result is stated."""
+
+    rule: Rule
+    request: Request
+    item: Input
+    step: Step
+    tied: tuple[str, ...]
+
+    @property
+    def stated(self) -> Number:
+        value: Number = self.request.stated[self.step.name].value
+        return value
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        return (self.item.name, *self.tied)
+
+    def known(self, stated: Number | None = None) -> Known:
+        """A run with all but the unknown. stated: what the stated step stands for, for the rule's own formula."""
+        given = {name: value for name, value in self.request.given.items() if name not in self.names}
+        told = {name: value.value for name, value in self.request.stated.items() if name != self.step.name}
+        if stated is not None:
+            told[self.step.name] = stated
+        return Known(self.rule, replace(self.request, given=given, stated={}), self.names, told)
+
+    def forward(self, value: Number) -> Run:
+        """A run of the rule with the unknown put in."""
+        given = dict(self.request.given)
+        for name in self.names:
+            item = self.rule.input(name)
+            assert item is not None
+            unit = item.kind.inch if self.request.system == "in" else item.kind.metric
+            text = self.known().show(value, item.kind, item.noun)
+            given[name] = Given((Item(value, unit, text),) if item.many else value, unit, text)
+        return Run(self.rule, replace(self.request, given=given, stated={}, series=()))
+
+    def result(self, value: Number) -> Number | None:
+        """The exact result for a value of the unknown, or None where there is none."""
+        try:
+            got = self.forward(value).get(self.step.name)
+        except (Impossible, Needs, formula.NoAnswer):
+            return None
+        return got if isinstance(got, int | float | Fraction) else None
+
+    def show(self, value: Number) -> str:
+        return self.known().show(value, self.item.kind, self.item.noun)
+
+    def show_result(self, value: Number) -> str:
+        run = self.known()
+        return run.show_in(value, run.step_unit(self.step), self.step.noun)
+
+
+def find(
+    rule: Rule, request: Request, unknown: str, target: str, largest: bool | None = None, tied: tuple[str, ...] = ()
+) -> Found:
+    """The value of an input with which the rule gives a stated result.
+
+    request: target is among what it states, in base units. largest: True for the largest value that still gives the
+    result, False for the least, None for the safe one. tied: other inputs that have the same value as the unknown.
+    Raises Needs for another input that is missing, Impossible when no value exists.
+    """
+    puzzle = _puzzle(rule, request, unknown, target, tied)
+    sides = [None] if largest is None else [None, "most", "least"]
+    wanted = {True: "most", False: "least"}.get(largest) if largest is not None else None
+    try:
+        for side in sides:
+            found = _solve(puzzle, side)
+            if wanted is None or found.side in (wanted, "only"):
+                return found
+    except NoValue as error:
+        raise Impossible(_sorry(puzzle, str(error))) from error
+    raise Impossible(_sorry(puzzle, f"there is no {'largest' if largest else 'smallest'} {puzzle.item.label} for it"))
+
+
+def _puzzle(rule: Rule, request: Request, unknown: str, target: str, tied: tuple[str, ...]) -> Puzzle:
+    item, step = rule.input(unknown), rule.step(target)
+    assert item is not None
+    assert step is not None
+    fixed = (unknown, *rule.no_unknown)
+    if unknown in rule.no_unknown or not item.kind.is_number or isinstance(request.stated[target].value, str | tuple):
+        others = [other.label for other in rule.inputs if other.kind.is_number and other.name not in fixed]
+        hint = f"Ask for another of its numbers, such as the {others[0]}." if others else "Ask for its result instead."
+        raise Impossible(f"The sum for {rule.topic} cannot be worked back to the {item.label}. {hint}")
+    return Puzzle(rule, request, item, step, tied)
+
+
+# -- the bound the result keeps to, and from it the unknown's --------------------------------------------------------
+
+
+def _start(puzzle: Puzzle, side: str | None) -> Bound:
+    """What the result may be before its own rounding. side: "most" or "least" to take that end of it, not the safe one.
+
+    What is needed is rounded up, so the stated amount is the most it may be: a length in hand is no multiple of the
+    shop's step. What can be got is rounded down, so the stated amount is the least.
+    """
+    how = puzzle.known().rounding(puzzle.step)
+    direction = how.direction if how is not None else "near"
+    safe = {"up": "most", "down": "least"}.get(direction, "only")
+    if how is None or safe == "only":
+        return Bound(puzzle.stated, side or "only")
+    size = how.base_step()
+    if side is not None and side != safe:
+        return unround(Bound(snap(puzzle.stated, size, direction), side), size, direction)
+    bound = Bound(puzzle.stated, safe)
+    return unround(bound, size, direction) if puzzle.step.kind in WHOLE else bound
+
+
+def _solve(puzzle: Puzzle, side: str | None) -> Found:
+    start = _start(puzzle, side)
+    known = puzzle.known()
+    _say_start(puzzle, known, start)
+    try:
+        own = _by_own_formula(puzzle, known, start)
+        if own is not None:
+            return _finish(puzzle, known, start, own)
+        peeler = Peeler(known, puzzle.step.name, start)
+        bound = peeler.peel()
+        turned = replace(start, want=OTHER[bound.want] if peeler.falls else bound.want)
+        return _finish(puzzle, known, turned, bound)
+    except Unpeelable:
+        return _by_search(puzzle, start)
+    except formula.NoAnswer as error:
+        raise NoValue(str(error)) from error
+
+
+def _say_start(puzzle: Puzzle, known: Known, start: Bound) -> None:
+    if start.want == "only" or known.rounding(puzzle.step) is None:
+        return
+    may_be = f"may be {start.in_words()}" if start.want == "most" else f"must be {start.in_words()}"
+    text = puzzle.show_result(start.value)
+    known.say(f"Before it is rounded, the {puzzle.step.shown_label} {may_be} {text}", "", "", text)
+
+
+def _by_own_formula(puzzle: Puzzle, known: Known, start: Bound) -> Bound | None:
+    """The unknown by the formula the rule itself gives for it; None when it gives none for this result."""
+    text = puzzle.rule.backwards.get(puzzle.item.name)
+    if text is None:
+        return None
+    node = formula.read(text)
+    run = puzzle.known(start.value)
+    if puzzle.step.name not in formula.names(node) or run.hangs_on_unknown(node):
+        return None
+    value = run.evaluate(node)
+    rises = puzzle.known(start.value * Fraction(1001, 1000)).evaluate(node) >= value
+    known.lines += run.lines
+    known.assumed += run.assumed
+    label = puzzle.item.label
+    words, numbers = f"{label} = {run.words(node)}", run.numbers(node, "")
+    known.say(f"Turn the sum round for the {label}", words, numbers, puzzle.show(value))
+    return Bound(value, start.want if rises else OTHER[start.want], start.open)
+
+
+# -- the value that can be measured ---------------------------------------------------------------------------------
+
+
+def step_of(kind: Kind, system: str) -> Fraction:
+    """The step to which a value of a kind is measured in the workroom, in base units."""
+    if kind is LENGTH:
+        return factor("in") / 8 if system == "in" else factor("mm")
+    share = Fraction(1, 100) if kind is RATIO or kind.base.startswith("money") else Fraction(1, 10)
+    return Fraction(1) if kind in WHOLE else factor(kind.inch if system == "in" else kind.metric) * share
+
+
+def _candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
+    """Values to give for a bound, the best first; the exact one last, unless it must be whole."""
+    step = step_of(puzzle.item.kind, puzzle.request.system)
+    whole = puzzle.item.kind in WHOLE
+    near = snap(bound.value, step, "near")
+    if bound.want == "only":
+        yield from (snap(bound.value, step / finer, "near") for finer in (FINER[:1] if whole else FINER))
+    else:
+        if abs(near - bound.value) * 1000 < step or puzzle.item.kind in NEAREST_FIRST:
+            yield near
+        inside = snap(bound.value, step, "down" if bound.want == "most" else "up")
+        yield inside
+        yield inside - step if bound.want == "most" else inside + step
+    if not whole:
+        yield bound.value
+
+
+def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
+    """Whether a result keeps to what was stated."""
+    if isinstance(got, float) and math.isclose(got, start.value, rel_tol=1e-9):
+        return not start.open
+    if start.want == "most":
+        return got < start.value if start.open else got <= start.value
+    if start.want == "least":
+        return got > start.value if start.open else got >= start.value
+    how = puzzle.known().rounding(puzzle.step)
+    step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system)
+    return bool(abs(got - start.value) * 2 <= step)
+
+
+def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
+    """Round the unknown to what can be measured and put it forward again; raises NoValue when nothing fits."""
+    if not known.allows(bound.value):
+        raise NoValue(_out_of_sense(puzzle, known, bound.value))
+    for value in _candidates(puzzle, bound):
+        got = puzzle.result(value) if known.allows(value) else None
+        if got is not None and _fits(puzzle, start, got):
+            return _found(puzzle, known, bound, value, got, start)
+    if bound.want == "only":
+        return _nearest(puzzle, known, bound)
+    raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
+
+
+def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
+    """No value gives the result quite: the one with the nearest, when its neighbours' results lie on both sides."""
+    step = step_of(puzzle.item.kind, puzzle.request.system)
+    middle = snap(bound.value, step, "near")
+    values = [value for value in (middle - step, middle, middle + step) if known.allows(value)]
+    tried = [(value, got) for value in values if (got := puzzle.result(value)) is not None]
+    results = [got for _, got in tried]
+    if len(tried) < 2 or not min(results) <= puzzle.stated <= max(results):
+        raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
+    value, got = min(tried, key=lambda pair: abs(pair[1] - puzzle.stated))
+    return _found(puzzle, known, bound, value, got, bound)
+
+
+def _found(puzzle: Puzzle, known: Known, bound: Bound, value: Number, got: Number, start: Bound) -> Found:
+    shown, exact = puzzle.show(value), puzzle.show(bound.value)
+    if shown != exact:
+        how = "up" if value > bound.value else "down"
+        why = {"most": ", so that it still fits", "least": ", so that it is enough"}.get(bound.want, " to the nearest")
+        known.say(f"Round it {how}{why}", "", exact, shown)
+    return Found(value, bound.value, tuple(known.lines), _checked(puzzle, value, got, start), bound.want)
+
+
+def _checked(puzzle: Puzzle, value: Number, got: Number, start: Bound) -> str:
+    """What the rule gives for the value found, in words."""
+    run = puzzle.known()
+    result, stated = run.round_step(puzzle.step, got), puzzle.show_result(puzzle.stated)
+    text = f"Put forward again: {puzzle.show(value)} gives {puzzle.show_result(result)}"
+    if start.want == "most" and result > puzzle.stated:
+        return f"Put forward again: {puzzle.show(value)} needs {puzzle.show_result(got)}, within {stated}."
+    if puzzle.show_result(result) == stated or start.want != "only":
+        return f"{text}."
+    return f"{text}, the nearest to {stated}."
+
+
+# -- by trying ------------------------------------------------------------------------------------------------------
+
+
+def _by_search(puzzle: Puzzle, start: Bound) -> Found:
+    """Numbers put forward until the result comes out, for sums that cannot be turned round."""
+    from .search import NotFound, search
+
+    known = puzzle.known()
+    step = step_of(puzzle.item.kind, puzzle.request.system)
+    if start.want == "only" and puzzle.item.kind not in WHOLE:
+        step /= FINER[-1]
+    low, high = known.limits()
+    try:
+        value, want = search(
+            puzzle.result, start.value, start.want,
+            max(Fraction(low or 0), step) if low is None or low >= 0 else Fraction(low),
+            Fraction(high) if high is not None else step * 100_000, step, start.open,
+        )  # fmt: skip
+    except NotFound as error:
+        raise NoValue(_WHY[error.why].format(unknown=puzzle.item.label)) from error
+    known.say(
+        f"Put one {puzzle.item.label} after another forward until the {puzzle.step.shown_label} comes out",
+        "", *_tries(puzzle, value, want, step),
+    )  # fmt: skip
+    return _finish(puzzle, known, start, Bound(value, want))
+
+
+_WHY = {
+    "uneven": "the result goes up and down as the {unknown} grows, so I cannot search for it",
+    "low": "even the least {unknown} I take gives another result",
+    "high": "even the largest {unknown} I take gives another result",
+    "none": "the {unknown} makes no difference to it",
+}
+
+
+def _tries(puzzle: Puzzle, value: Fraction, want: str, step: Fraction) -> tuple[str, str]:
+    """The value and the next one beyond it, with their results."""
+    tries = [value] if want == "only" else [value, value + step if want == "most" else value - step]
+    texts = []
+    for at in tries:
+        got = puzzle.result(at)
+        if got is not None:
+            texts.append(f"{puzzle.show(at)} gives {puzzle.show_result(puzzle.known().round_step(puzzle.step, got))}")
+    return "; ".join(texts), puzzle.show(value)
+
+
+# -- when there is no value -----------------------------------------------------------------------------------------
+
+
+def _out_of_sense(puzzle: Puzzle, known: Known, value: Number) -> str:
+    sane = puzzle.item.sane.replace("..", " to ") if puzzle.item.sane else "more than nothing"
+    return f"it would have to be {puzzle.show(value)}, and I take {sane}"
+
+
+def _sorry(puzzle: Puzzle, why: str) -> str:
+    """What was understood, what is wrong, what to type instead."""
+    label, result = puzzle.item.label, puzzle.step.shown_label
+    stated = puzzle.show_result(puzzle.stated)
+    return f"With these numbers no {label} gives {stated} for the {result}: {why}. {_example(puzzle)}"
+
+
+def _example(puzzle: Puzzle) -> str:
+    """A value that does give a result, so that the maker sees what would."""
+    for text in (puzzle.item.example, puzzle.item.practice.partition("..")[0]):
+        try:
+            value: Any = literal(text, puzzle.request.system)[0] if text else None
+        except ValueError:
+            continue
+        got = puzzle.result(value) if value else None
+        if got is not None:
+            result = puzzle.show_result(puzzle.known().round_step(puzzle.step, got))
+            return f"{puzzle.show(value)} gives {result}, for example: type a {puzzle.step.shown_label} nearer to that."
+    return f"Type another {puzzle.step.shown_label}, or change one of the other numbers."
