@@ -62,8 +62,9 @@ def _expression(known: Known, node: Node, unknown: Any) -> Any:
 def _number(value: Number) -> Any:
     import sympy
 
-    exact = isinstance(value, Fraction | int)
-    return sympy.Rational(value.numerator, value.denominator) if exact else sympy.Float(value)
+    if isinstance(value, float):
+        return sympy.Float(value)
+    return sympy.Rational(value.numerator, value.denominator)
 
 
 def _plain(root: Any) -> Number:

@@ -212,13 +212,17 @@ def _candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
     if bound.want == "only":
         yield from (snap(bound.value, step / finer, "near") for finer in (FINER[:1] if whole else FINER))
     else:
-        if abs(near - bound.value) * 1000 < step or puzzle.item.kind in NEAREST_FIRST:
+        if _distance(near, bound.value) * 1000 < step or puzzle.item.kind in NEAREST_FIRST:
             yield near
         inside = snap(bound.value, step, "down" if bound.want == "most" else "up")
         yield inside
         yield inside - step if bound.want == "most" else inside + step
     if not whole:
         yield bound.value
+
+
+def _distance(one: Number, other: Number) -> Number:
+    return one - other if one > other else other - one
 
 
 def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
@@ -231,7 +235,7 @@ def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
         return got > start.value if start.open else got >= start.value
     how = puzzle.known().rounding(puzzle.step)
     step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system)
-    return bool(abs(got - start.value) * 2 <= step)
+    return _distance(got, start.value) * 2 <= step
 
 
 def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
@@ -248,15 +252,16 @@ def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
 
 
 def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
-    """No value gives the result quite: the one with the nearest, when its neighbours' results lie on both sides."""
+    """No value gives the result quite: the one that comes nearest, when a little less and a little more lie astride."""
     step = step_of(puzzle.item.kind, puzzle.request.system)
     middle = snap(bound.value, step, "near")
-    values = [value for value in (middle - step, middle, middle + step) if known.allows(value)]
-    tried = [(value, got) for value in values if (got := puzzle.result(value)) is not None]
-    results = [got for _, got in tried]
-    if len(tried) < 2 or not min(results) <= puzzle.stated <= max(results):
+    little = max(step, snap(bound.value, step * 20, "up") / 20)
+    astride = [got for value in (middle - little, middle + little) if (got := puzzle.result(value)) is not None]
+    tried = [(value, puzzle.result(value)) for value in (middle, middle - step, middle + step) if known.allows(value)]
+    near = [(_distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
+    if not near or not astride or not min(astride) <= puzzle.stated <= max(astride):
         raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
-    value, got = min(tried, key=lambda pair: abs(pair[1] - puzzle.stated))
+    _, value, got = min(near, key=lambda trial: trial[0])
     return _found(puzzle, known, bound, value, got, bound)
 
 
@@ -312,6 +317,7 @@ _WHY = {
     "uneven": "the result goes up and down as the {unknown} grows, so I cannot search for it",
     "low": "even the least {unknown} I take gives another result",
     "high": "even the largest {unknown} I take gives another result",
+    "beyond": "it would lie beyond any {unknown} I take",
     "none": "the {unknown} makes no difference to it",
 }
 

@@ -321,7 +321,7 @@ class Peeler:
             raise self._nothing()
         value, rises = max(found)
         self._take(value, not rises)
-        sentence = f"The {known.label(unknown.name)} comes in more than once: solve for it, and put it in to see it fits"
+        sentence = f"The {known.label(unknown.name)} comes in more than once: solve for it, and put it in to check"
         self._say(sentence, f"{known.words(node)} = {self.that}", self.number, unknown)
         self.node, self.that = unknown, "that"
 

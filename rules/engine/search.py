@@ -9,11 +9,13 @@ from itertools import pairwise
 from .request import Number
 
 SAMPLES = 20
+BEYOND = 2  # tries past the target, to see a result that turns back
 Try = Callable[[Fraction], Number | None]
 
 
 class NotFound(Exception):
-    """No value in the range gives the result. why: "uneven" (it goes up and down), "low", "high" or "none"."""
+    """No value in the range gives the result. why: "uneven" (it goes up and down), "low" or "high" (it is not reached
+    even at that end), "beyond" (values past the range would), "none" (the result does not change)."""
 
     def __init__(self, why: str) -> None:
         super().__init__(why)
@@ -41,22 +43,25 @@ def search(work: Try, target: Number, want: str, low: Fraction, high: Fraction, 
     def fits(got: Number) -> bool:
         return not open_end if got == target else (got < target) is (want == "most")
 
-    return _edge(work, fits, points, step, at_top=rising is (want == "most"))
+    return _edge(work, target, fits, points, step, at_top=rising is (want == "most"))
 
 
 def _bracket(work: Try, target: Number, first: int, last: int, step: Fraction) -> list[tuple[int, Number]]:
-    """Places with their results, in order, from the first that has one until the target is passed.
+    """Places with their results, in order, from the first that has one until the target is well passed.
 
     The distance doubles, so that a sum that takes long with great numbers is not tried far beyond what is asked; then
     the stretch is filled in evenly, to see that the results only rise or only fall.
     """
+    beyond = 0
     found: dict[int, Number] = {}
     place, distance = first, 1
     while place <= last:
         got = work(place * step)
         if got is not None:
             found[place] = got
-            if len({(value > target) - (value < target) for value in found.values()}) > 1 and got != target:
+            passed = got != target and len({(value > target) - (value < target) for value in found.values()}) > 1
+            beyond += passed
+            if beyond > BEYOND:
                 break
         place = last if place < last < place + distance else place + distance
         distance *= 2
@@ -69,7 +74,8 @@ def _bracket(work: Try, target: Number, first: int, last: int, step: Fraction) -
 
 
 def _edge(
-    work: Try, fits: Callable[[Number], bool], points: list[tuple[int, Number]], step: Fraction, at_top: bool
+    work: Try, target: Number, fits: Callable[[Number], bool], points: list[tuple[int, Number]], step: Fraction,
+    at_top: bool,
 ) -> tuple[Fraction, str]:
     """The last value that fits going up (at_top), or the first."""
     good = [place for place, got in points if fits(got)]
@@ -77,7 +83,10 @@ def _edge(
     if not good:
         raise NotFound("low" if at_top else "high")
     if not bad:
-        raise NotFound("high" if at_top else "low")
+        place, got = points[-1 if at_top else 0]
+        if got != target:
+            raise NotFound("beyond")
+        return place * step, "most" if at_top else "least"
     inside, outside = (max(good), min(bad)) if at_top else (min(good), max(bad))
     while abs(outside - inside) > 1:
         middle = (inside + outside) // 2
@@ -99,6 +108,9 @@ def _nearest(work: Try, target: Number, points: list[tuple[int, Number]], rising
 
     if reached(points[0][1]):
         return points[0][0] * step
-    at, _ = _edge(work, reached, points, step, at_top=False)
+    at, _ = _edge(work, target, reached, points, step, at_top=False)
     here, before = work(at), work(at - step)
-    return at - step if before is not None and here is not None and abs(before - target) < abs(here - target) else at
+    if here is None or before is None:
+        return at
+    past, short = (here - target, target - before) if rising else (target - here, before - target)
+    return at - step if short < past else at
