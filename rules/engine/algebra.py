@@ -12,7 +12,7 @@ from . import formula
 from .request import Number
 
 if TYPE_CHECKING:
-    from .invert import Known
+    from .known import Known
 
 OPERATIONS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "^": operator.pow}
 
@@ -23,7 +23,7 @@ def roots(known: Known, node: Node, value: Number) -> list[tuple[Number, bool]]:
     """
     import sympy  # type: ignore[import-untyped]
 
-    from .invert import Unpeelable
+    from .known import Unpeelable
 
     unknown = sympy.Symbol("unknown", real=True)
     expression = _expression(known, node, unknown)
@@ -40,7 +40,7 @@ def _expression(known: Known, node: Node, unknown: Any) -> Any:
     """A formula of the rule as a sympy expression of the unknown, with all else put in."""
     import sympy
 
-    from .invert import Unpeelable
+    from .known import Unpeelable
 
     node = known.branch(node)
     if not known.hangs_on_unknown(node):

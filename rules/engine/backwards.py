@@ -6,17 +6,17 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from typing import Any
 
 from . import formula
 from .answer import Line
-from .declare import Input, Rule, Step
-from .invert import OTHER, Bound, Known, NoValue, Peeler, Unpeelable, unround
+from .declare import Rule
+from .invert import OTHER, Bound, Peeler, unround
 from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
-from .literal import literal
-from .request import Given, Item, Number, Request
+from .known import Known, NoValue, Unpeelable
+from .puzzle import Puzzle, out_of_sense, sorry
+from .request import Number, Request
 from .rounding import snap
-from .run import Impossible, Needs, Run
+from .run import Impossible, Needs
 from .units import factor
 
 WHOLE = (COUNT, STITCHES, ROWS)
@@ -39,60 +39,6 @@ class Found:
     side: str
 
 
-@dataclass(frozen=True, slots=True)
-class Puzzle:
-    """What is asked: the input that is unknown (and others tied to its value) when a step's result is stated."""
-
-    rule: Rule
-    request: Request
-    item: Input
-    step: Step
-    tied: tuple[str, ...]
-
-    @property
-    def stated(self) -> Number:
-        value: Number = self.request.stated[self.step.name].value
-        return value
-
-    @property
-    def names(self) -> tuple[str, ...]:
-        return (self.item.name, *self.tied)
-
-    def known(self, stated: Number | None = None) -> Known:
-        """A run with all but the unknown. stated: what the stated step stands for, for the rule's own formula."""
-        given = {name: value for name, value in self.request.given.items() if name not in self.names}
-        told = {name: value.value for name, value in self.request.stated.items() if name != self.step.name}
-        if stated is not None:
-            told[self.step.name] = stated
-        return Known(self.rule, replace(self.request, given=given, stated={}), self.names, told)
-
-    def forward(self, value: Number) -> Run:
-        """A run of the rule with the unknown put in."""
-        given = dict(self.request.given)
-        for name in self.names:
-            item = self.rule.input(name)
-            assert item is not None
-            unit = item.kind.inch if self.request.system == "in" else item.kind.metric
-            text = self.known().show(value, item.kind, item.noun)
-            given[name] = Given((Item(value, unit, text),) if item.many else value, unit, text)
-        return Run(self.rule, replace(self.request, given=given, stated={}, series=()))
-
-    def result(self, value: Number) -> Number | None:
-        """The exact result for a value of the unknown, or None where there is none."""
-        try:
-            got = self.forward(value).get(self.step.name)
-        except (Impossible, Needs, formula.NoAnswer):
-            return None
-        return got if isinstance(got, int | float | Fraction) else None
-
-    def show(self, value: Number) -> str:
-        return self.known().show(value, self.item.kind, self.item.noun)
-
-    def show_result(self, value: Number) -> str:
-        run = self.known()
-        return run.show_in(value, run.step_unit(self.step), self.step.noun)
-
-
 def find(
     rule: Rule, request: Request, unknown: str, target: str, largest: bool | None = None, tied: tuple[str, ...] = ()
 ) -> Found:
@@ -103,16 +49,35 @@ def find(
     Raises Needs for another input that is missing, Impossible when no value exists.
     """
     puzzle = _puzzle(rule, request, unknown, target, tied)
-    sides = [None] if largest is None else [None, "most", "least"]
-    wanted = {True: "most", False: "least"}.get(largest) if largest is not None else None
     try:
-        for side in sides:
-            found = _solve(puzzle, side)
-            if wanted is None or found.side in (wanted, "only"):
-                return found
+        return _on_side(puzzle, largest)
     except NoValue as error:
-        raise Impossible(_sorry(puzzle, str(error))) from error
-    raise Impossible(_sorry(puzzle, f"there is no {'largest' if largest else 'smallest'} {puzzle.item.label} for it"))
+        raise Impossible(sorry(puzzle, str(error))) from error
+    except OverflowError as error:
+        raise Impossible(sorry(puzzle, "the numbers are too large to work with")) from error
+    except Needs as error:
+        if error.name:
+            raise
+        label = puzzle.step.shown_label
+        raise Impossible(f"The {label} does not come up with these choices. Ask for another.") from error
+
+
+def _on_side(puzzle: Puzzle, largest: bool | None) -> Found:
+    """The value on the safe side; when the other one is asked for, that, and then the result must be just as stated."""
+    found = _solve(puzzle, None)
+    wanted = found.side if largest is None else "most" if largest else "least"
+    if found.side in (wanted, "only"):
+        return found
+    for side in ("most", "least"):
+        found = _solve(puzzle, side)
+        if found.side == wanted and _just_as_stated(puzzle, found.value):
+            return found
+    raise NoValue(f"there is no {'largest' if largest else 'smallest'} {puzzle.item.label} that gives just that")
+
+
+def _just_as_stated(puzzle: Puzzle, value: Number) -> bool:
+    got, run = puzzle.result(value), puzzle.known()
+    return got is not None and bool(run.round_step(puzzle.step, got) == run.round_step(puzzle.step, puzzle.stated))
 
 
 def _puzzle(rule: Rule, request: Request, unknown: str, target: str, tied: tuple[str, ...]) -> Puzzle:
@@ -186,7 +151,6 @@ def _by_own_formula(puzzle: Puzzle, known: Known, start: Bound) -> Bound | None:
     value = run.evaluate(node)
     rises = puzzle.known(start.value * Fraction(1001, 1000)).evaluate(node) >= value
     known.lines += run.lines
-    known.assumed += run.assumed
     label = puzzle.item.label
     words, numbers = f"{label} = {run.words(node)}", run.numbers(node, "")
     known.say(f"Turn the sum round for the {label}", words, numbers, puzzle.show(value))
@@ -241,7 +205,7 @@ def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
 def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
     """Round the unknown to what can be measured and put it forward again; raises NoValue when nothing fits."""
     if not known.allows(bound.value):
-        raise NoValue(_out_of_sense(puzzle, known, bound.value))
+        raise NoValue(out_of_sense(puzzle, known, bound.value))
     for value in _candidates(puzzle, bound):
         got = puzzle.result(value) if known.allows(value) else None
         if got is not None and _fits(puzzle, start, got):
@@ -331,32 +295,3 @@ def _tries(puzzle: Puzzle, value: Fraction, want: str, step: Fraction) -> tuple[
         if got is not None:
             texts.append(f"{puzzle.show(at)} gives {puzzle.show_result(puzzle.known().round_step(puzzle.step, got))}")
     return "; ".join(texts), puzzle.show(value)
-
-
-# -- when there is no value -----------------------------------------------------------------------------------------
-
-
-def _out_of_sense(puzzle: Puzzle, known: Known, value: Number) -> str:
-    sane = puzzle.item.sane.replace("..", " to ") if puzzle.item.sane else "more than nothing"
-    return f"it would have to be {puzzle.show(value)}, and I take {sane}"
-
-
-def _sorry(puzzle: Puzzle, why: str) -> str:
-    """What was understood, what is wrong, what to type instead."""
-    label, result = puzzle.item.label, puzzle.step.shown_label
-    stated = puzzle.show_result(puzzle.stated)
-    return f"With these numbers no {label} gives {stated} for the {result}: {why}. {_example(puzzle)}"
-
-
-def _example(puzzle: Puzzle) -> str:
-    """A value that does give a result, so that the maker sees what would."""
-    for text in (puzzle.item.example, puzzle.item.practice.partition("..")[0]):
-        try:
-            value: Any = literal(text, puzzle.request.system)[0] if text else None
-        except ValueError:
-            continue
-        got = puzzle.result(value) if value else None
-        if got is not None:
-            result = puzzle.show_result(puzzle.known().round_step(puzzle.step, got))
-            return f"{puzzle.show(value)} gives {result}, for example: type a {puzzle.step.shown_label} nearer to that."
-    return f"Type another {puzzle.step.shown_label}, or change one of the other numbers."

@@ -83,8 +83,8 @@ def _edge(
     if not good:
         raise NotFound("low" if at_top else "high")
     if not bad:
-        place, got = points[-1 if at_top else 0]
-        if got != target:
+        place, end = points[-1 if at_top else 0]
+        if end != target:
             raise NotFound("beyond")
         return place * step, "most" if at_top else "least"
     inside, outside = (max(good), min(bad)) if at_top else (min(good), max(bad))

@@ -261,6 +261,13 @@ def test_a_quadratic_is_solved_exactly() -> None:
     assert (found.value, found.exact, found.side) == (6 * INCH, 6 * INCH, "only")
 
 
+def test_a_root_and_the_side_itself_are_solved_together() -> None:
+    right = rule("right triangle", (a("side", "side"),), (Step("round", "Go round", "2 * side + sqrt(2 * side ^ 2)",
+                                                               rounding=CUT),))  # fmt: skip
+    found = ask(right, "side", ("round", "17.0711 in"))  # by hand: 5 + 5 + 7.0711
+    assert inches(found) == 5
+
+
 def test_a_square_root_is_turned_round() -> None:
     found = ask(DIAGONAL, "side", ("across", "8.5 in"))  # by hand: 8.5 / 1.4142 = 6.0104
     assert inches(found) == 6
@@ -339,6 +346,36 @@ def test_a_sum_of_several_is_found_as_one() -> None:
     assert ask(thread, "seams", ("thread", "5 m"), system="cm").value == 2000
 
 
+# -- sums of the trade, with answers worked by hand ------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("formula", "rounding", "stated", "system", "expected"),
+    [
+        # Quarter-square triangles are cut 1 1/4 in over: 6 1/2 - 1 1/4 = 5 1/4 in.
+        ("x + 31.75", PATCH_CUT, "6.5 in", "in", "5.25 in"),
+        # The middle of a square in a square: (4 3/4 - 1/2) x 1.4142 = 6.01 in, and 6 in fits.
+        ("x / sqrt(2) + 12.7", PATCH_CUT, "4.75 in", "in", "6 in"),
+        # A cloth 150 cm wide on a table of 90 cm, hemmed twice 2.5 cm: (150 - 90 - 4 x 2.5) / 2 = 25 cm.
+        ("900 + 2 * x + 4 * 25", CUT, "150 cm", "cm", "25 cm"),
+        # A finished waist of 78 cm with 4 cm of ease is meant for 78 - 4 = 74 cm.
+        ("x + 40", CUT, "78 cm", "cm", "74 cm"),
+        # Four inches stretched by 75 % reach 4 x 1.75 = 7 in.
+        ("x / (1 + 3/4)", CUT, "4 in", "in", "7 in"),
+    ],
+)
+def test_sums_worked_by_hand(formula: str, rounding: Any, stated: str, system: str, expected: str) -> None:
+    worked = rule("worked", (a("x", "size"),), (Step("cut", "Work it", formula, rounding=rounding),))
+    assert ask(worked, "x", ("cut", stated), system=system).value == value(expected).value
+
+
+def test_the_radius_of_a_hem_five_metres_round() -> None:
+    hem = rule("hem sweep", (a("radius", "radius"),), (Step("sweep", "Go round", "2 * pi * radius", rounding=CUT),))
+    found = ask(hem, "radius", ("sweep", "500 cm"), system="cm")
+    assert math.isclose(float(found.exact), 5000 / (2 * math.pi))  # by hand: 79.577 cm
+    assert abs(found.value - Fraction("795.77")) < Fraction(1, 8)
+
+
 # -- what cannot be -------------------------------------------------------------------------------------------------
 
 
@@ -346,9 +383,35 @@ def test_too_few_strips_are_explained() -> None:
     with pytest.raises(Impossible) as error:
         ask(BINDING, "width", ("strips", "1"), length="60 in")
     assert str(error.value) == (
-        "With these numbers no quilt width gives 1 strip for the strips: it would have to be -45 in, and I take "
-        "1 in to 300 in. 60 in gives 7 strips, for example: type a strips nearer to that."
+        "With these numbers no quilt width gives 1 strip: it would have to be -45 in, and I take "
+        "1 in to 300 in. 60 in gives 7 strips, for example: type a result nearer to that."
     )
+
+
+def test_two_inputs_that_are_each_the_others_default_are_asked_for() -> None:
+    either = rule(
+        "sides", (Input("width", "width", default=Default("=length", derived=True)),
+                  Input("length", "length", default=Default("=width", derived=True)), a("border", "border")),
+        (Step("edge", "Go round", "2 * (width + length) + border"),),
+    )  # fmt: skip
+    with pytest.raises(Needs):
+        ask(either, "border", ("edge", "100 in"))
+
+
+def test_the_least_that_costs_just_so_much() -> None:
+    # By hand: 29.60 at 8 a metre is 3.7 m, bought for anything over 3.6 m; no length costs 30.
+    assert ask(COST, "length", ("cost", "29.60"), largest=False, system="cm", price="8 GBP/m").value == 3601
+    with pytest.raises(Impossible, match="there is no smallest length needed that gives just that"):
+        ask(COST, "length", ("cost", "30"), largest=False, system="cm", price="8 GBP/m")
+
+
+def test_a_step_that_does_not_come_up() -> None:
+    ways = rule(
+        "hem", (a("side", "side"), choice("way", "way", {"once": ("once",), "twice": ("twice",)}, "once", "plain")),
+        (Step("twice", "Double it", "2 * side", when={"way": "twice"}),),
+    )  # fmt: skip
+    with pytest.raises(Impossible, match="The twice does not come up with these choices"):
+        ask(ways, "side", ("twice", "9 in"))
 
 
 def test_a_missing_value_is_asked_for() -> None:
@@ -418,6 +481,41 @@ def test_what_shrinks_back_is_what_was_needed(need: Fraction, thousandths: int) 
     exact, _ = forward(SHRINK, "cut", need=need * INCH, shrinks=percent)
     request = Request("shrinkage", {"shrinks": Given(percent, "%", "")}, {"cut": Given(exact, "in", "")})
     assert find(SHRINK, request, "need", "cut").value == need * INCH
+
+
+LINKS = {  # a formula of the step before, and whether it falls as that rises
+    "{0} + 3": False, "{0} * 3 / 7": False, "{0} / 5": False, "20000 / {0}": True, "ceil({0} / 4) * 5": False,
+    "floor({0} / 3) * 2 + 1": False, "round({0} / 6) * 4": False, "rounded({0}) + 1": False, "30000 - {0}": True,
+    "{0} ^ 2 / 100": False, "max({0}, 2)": False,
+}  # fmt: skip
+ROUNDED = (None, CUT, BUY_CLOTH, COUNT_DOWN)
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    st.lists(st.tuples(st.sampled_from(sorted(LINKS)), st.sampled_from(ROUNDED)), min_size=1, max_size=4),
+    st.integers(200, 4000),
+    st.booleans(),
+)
+def test_any_chain_of_sums_is_turned_round_to_its_very_edge(links: Any, millimetres: int, up: bool) -> None:
+    """The value fits, and a millimetre further on its side does not."""
+    steps = [Step("s0", "Start", "x", rounding=CUT)]
+    for i, (text, rounding) in enumerate(links):
+        steps.append(Step(f"s{i + 1}", "Go on", text.format(f"s{i}"), rounding=rounding))
+    last = Step("last", "Round", f"{steps[-1].name} / 8", COUNT, COUNT_UP if up else COUNT_DOWN)
+    chain = rule("chain", (a("x", "x"),), (*steps, last))
+    stated = forward(chain, "last", "cm", x=Fraction(millimetres))[1]
+    request = Request("chain", {}, {"last": Given(stated, "1", "")}, system="cm")
+    try:
+        found = find(chain, request, "x", "last")
+    except Impossible:  # nothing above, or nothing below, gives another result
+        assert stated <= 0 or any(text in ("max({0}, 2)", "20000 / {0}", "30000 - {0}") for text, _ in links)
+        return
+    falls = sum(LINKS[text] for text, _ in links) % 2 == 1
+    assert found.side == ("most" if up is not falls else "least")
+    further = found.value + (1 if found.side == "most" else -1)
+    got, over = (forward(chain, "last", "cm", x=value)[1] for value in (found.value, further))
+    assert got <= stated < over if up else over < stated <= got
 
 
 @settings(max_examples=60, deadline=None)
