@@ -98,7 +98,7 @@ def _table(table: Table) -> dict[str, Any]:
 
 
 def number(value: Any) -> Any:
-    """A value as JSON can carry it: whole numbers as int, other numbers as float, endless ones as null, the rest as text.
+    """A value as JSON can carry it: whole numbers as int, other numbers as float, endless as null, the rest text.
 
     >>> number(Fraction(5, 2)), number(Fraction(6, 2)), number((1, "a")), number(float("inf"))
     (2.5, 3, [1, 'a'], None)

@@ -6,7 +6,7 @@ import os
 import sys
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, TextIO
+from typing import TYPE_CHECKING, TextIO, cast
 
 from .signs import carried
 
@@ -123,4 +123,4 @@ class World:
 
 def _open(stream: TextIO | None, mode: str) -> TextIO:
     """The stream, or an empty one where whoever started us has closed it."""
-    return open(os.devnull, mode, encoding="utf-8") if stream is None else stream
+    return cast(TextIO, open(os.devnull, mode, encoding="utf-8")) if stream is None else stream
