@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 from prompt_toolkit.application import create_app_session, get_app_session
+from prompt_toolkit.buffer import Buffer
 from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output import DummyOutput
 
@@ -112,15 +113,20 @@ def test_tab_completes_the_phrase_begun(keyboard: PipeInput, tmp_path: Path) -> 
     place = room(watched=True, ELLWAND_STATE=str(tmp_path))
     session = get_app_session()
 
-    def type_on_once_completed() -> None:
+    def until(seen: Callable[[Buffer], bool]) -> None:
         for _ in range(1000):
-            if session.app and session.app.current_buffer.text.endswith("quilt width"):
-                break
+            if session.app and seen(session.app.current_buffer):
+                return
             time.sleep(0.01)
+
+    def type_as_the_menu_comes() -> None:
+        keyboard.send_text("strips for the quilt wi")
+        until(lambda buffer: buffer.complete_state is not None)
+        keyboard.send_text("\t")
+        until(lambda buffer: buffer.text.endswith("quilt width"))
         keyboard.send_text(" 60\r" + CTRL_D)
 
-    keyboard.send_text("strips for the quilt wi\t")
-    typing = threading.Thread(target=type_on_once_completed)
+    typing = threading.Thread(target=type_as_the_menu_comes)
     typing.start()
     main([], place.world, place.wake)
     typing.join()
