@@ -24,9 +24,10 @@ def wake(world: World, options: Options) -> tuple[Mind, Conversation]:
     """The understanding and a conversation with it."""
     from .conversation import Conversation
     from .saved import awake
+    from .understand.build import Habits
 
     mind = awake(world)
-    return mind, Conversation(mind, units=options.units)
+    return mind, Conversation(mind, habits=Habits(forced=options.units))
 
 
 def main(arguments: Sequence[str], world: World, wake: Wake = wake) -> Status:

@@ -1,9 +1,10 @@
-"""Help and examples, made from what the understanding knows of itself."""
+"""The replies to help and examples, on the command line and in the chat."""
 
 from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from . import explain
 from .wrap import wrap
 
 if TYPE_CHECKING:
@@ -11,7 +12,6 @@ if TYPE_CHECKING:
 
 ASKS_HELP = ("help", "?")
 ASKS_EXAMPLES = ("examples", "example")
-MOST_EXAMPLES = 12
 
 
 def guide(line: str, mind: Mind, columns: int) -> str | None:
@@ -36,23 +36,24 @@ def overview(mind: Mind, columns: int) -> str:
 
 def help_on(name: str, mind: Mind, columns: int) -> str:
     """Help on a topic or a family, or the nearest names when it is neither."""
-    text = mind.help_text(name)
-    if text is None:
+    rules = explain.found(name, mind.rules)
+    if not rules:
         return _not_known(name, mind, columns)
     lines: list[str] = []
-    for line in text.splitlines():
+    for line in explain.on_rule(rules[0]) if len(rules) == 1 else explain.on_rules(rules):
         indent = line[: len(line) - len(line.lstrip())]
         lines += wrap(line, columns, indent, indent + "  ")
     return "\n".join(lines)
 
 
 def examples(name: str, mind: Mind, columns: int) -> str:
-    """Questions to try: of a topic or family, or one of each topic."""
-    found = mind.examples(name)
-    if not found:
+    """Questions to try: all of a topic, or the first of each topic of a family or of all."""
+    rules = explain.found(name, mind.rules) if name else tuple(mind.rules.values())
+    if not rules:
         return _not_known(name, mind, columns)
+    each = None if len(rules) == 1 else 1
     lines: list[str] = []
-    for question in found[:MOST_EXAMPLES]:
+    for question in [question for rule in rules for question in explain.examples_of(rule)[:each]]:
         lines += wrap(question, columns, "  ", "    ")
     return "\n".join([*wrap("Questions to try:", columns), *lines])
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from .conversation import Conversation
 from .options import SYSTEMS
 from .saved import awake
+from .understand.build import Habits
 from .world import World
 
 if TYPE_CHECKING:
@@ -25,4 +26,5 @@ def ask(question: str, units: str | None = None) -> Answer:
     """Answer one question by itself. Raises ValueError for units that are not known."""
     if units is not None and units.lower() not in SYSTEMS:
         raise ValueError(f'units "{units}" are not known: give "inches" or "metric"')
-    return Conversation(_mind(), units=SYSTEMS[units.lower()] if units else "").ask(question)
+    habits = Habits(forced=SYSTEMS[units.lower()] if units else "")
+    return Conversation(_mind(), habits=habits).ask(question)

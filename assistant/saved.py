@@ -31,9 +31,13 @@ def awake(world: World) -> Mind:
     except (OSError, RuntimeError):  # no home folder at all
         return Mind.awake(None)
     kept = read(path)
-    mind = Mind.awake(kept)
-    if kept is None:
-        keep(path, mind.to_bytes())
+    if kept is not None:
+        try:
+            return Mind.awake(kept)
+        except Exception:  # bytes of another make: whatever unpickling them raises, building anew puts it right
+            path.unlink(missing_ok=True)
+    mind = Mind.awake(None)
+    keep(path, mind.to_bytes())
     return mind
 
 

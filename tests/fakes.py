@@ -9,6 +9,7 @@ from fractions import Fraction
 from assistant.options import Options
 from assistant.world import World
 from rules.engine.answer import Answer, Line, Missing, Result, Table, Value
+from rules.engine.declare import Input, Rule, Step
 
 STRIPS = Answer(
     "answered",
@@ -83,22 +84,36 @@ class FakeConversation:
         self.forgotten += 1
 
 
+def rule(topic: str, family: str, *inputs: Input, says: tuple[str, ...] = ()) -> Rule:
+    steps = (Step("cut", "Take it as it is", "waist"),)
+    examples = (f"{topic} for 28 in -> 28 in", f"{topic} for 70 cm -> 70 cm")
+    about = f"About {topic}."
+    return Rule(topic, family, says, about, inputs, steps, ("cut",), source="arithmetic", examples=examples)
+
+
+WAIST = Input("waist", "waist", ask="What is the waist?", example="28 in")
+OVERLAP = Input("overlap", "overlap", default="1/2 in | 1.2 cm", because="enough to sew twice")
+PRICE = Input("price", "price", extra=True, example="2 a metre")
+
+
 class FakeMind:
+    rules = {  # noqa: RUF012 (a fake is not changed)
+        made.topic: made
+        for made in (
+            rule("binding strips", "quilting", WAIST),
+            rule("elastic", "fit", WAIST, OVERLAP, PRICE, says=("waistband", "elastic")),
+            rule("ease", "fit", WAIST),
+        )
+    }
+
     def topics(self) -> tuple[str, ...]:
-        return ("binding strips", "elastic", "ease")
+        return tuple(self.rules)
 
     def words(self) -> tuple[str, ...]:
         return ("quilt width", "quilt length", "waist")
 
     def families(self) -> dict[str, tuple[str, ...]]:
         return {"quilting": ("binding strips",), "fit": ("ease", "elastic")}
-
-    def help_text(self, name: str) -> str | None:
-        known = name in (*self.topics(), *self.families())
-        return f"Help on {name}.\n  Needs: the quilt width and the quilt length." if known else None
-
-    def examples(self, name: str = "") -> tuple[str, ...]:
-        return ("how many strips for a 60 x 72 in quilt",) if name in ("", "binding strips") else ()
 
 
 @dataclass

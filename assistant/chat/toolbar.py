@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from ..signs import carried, clean
 
 if TYPE_CHECKING:
-    from ..conversation import Conversation, Reading
+    from ..conversation import Conversation, Live
     from ..world import World
 
 HINT = "help, examples; Tab completes, Ctrl-D leaves"
@@ -20,7 +20,7 @@ class Toolbar:
     def __init__(self, world: World, conversation: Conversation) -> None:
         self._world, self._conversation = world, conversation
         self._text = ""
-        self._reading: Reading | None = None
+        self._reading: Live | None = None
 
     def shown(self) -> str:
         """The line for what stands at the prompt now."""
@@ -43,7 +43,7 @@ class Toolbar:
         return reading_line(self._reading, columns)
 
 
-def reading_line(reading: Reading, columns: int) -> str:
+def reading_line(reading: Live, columns: int) -> str:
     """A reading in one line: topic, what is missing or unplaced, and the numbers placed as far as there is room."""
     if not (reading.topic or reading.placed or reading.unplaced):
         return fitted("no topic yet", columns)

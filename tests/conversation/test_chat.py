@@ -88,7 +88,7 @@ def test_lines_pasted_without_brackets_are_not_lost(talk: Talk) -> None:
 def test_help_is_help_and_no_question(talk: Talk) -> None:
     place = talk("help fit\r", "help\r", "examples\r")
     assert place.conversation.asked == []
-    assert "Help on fit." in place.out
+    assert "elastic: About elastic." in place.out
     assert "Questions to try:" in place.out
 
 
