@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import TYPE_CHECKING
 
-from . import __version__, render
+from . import __version__, render, safely
 from .options import HELP, USAGE, Options, WrongUsage, read
 from .status import Status
 
@@ -63,7 +63,7 @@ def _one(question: str, options: Options, world: World, mind: Mind, conversation
     if not options.json and (told := _guide(question, world, mind)) is not None:
         world.say(told)
         return Status.ANSWERED
-    answer = conversation.ask(question)
+    answer = safely.ask(conversation, question)
     world.say(shown(answer, options, world))
     return _status(answer)
 
@@ -84,7 +84,7 @@ def _each_line(lines: Iterable[str], options: Options, world: World, mind: Mind,
             continue
         if not options.together:
             conversation.forget()
-        answer = conversation.ask(question)
+        answer = safely.ask(conversation, question)
         world.say(shown(answer, options, world))
         status = max(status, _status(answer))
     return status

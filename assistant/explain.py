@@ -68,9 +68,10 @@ def _only_worked_out(item: Input) -> bool:
 def _with_default(item: Input) -> str:
     default = item.defaults[0]
     if default.value.startswith(DEFAULT_MARK):
-        return f"{item.label} ({default.because})" if default.because else item.label
-    value = default.value.replace(" | ", " or ").replace("_", " ")
-    return f"{item.label} {value}" + (f" ({default.because})" if default.because else "")
+        told = item.label
+    else:
+        told = f"{item.label} {default.value.replace(' | ', ' or ').replace('_', ' ')}"
+    return f"{told}: {default.because}" if default.because else told
 
 
 def _with_example(item: Input) -> str:

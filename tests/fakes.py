@@ -71,6 +71,8 @@ class FakeConversation:
 
     def ask(self, line: str) -> Answer:
         self.asked.append(line)
+        if "fault" in line:
+            raise RuntimeError(line)
         answer = next((answer for word, answer in ANSWERS.items() if word in line), UNCLEAR)
         return replace(answer, question=line)
 

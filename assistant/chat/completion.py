@@ -9,7 +9,7 @@ from prompt_toolkit.document import Document
 
 from ..guide import ASKS_EXAMPLES, ASKS_HELP
 
-LEAST_TYPED = 2  # one letter begins too much to be a help
+LEAST_TYPED = 3  # signs: fewer begin too much to be a help, and are often a whole word, such as "in"
 MOST_OFFERED = 12
 MOST_WORDS = 4
 LONGEST_PHRASE = 60  # signs; no more of the line than this is looked at

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from .. import __version__, render
+from .. import __version__, render, safely
 from ..guide import guide
 from ..signs import clean
 from ..status import Status
@@ -69,5 +69,5 @@ def _words(line: str, world: World, mind: Mind, conversation: Conversation, plai
         return "We start again: what was said before no longer counts."
     if (told := guide(line, mind, world.columns)) is not None:
         return told
-    answer = conversation.ask(line)
+    answer = safely.ask(conversation, line)
     return render.full(answer, world.columns, world.colour and not plain, world.box_signs and not plain)

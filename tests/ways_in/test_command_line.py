@@ -75,6 +75,13 @@ def test_status_130_when_stopped_by_ctrl_c(monkeypatch: pytest.MonkeyPatch) -> N
     assert __main__.run() == Status.STOPPED == 130
 
 
+def test_a_fault_of_our_own_costs_one_answer_and_not_the_pipe() -> None:
+    place = room("fault\nstrips\n")
+    assert run(place, "--brief") == 1
+    assert place.out.splitlines()[0].startswith("A fault of the program's own (RuntimeError at fakes.py, line ")
+    assert place.out.splitlines()[1] == "7 strips"
+
+
 # -- options ---------------------------------------------------------------------------------------------------------
 
 

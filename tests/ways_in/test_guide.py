@@ -25,7 +25,7 @@ ELASTIC = """\
 elastic: About elastic.
 Also called: waistband
 Tell me: waist, such as 28 in
-Taken, unless you say otherwise: overlap 1/2 in or 1.2 cm (enough to sew twice)
+Taken, unless you say otherwise: overlap 1/2 in or 1.2 cm: enough to sew twice
 If you like: price, such as 2 a metre
 You get: cut
 For example
@@ -50,7 +50,7 @@ def test_help_finds_a_topic_by_a_word_of_its_name() -> None:
 def test_help_keeps_to_the_columns_and_its_indents() -> None:
     lines = (told("help elastic", 30) or "").splitlines()
     assert max(map(len, lines)) <= 30
-    assert lines[3:6] == ["Taken, unless you say", "  otherwise: overlap 1/2 in or", "  1.2 cm (enough to sew twice)"]
+    assert lines[3:6] == ["Taken, unless you say", "  otherwise: overlap 1/2 in or", "  1.2 cm: enough to sew twice"]
 
 
 def test_help_on_what_is_not_known_offers_the_nearest() -> None:
