@@ -18,7 +18,9 @@ def read(text: str, parser: Lark) -> Node:
     if not text.strip():
         raise FormulaError("the formula is empty; write one such as: 2 * seam + width", 0)
     if len(text) > LONGEST_FORMULA:
-        raise FormulaError(f"the formula has more than {LONGEST_FORMULA} characters; split it into steps", LONGEST_FORMULA)
+        raise FormulaError(
+            f"the formula has more than {LONGEST_FORMULA} characters; split it into steps", LONGEST_FORMULA
+        )
     _check_brackets(text)
     try:
         tree = parser.parse(text)
@@ -53,9 +55,7 @@ def _explained(text: str, wrong: UnexpectedInput) -> FormulaError:
         return FormulaError("the formula stops short: a number or a name must follow", len(text.rstrip()))
     found = text[position]
     if found in "<>=!":
-        return FormulaError(
-            "a comparison stands only inside if(), such as: if(depth > 0, depth, 1)", position
-        )
+        return FormulaError("a comparison stands only inside if(), such as: if(depth > 0, depth, 1)", position)
     if found == ",":
         return FormulaError("a comma stands only between the values of a call, such as: max(a, b)", position)
     if found.isalnum() or found in "(._":
