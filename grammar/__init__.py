@@ -1,4 +1,4 @@
-"""Text in, chunks out: numbers, measures and words as people type them. Knows no trade sum and does no I/O of its own."""
+"""Text in, chunks out: numbers, measures and words as people type them. Knows no trade sum, keeps no file."""
 
 from grammar.errors import FormulaError, GrammarError, TooDeep, TooLong
 from grammar.reader import Reader, read, read_formula, read_sum

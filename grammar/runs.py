@@ -85,7 +85,7 @@ def quantity(line: Line, branch: Tree[Token], widths: bool = True) -> Element:
     value = number(figure.type, figure)
     if value is None or (figure.type == "AN" and last.rstrip() in line.vocabulary.things):
         return _joint(first, last)
-    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[operator]
+    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[arg-type,operator]
     if widths and figure.type == "RATIO" and (pair := _two_widths(figure)):
         low, high = (Measure((Part(width, unit),), text, start, end) for width in pair)
         return Span(low, high, text, start, end)

@@ -10,20 +10,22 @@ from hypothesis import strategies as st
 
 from grammar import Reader, Vocabulary, build
 from grammar.query import Measure, Query
-from tests.grammar.conftest import _UNITS
+from tests.grammar.conftest import UNITS
 
 VOCABULARY = Vocabulary(
-    {spelled: name for name, each in _UNITS.items() for spelled in each.split("|")},
+    {spelled: name for name, each in UNITS.items() for spelled in each.split("|")},
     {"£": "GBP", "$": "USD", "€": "EUR"},
 )
 READER = Reader.loaded(VOCABULARY, build(VOCABULARY))
 
 # Texts made of what people type come nearer to the grammar's corners than letters drawn at random.
-BITS = (
-    "1 2 10 24 44/45 5/8 2 1/2 2-1/2 .5 2,5 1,250 2½ ½ in inch \" ' ft m cm yd % st sts rows £ $ a an the per to by x × "
-    "and or , - – + / = : . ? ( ) half quarter of one two twenty dozen hundred about ~ minus plus every from foot round "
-    "half-inch ten-inch inch-wide one-way -inch 2nd waist for w k2tog 🧵 \n \t \u00a0 \u200b ' ’ ″ _ \\ 三 ² ٣ İ"
-).split(" ")
+_NUMBERS = "1 2 10 24 44/45 5/8 2 1/2 2-1/2 .5 2,5 1,250 2½ ½ half quarter one two twenty dozen hundred 2nd 3/8ths"
+_UNITS = "in inch \" ' ″ ft m cm yd % st sts rows £ $ half-inch ten-inch inch-wide -inch foot round"
+_JOINTS = (
+    "a an the per to by x × and or , - – + / = : . ? ( ) of about ~ minus plus every from waist for w one-way k2tog"
+)
+_ODD = "🧵 ’ _ \\ 三 ² ٣ İ ⁄"
+BITS = [*f"{_NUMBERS} {_UNITS} {_JOINTS} {_ODD}".split(), *"\n\t\u00a0\u200b"]
 TYPED = st.lists(st.tuples(st.sampled_from(BITS), st.sampled_from(["", " ", "  "])), max_size=14).map(
     lambda bits: "".join(bit + gap for bit, gap in bits)
 )

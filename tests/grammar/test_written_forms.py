@@ -48,7 +48,17 @@ FORMS = '''
 size 80/12 needle | size <6 2/3> needle
 20/2 cotton | <10> cotton
 5/0 | <5> / <0>
+5/8ths of an inch | <5/8 in>
+1 1/16th in | <1 1/16 in>
+2/3rds of a yard | <2/3 yd>
+50/50 cotton | <1> cotton
 # words for numbers
+two thousand five hundred and ten | <2510>
+six foot two | <6 ft + 2 in>
+an eighth of an inch | <1/8 in>
+a half metre | <1/2 m>
+one and a quarter yards | <1 1/4 yd>
+2 metres and a half | <2 1/2 m>
 one inch | <1 in>
 two and a half | <2 1/2>
 two and a half inches | <2 1/2 in>
@@ -214,6 +224,11 @@ $12.50 a yard | <12 1/2 USD / 1 yd>
 18 sts to 4" | <18 st / 4 in>
 16.5 to 10 cm | <16 1/2 / 10 cm>
 0 stitches to 10 cm | <0 st / 10 cm>
+22 sts by 30 rows over 10 cm | <22 st / 10 cm> by <30 row / 10 cm>
+28 sts/36 rows = 10cm | <28 st / 10 cm> / <36 row / 10 cm>
+22 st/10cm | <22 st / 10 cm>
+6 sts to one inch | <6 st / 1 in>
+5 sts/in and 7 rows/in | <5 st / 1 in> and <7 row / 1 in>
 5 sts to 7 sts | [5 st to 7 st]
 12 sts over 48 rows | <12 st> over <48 row>
 40 sts and 2 in | <40 st> and <2 in>
@@ -292,6 +307,9 @@ around 30 in | <~30 in>
 at least 30 in | at least <30 in>
 about the hem | about the hem
 # everything else
+scale 1:4 | scale <1> : <4>
+40in-42in | [40 in to 42 in]
+12"x12"x2" | [12 in x 12 in x 2 in]
 why? | why ?
 Toddler's jacket | toddler's jacket
 Toddler’s jacket | toddler's jacket
