@@ -23,7 +23,9 @@ from grammar.words import Typed, split
 _SIGNS = {"+": "+", "-": "-", "plus": "+", "minus": "-"}
 _ABOUT = frozenset({"about", "around", "roughly", "approx", "approx.", "approximately", "circa", "nearly", "~"})
 # After "5 ft 3", these may follow without the 3 being a count of them.
-_NOT_COUNTED = re.compile(r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with)(?![a-z]))")
+_NOT_COUNTED = re.compile(
+    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with)(?![a-z]))"
+)
 
 
 class Joint(NamedTuple):
@@ -83,7 +85,7 @@ def quantity(line: Line, branch: Tree[Token], widths: bool = True) -> Element:
     value = number(figure.type, figure)
     if value is None or (figure.type == "AN" and last.rstrip() in line.vocabulary.things):
         return _joint(first, last)
-    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[operator]
+    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[arg-type,operator]
     if widths and figure.type == "RATIO" and (pair := _two_widths(figure)):
         low, high = (Measure((Part(width, unit),), text, start, end) for width in pair)
         return Span(low, high, text, start, end)
@@ -159,7 +161,7 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
 
 
 def _add_more(line: Line, done: list[Element], more: Token) -> None:
-    """"a yard" and then "and a half" is a yard and a half."""
+    """ "a yard" and then "and a half" is a yard and a half."""
     last = done[-1] if done else None
     if not isinstance(last, Measure) or len(last.parts) > 1 or not last.unit or last.per:
         done.append(_joint(more, more))
@@ -171,7 +173,7 @@ def _add_more(line: Line, done: list[Element], more: Token) -> None:
 
 
 def _add_rate(line: Line, done: list[Element], tokens: list[Token]) -> None:
-    """"a metre" after a price makes it a rate; after a joint it is one metre; else it is words."""
+    """ "a metre" after a price makes it a rate; after a joint it is one metre; else it is words."""
     rate = tokens[0]
     if len(tokens) == 1:
         done.append(_joint(rate, rate))

@@ -27,7 +27,7 @@ _WORD = re.compile(r"[a-z]+")
 _ROOM = "plus minus less take away times x multiplied divided by of twice double half halves an and one two three five"
 _ROOM += " four six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
 _ROOM += " twenty thirty forty fifty sixty seventy eighty ninety hundred thousand dozen third thirds quarter quarters"
-_ROOM += " fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
+_ROOM += " as into fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ class SumReader:
         only = (" " * begins + plain[begins:ends]).rstrip()
         line = Line(Typed(text, origin), plain, self.vocabulary)
         try:
-            tree = _node(line, parser().parse(only), 1)  # type: ignore[arg-type]
+            tree = _node(line, parser().parse(only), 1)
         except UnexpectedInput:
             return None
         except TooDeep as deep_sum:
