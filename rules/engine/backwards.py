@@ -12,8 +12,8 @@ from .answer import Line
 from .declare import Rule
 from .invert import OTHER, Bound, Peeler, unround
 from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
-from .known import Known, NoValue, Unpeelable
-from .puzzle import Puzzle, out_of_sense, sorry
+from .known import AnyValue, Known, NoValue, Unpeelable
+from .puzzle import Puzzle, any_will_do, out_of_sense, sorry
 from .request import Number, Request
 from .rounding import snap
 from .run import Impossible, Needs
@@ -44,15 +44,20 @@ def find(
 ) -> Found:
     """The value of an input with which the rule gives a stated result.
 
-    request: target is among what it states, in base units. largest: True for the largest value that still gives the
-    result, False for the least, None for the safe one. tied: other inputs that have the same value as the unknown.
+    request: target is among what it states, in base units; "" when the rule's own formula needs no result.
+    largest: True for the largest value that still gives the result, False for the least, None for the safe one.
+    tied: other inputs that have the same value as the unknown.
     Raises Needs for another input that is missing, Impossible when no value exists.
     """
-    puzzle = _puzzle(rule, request, unknown, target, tied)
+    puzzle = _puzzle(rule, request, unknown, target or rule.answers[0], tied)
+    if not target:
+        return _by_inputs_alone(puzzle)
     try:
         return _on_side(puzzle, largest)
     except NoValue as error:
         raise Impossible(sorry(puzzle, str(error))) from error
+    except AnyValue as error:
+        raise Impossible(any_will_do(puzzle)) from error
     except OverflowError as error:
         raise Impossible(sorry(puzzle, "the numbers are too large to work with")) from error
     except Needs as error:
@@ -85,7 +90,9 @@ def _puzzle(rule: Rule, request: Request, unknown: str, target: str, tied: tuple
     assert item is not None
     assert step is not None
     fixed = (unknown, *rule.no_unknown)
-    if unknown in rule.no_unknown or not item.kind.is_number or isinstance(request.stated[target].value, str | tuple):
+    stated = request.stated.get(target)
+    in_words = stated is not None and isinstance(stated.value, str | tuple)
+    if unknown in rule.no_unknown or not item.kind.is_number or in_words:
         others = [other.label for other in rule.inputs if other.kind.is_number and other.name not in fixed]
         hint = f"Ask for another of its numbers, such as the {others[0]}." if others else "Ask for its result instead."
         raise Impossible(f"The sum for {rule.topic} cannot be worked back to the {item.label}. {hint}")
@@ -157,6 +164,23 @@ def _by_own_formula(puzzle: Puzzle, known: Known, start: Bound) -> Bound | None:
     return Bound(value, start.want if rises else OTHER[start.want], start.open)
 
 
+def _by_inputs_alone(puzzle: Puzzle) -> Found:
+    """The unknown by the rule's own formula when that takes other inputs only, and no stated result."""
+    known = puzzle.known()
+    node = formula.read(puzzle.rule.backwards[puzzle.item.name])
+    exact = known.evaluate(node)
+    label = puzzle.item.label
+    known.say(f"Work out the {label}", f"{label} = {known.words(node)}", known.numbers(node, ""), puzzle.show(exact))
+    if not known.allows(exact):
+        raise Impossible(f"The {label} {out_of_sense(puzzle, exact)}. Change one of the other numbers.")
+    value = snap(exact, step_of(puzzle.item.kind, puzzle.request.system), "near")
+    got = puzzle.result(value)
+    if got is None:
+        raise Impossible(f"With a {label} of {puzzle.show(value)} the sum does not come out. Change one of the others.")
+    bound = Bound(exact, "only")
+    return _found(puzzle, known, bound, value, got, Bound(got, "only"))
+
+
 # -- the value that can be measured ---------------------------------------------------------------------------------
 
 
@@ -204,15 +228,26 @@ def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
 
 def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
     """Round the unknown to what can be measured and put it forward again; raises NoValue when nothing fits."""
-    if not known.allows(bound.value):
-        raise NoValue(out_of_sense(puzzle, known, bound.value))
+    if not known.allows(bound.value) and not bound.open:
+        raise _outside(puzzle, known, bound)
     for value in _candidates(puzzle, bound):
         got = puzzle.result(value) if known.allows(value) else None
         if got is not None and _fits(puzzle, start, got):
             return _found(puzzle, known, bound, value, got, start)
     if bound.want == "only":
         return _nearest(puzzle, known, bound)
+    if not known.allows(bound.value):
+        raise _outside(puzzle, known, bound)
     raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
+
+
+def _outside(puzzle: Puzzle, known: Known, bound: Bound) -> Impossible:
+    """The unknown's bound is no sensible value: then every sensible one keeps to it, or none does."""
+    low, _ = known.limits()
+    below = bound.value <= 0 if low is None else bound.value < low
+    if bound.want == ("least" if below else "most"):
+        return AnyValue("the bound lies outside")
+    return NoValue(out_of_sense(puzzle, bound.value))
 
 
 def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
@@ -241,9 +276,12 @@ def _found(puzzle: Puzzle, known: Known, bound: Bound, value: Number, got: Numbe
 def _checked(puzzle: Puzzle, value: Number, got: Number, start: Bound) -> str:
     """What the rule gives for the value found, in words."""
     run = puzzle.known()
-    result, stated = run.round_step(puzzle.step, got), puzzle.show_result(puzzle.stated)
+    result, told = run.round_step(puzzle.step, got), puzzle.request.stated.get(puzzle.step.name)
     text = f"Put forward again: {puzzle.show(value)} gives {puzzle.show_result(result)}"
-    if start.want == "most" and result > puzzle.stated:
+    if told is None:
+        return f"{text}."
+    stated = puzzle.show_result(told.value)
+    if start.want == "most" and result > told.value:
         return f"Put forward again: {puzzle.show(value)} needs {puzzle.show_result(got)}, within {stated}."
     if puzzle.show_result(result) == stated or start.want != "only":
         return f"{text}."

@@ -20,6 +20,10 @@ class NoValue(Impossible):
     """No value of the unknown gives the stated result."""
 
 
+class AnyValue(Impossible):
+    """Every value of the unknown that makes sense keeps to the stated result."""
+
+
 class Unpeelable(Exception):
     """The unknown cannot be reached by turning one operation round after the other."""
 

@@ -68,7 +68,7 @@ class Puzzle:
         return run.show_in(value, run.step_unit(self.step), self.step.noun)
 
 
-def out_of_sense(puzzle: Puzzle, known: Known, value: Number) -> str:
+def out_of_sense(puzzle: Puzzle, value: Number) -> str:
     sane = puzzle.item.sane.replace("..", " to ") if puzzle.item.sane else "more than nothing"
     return f"it would have to be {puzzle.show(value)}, and I take {sane}"
 
@@ -78,6 +78,13 @@ def sorry(puzzle: Puzzle, why: str) -> str:
     stated = puzzle.show_result(puzzle.stated)
     gives = f"gives {stated}" if puzzle.step.noun else f"makes the {puzzle.step.shown_label} {stated}"
     return f"With these numbers no {puzzle.item.label} {gives}: {why}. {example(puzzle)}"
+
+
+def any_will_do(puzzle: Puzzle) -> str:
+    """What to say when every value keeps to the stated result."""
+    label, result = puzzle.item.label, puzzle.step.shown_label
+    stated = puzzle.show_result(puzzle.stated)
+    return f"Any {label} will do for {stated}: the {result} keeps to that with each one I take. {example(puzzle)}"
 
 
 def example(puzzle: Puzzle) -> str:
