@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -11,17 +9,12 @@ from . import formula
 from .answer import Line
 from .declare import Rule
 from .invert import OTHER, Bound, Peeler, unround
-from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
 from .known import AnyValue, Known, NoValue, Unpeelable
+from .measurable import FINER, WHOLE, candidates, distance, fits, step_of
 from .puzzle import Puzzle, any_will_do, out_of_sense, sorry
 from .request import Number, Request
 from .rounding import snap
 from .run import Impossible, Needs
-from .units import factor
-
-WHOLE = (COUNT, STITCHES, ROWS)
-NEAREST_FIRST = (RATIO, PERCENT, STITCH_RATE, ROW_RATE)
-FINER = (1, 2, 4, 8)  # a ruler is read to 1/8 in, and where that is too coarse to 1/16, 1/32 and 1/64 in
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,58 +174,16 @@ def _by_inputs_alone(puzzle: Puzzle) -> Found:
     return _found(puzzle, known, bound, value, got, Bound(got, "only"))
 
 
-# -- the value that can be measured ---------------------------------------------------------------------------------
-
-
-def step_of(kind: Kind, system: str) -> Fraction:
-    """The step to which a value of a kind is measured in the workroom, in base units."""
-    if kind is LENGTH:
-        return factor("in") / 8 if system == "in" else factor("mm")
-    share = Fraction(1, 100) if kind is RATIO or kind.base.startswith("money") else Fraction(1, 10)
-    return Fraction(1) if kind in WHOLE else factor(kind.inch if system == "in" else kind.metric) * share
-
-
-def _candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
-    """Values to give for a bound, the best first; the exact one last, unless it must be whole."""
-    step = step_of(puzzle.item.kind, puzzle.request.system)
-    whole = puzzle.item.kind in WHOLE
-    near = snap(bound.value, step, "near")
-    if bound.want == "only":
-        yield from (snap(bound.value, step / finer, "near") for finer in (FINER[:1] if whole else FINER))
-    else:
-        if _distance(near, bound.value) * 1000 < step or puzzle.item.kind in NEAREST_FIRST:
-            yield near
-        inside = snap(bound.value, step, "down" if bound.want == "most" else "up")
-        yield inside
-        yield inside - step if bound.want == "most" else inside + step
-    if not whole:
-        yield bound.value
-
-
-def _distance(one: Number, other: Number) -> Number:
-    return one - other if one > other else other - one
-
-
-def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
-    """Whether a result keeps to what was stated."""
-    if isinstance(got, float) and math.isclose(got, start.value, rel_tol=1e-9):
-        return not start.open
-    if start.want == "most":
-        return got < start.value if start.open else got <= start.value
-    if start.want == "least":
-        return got > start.value if start.open else got >= start.value
-    how = puzzle.known().rounding(puzzle.step)
-    step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system)
-    return _distance(got, start.value) * 2 <= step
+# -- put forward again ------------------------------------------------------------------------------------------
 
 
 def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
     """Round the unknown to what can be measured and put it forward again; raises NoValue when nothing fits."""
     if not known.allows(bound.value) and not bound.open:
         raise _outside(puzzle, known, bound)
-    for value in _candidates(puzzle, bound):
+    for value in candidates(puzzle, bound):
         got = puzzle.result(value) if known.allows(value) else None
-        if got is not None and _fits(puzzle, start, got):
+        if got is not None and fits(puzzle, start, got):
             return _found(puzzle, known, bound, value, got, start)
     if bound.want == "only":
         return _nearest(puzzle, known, bound)
@@ -257,7 +208,7 @@ def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
     little = max(step, snap(bound.value, step * 20, "up") / 20)
     astride = [got for value in (middle - little, middle + little) if (got := puzzle.result(value)) is not None]
     tried = [(value, puzzle.result(value)) for value in (middle, middle - step, middle + step) if known.allows(value)]
-    near = [(_distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
+    near = [(distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
     if not near or not astride or not min(astride) <= puzzle.stated <= max(astride):
         raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
     _, value, got = min(near, key=lambda trial: trial[0])

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import subprocess
 import sys
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
@@ -16,6 +15,7 @@ from hypothesis import strategies as st
 from rules.engine.backwards import Found, find
 from rules.engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
 from rules.engine.kinds import AREA, COUNT, LENGTH, MONEY, PERCENT, PRICE, RATIO, STITCH_RATE, STITCHES
+from rules.engine.outcome import Outcome
 from rules.engine.request import Given, Item, Request
 from rules.engine.rounding import (
     BUDGET_DOWN,
@@ -127,19 +127,12 @@ COST = rule(
 )
 
 
-@dataclass(frozen=True)
-class Made:
-    """What an algorithm of a rule gives."""
-
-    values: dict[str, Any]
-
-
-def cut_pieces(run: Run) -> Made:
+def cut_pieces(run: Run) -> Outcome:
     """Pieces from a length, each followed by a cut, by taking them off one by one."""
     left, pieces = run.get("cloth"), 0
     while left >= run.get("piece") and pieces < 5000:
         left, pieces = left - run.get("piece") - run.get("kerf"), pieces + 1
-    return Made({"pieces": Fraction(pieces)})
+    return Outcome({"pieces": Fraction(pieces)})
 
 
 PIECES = rule(
@@ -442,7 +435,7 @@ def test_an_input_that_may_not_be_asked_for() -> None:
 
 def test_a_result_that_goes_up_and_down_is_refused() -> None:
     wavy = rule("wavy", (a("side", "side", COUNT, sane="1..40"),), (Step("out", "Make it", "", COUNT),),
-                algorithm=lambda run: Made({"out": (run.get("side") - 20) ** 2}))  # fmt: skip
+                algorithm=lambda run: Outcome({"out": (run.get("side") - 20) ** 2}))  # fmt: skip
     with pytest.raises(Impossible, match="goes up and down"):
         ask(wavy, "side", ("out", "17"))
 
