@@ -156,8 +156,8 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
     value = small.parts[0].value
     if line.vocabulary.tails[large.parts[-1].unit] == "cm" and not (small.text.isdigit() and len(small.text) == 2):
         return False
-    follows = line.typed.text[small.end :].lower()
-    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows[:20]))
+    follows = line.typed.text[small.end : small.end + 20].lower()
+    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows))
 
 
 def _add_more(line: Line, done: list[Element], more: Token) -> None:

@@ -34,7 +34,7 @@ _IGNORED = {"question": "", "sums": "%ignore /[ \\t]+/\n"}
 
 def key(vocabulary: Vocabulary) -> str:
     """A name for the tables that changes whenever they would: with the grammar, the vocabulary or a version."""
-    parts = [lark.__version__, sys.version, vocabulary_terminals(vocabulary)]
+    parts = [lark.__version__, sys.version, vocabulary_terminals(vocabulary), repr((_KEPT_NAMES, _STARTS, _IGNORED))]
     parts += [(_HERE / f"{name}.lark").read_text("utf-8") for name in _FILES]
     return hashlib.sha256("\0".join(parts).encode()).hexdigest()
 
