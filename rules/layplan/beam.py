@@ -15,6 +15,8 @@ from rules.layplan.problem import Problem, Spot, Trail, spots_of
 from rules.layplan.sides import Way, Ways
 from rules.layplan.skyline import Niche, Xs, Ys, fill, lowest
 
+NODE_STEPS = 20  # what looking at one half-made lay costs, beside what goes over its kinds and the ways they fit
+
 
 @dataclass(frozen=True, slots=True)
 class Taste:
@@ -87,7 +89,7 @@ class Beam:
         if settled is None:
             return
         part, niche, fitting = settled
-        self._effort.spend(len(part.counts) + len(fitting))
+        self._effort.spend(NODE_STEPS + len(part.counts) + 2 * len(fitting))
         narrowest = min(width for width, count in zip(self._ways.narrowest, part.counts, strict=True) if count)
         base = part.waste - part.praise + self._step_cost * len(part.ys)
         for way in fitting:

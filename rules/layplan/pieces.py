@@ -78,17 +78,34 @@ class BoundKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Offcut:
-    """An empty rectangle of cloth that reaches its end, opened out. copies: 2 when it lies away from the fold."""
+    """An empty rectangle of cloth that reaches its end, where and as wide as it lies.
+
+    copies: 2 when it lies in both layers away from the fold. opens: it lies at the fold, and opens to twice its width.
+    """
 
     x: Fraction
     y: Fraction
     width: Fraction
     length: Fraction
     copies: int = 1
+    opens: bool = False
+
+    @property
+    def right(self) -> Fraction:
+        return self.x + self.width
+
+    @property
+    def end(self) -> Fraction:
+        return self.y + self.length
+
+    @property
+    def opened_width(self) -> Fraction:
+        return self.width * (2 if self.opens else 1)
 
     @property
     def area(self) -> Fraction:
-        return self.width * self.length * self.copies
+        """Of one copy."""
+        return self.opened_width * self.length
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,8 +174,5 @@ class Lay:
     def _rectangle(self, left: Fraction, right: Fraction, end: Fraction) -> Offcut:
         """The empty rectangle at the cloth's end between two lines along the grain."""
         start = max((p.end for p in self.placements if p.x < right and p.right > left), default=Fraction(0))
-        if not self.folded:
-            return Offcut(left, start, right - left, end - start)
-        if left == 0:
-            return Offcut(left, start, 2 * right, end - start)
-        return Offcut(left, start, right - left, end - start, copies=2)
+        opens = self.folded and left == 0
+        return Offcut(left, start, right - left, end - start, 2 if self.folded and not opens else 1, opens)

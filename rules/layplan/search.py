@@ -12,7 +12,7 @@ from rules.layplan.pieces import BoundKind
 from rules.layplan.problem import Problem, Spot
 from rules.layplan.sides import Ways
 
-EFFORT = 3_000_000  # search steps; about 1 s on a desktop machine of the 2020s
+EFFORT = 5_000_000  # search steps; about 1 s on a desktop machine of the 2020s
 EXACT_MOST = 30  # outlines up to which a proof by search is tried
 EXACT_SHARE = 0.4  # of the effort
 FIRST_KEEP = 2  # half-made lays kept for the first lay
