@@ -6,11 +6,12 @@ from fractions import Fraction
 from xml.etree import ElementTree as ET
 
 from assistant.drawing.canvas import Formatter
-from rules.layplan.pieces import Lay, Offcut, Placement
+from rules.layplan.offcuts import Offcut, offcut
+from rules.layplan.pieces import Lay, Placement
 
 CLOTH_WIDTH = 800  # SVG units across the cloth
 MARGIN = 40
-TEXT, LEAST_TEXT = 16, 5  # heights of letters
+TEXT, EASY_TEXT, LEAST_TEXT = 16, 11, 5  # heights of letters: the usual, still easy to read, the least drawn
 LETTER_WIDTH = 0.6  # of a letter's height, on average
 STYLE = (
     "text{font-family:sans-serif;text-anchor:middle;dominant-baseline:middle}"
@@ -36,7 +37,7 @@ class _Drawing:
         self.root = self._sheet()
         self._cloth()
         if lay.placements:
-            self._offcut(lay.offcut())
+            self._offcut(offcut(lay))
         for placement in lay.placements:
             self._piece(placement)
         for row, note in enumerate(self._notes, 2):
@@ -67,14 +68,14 @@ class _Drawing:
         if lay.folded:
             ET.SubElement(self.root, "line", {"class": "fold", "x1": "0", "y1": "0", "x2": "0", "y2": f"{bottom:.6g}"})
 
-    def _offcut(self, offcut: Offcut | None) -> None:
-        if offcut is None:
+    def _offcut(self, at: Offcut | None) -> None:
+        if at is None:
             return
         group = ET.SubElement(self.root, "g")
-        x, y, width, height = self._place(offcut)
+        x, y, width, height = self._place(at)
         self._rect(group, "offcut", x, y, width, height)
-        times = f"{offcut.copies} of " if offcut.copies > 1 else ""
-        size = times + self._size(offcut.opened_width, offcut.length)
+        times = f"{at.copies} of " if at.copies > 1 else ""
+        size = times + self._size(at.opened_width, at.length)
         self._words(group, (x, y, width, height), ["offcut", size])
 
     def _piece(self, placement: Placement) -> None:
@@ -110,10 +111,11 @@ class _Drawing:
         flat = min(TEXT, width * 0.72 / longest, height * 0.72 / (len(lines) * 1.2))
         upright = min(TEXT, height * 0.72 / longest, width * 0.72 / (len(lines) * 1.2))
         middle_x, middle_y = x + width / 2, y + height / 2
-        if upright > flat:
+        if flat < EASY_TEXT and upright > flat:
             turn = f"rotate(-90 {middle_x:.6g} {middle_y:.6g})"
             group = ET.SubElement(group, "g", transform=turn)
-        size = max(LEAST_TEXT, flat, upright)
+            flat = upright
+        size = max(LEAST_TEXT, flat)
         for row, line in enumerate(lines):
             self._text(group, middle_x, middle_y + (row - (len(lines) - 1) / 2) * size * 1.2, line, size)
 

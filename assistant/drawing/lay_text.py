@@ -8,7 +8,8 @@ from textwrap import wrap
 from typing import NamedTuple
 
 from assistant.drawing.canvas import Canvas, Formatter, clean
-from rules.layplan.pieces import Lay, Offcut, Piece, Placement
+from rules.layplan.offcuts import Offcut, offcut
+from rules.layplan.pieces import Lay, Piece, Placement
 
 ROWS_PER_COLUMN = Fraction(1, 2)  # a character is about twice as high as wide
 LETTERS = ascii_uppercase + ascii_lowercase
@@ -78,7 +79,7 @@ def draw(lay: Lay, formatter: Formatter, columns: int = 80, unicode: bool = True
     writer = Writer(formatter, columns, unicode)
     marks = _marks(lay)
     grid = _grid(lay, columns, 1 + max(map(len, marks.values()))) if marks else None
-    sheet: list[str] = []
+    sheet = [] if grid or not marks else wrap(f"too many pieces side by side to draw in {columns} columns", columns)
     lettered = list(marks)
     if grid is not None:
         canvas = Canvas(unicode)
@@ -132,9 +133,10 @@ def _draw_cloth(canvas: Canvas, lay: Lay, grid: Grid, writer: Writer) -> None:
     canvas.box(0, 0, bottom, right)
     for column in range(2, right, 3):
         canvas.shade(range(1, bottom), range(column, column + 1), "·" if writer.unicode else ".")
-    offcut = lay.offcut()
-    if offcut is not None:
-        _write_inside(canvas, grid.frame(offcut), ["offcut", writer.size(offcut.opened_width, offcut.length)])
+    left_over = offcut(lay)
+    if left_over is not None:
+        size = writer.size(left_over.opened_width, left_over.length)
+        _write_inside(canvas, grid.frame(left_over), ["offcut", size])
 
 
 def _draw_piece(canvas: Canvas, lay: Lay, grid: Grid, writer: Writer, key: Key, mark: str) -> bool:
@@ -143,6 +145,8 @@ def _draw_piece(canvas: Canvas, lay: Lay, grid: Grid, writer: Writer, key: Key, 
     label, size = writer.text(piece.label), writer.size(piece.width, piece.length)
     arrow = writer.arrow(turned, lay.one_way)
     layouts = [[label, size, arrow], [f"{label} {arrow}", size], [f"{label} {size} {arrow}"]]
+    if lay.folded:
+        layouts.insert(0, [label, size, "on the fold" if piece.on_fold else "cuts 2", arrow])
     lettered = False
     for placement in lay.placements:
         if (placement.piece, placement.turned) == key:
@@ -184,9 +188,9 @@ def _entry(key: Key, lay: Lay, writer: Writer) -> str:
 def _notes(lay: Lay, writer: Writer) -> list[str]:
     """The lay's length, its offcut, and what was left out."""
     notes = [f"length {writer.formatter(lay.length)}"] if lay.placements else []
-    offcut = lay.offcut() if lay.placements else None
-    if offcut is not None:
-        times = f"{offcut.copies} of " if offcut.copies > 1 else ""
-        notes.append(f"offcut {times}{writer.size(offcut.opened_width, offcut.length)}")
+    left_over = offcut(lay) if lay.placements else None
+    if left_over is not None:
+        times = f"{left_over.copies} of " if left_over.copies > 1 else ""
+        notes.append(f"offcut {times}{writer.size(left_over.opened_width, left_over.length)}")
     notes += [f"does not fit: {m.piece.label}, {writer.size(m.piece.width, m.piece.length)}" for m in lay.misfits]
     return notes

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
+from rules.layplan.offcuts import offcut_last
 from rules.layplan.pieces import BoundKind, Lay, Misfit, Piece
 from rules.layplan.problem import make_problem, placed, ways
 from rules.layplan.search import EFFORT, Search
@@ -37,7 +38,7 @@ def lay_plan(
     search = Search(problem, effort, stop)
     search.run()
     length, bound = search.length * problem.unit, search.bound * problem.unit
-    placements = placed(problem, search.spots)
+    placements = offcut_last(placed(problem, search.spots), room, folded)
     return Lay(cloth, room, folded, one_way, fit, length, bound, search.bound_kind, placements, misfits)
 
 

@@ -77,38 +77,6 @@ class BoundKind(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Offcut:
-    """An empty rectangle of cloth that reaches its end, where and as wide as it lies.
-
-    copies: 2 when it lies in both layers away from the fold. opens: it lies at the fold, and opens to twice its width.
-    """
-
-    x: Fraction
-    y: Fraction
-    width: Fraction
-    length: Fraction
-    copies: int = 1
-    opens: bool = False
-
-    @property
-    def right(self) -> Fraction:
-        return self.x + self.width
-
-    @property
-    def end(self) -> Fraction:
-        return self.y + self.length
-
-    @property
-    def opened_width(self) -> Fraction:
-        return self.width * (2 if self.opens else 1)
-
-    @property
-    def area(self) -> Fraction:
-        """Of one copy."""
-        return self.opened_width * self.length
-
-
-@dataclass(frozen=True, slots=True)
 class Lay:
     """A lay found, and how good it is known to be.
 
@@ -157,22 +125,3 @@ class Lay:
     def left_over_area(self) -> Fraction:
         """Cloth of the lay's own length that becomes no piece."""
         return self.cloth_width * self.length - self.cut_area
-
-    def offcut(self, bought: Fraction | None = None) -> Offcut | None:
-        """The largest empty rectangle at the end of the cloth; bought: the cloth's length, when longer than the lay."""
-        end = max(self.length, bought or self.length)
-        best: Offcut | None = None
-        corners = {x for p in self.placements for x in (p.x, p.right)}
-        edges = sorted(corners | {Fraction(0), self.lay_width})
-        for i, left in enumerate(edges):
-            for right in edges[i + 1 :]:
-                found = self._rectangle(left, right, end)
-                if found.length > 0 and (best is None or found.area > best.area):
-                    best = found
-        return best
-
-    def _rectangle(self, left: Fraction, right: Fraction, end: Fraction) -> Offcut:
-        """The empty rectangle at the cloth's end between two lines along the grain."""
-        start = max((p.end for p in self.placements if p.x < right and p.right > left), default=Fraction(0))
-        opens = self.folded and left == 0
-        return Offcut(left, start, right - left, end - start, 2 if self.folded and not opens else 1, opens)
