@@ -16,12 +16,15 @@ from __future__ import annotations
 from enum import Enum
 from typing import NamedTuple
 
-from rules.layplan.beam import NODE_STEPS, TASTES, cost, one_less, praises
+from rules.layplan.beam import TASTES, cost, one_less, praises
 from rules.layplan.effort import Effort
 from rules.layplan.problem import Problem, Spot, Trail, across, spots_of
 from rules.layplan.sides import Way, Ways
 from rules.layplan.skyline import Niche, Xs, Ys, fill, lowest, shift_left_wall
 from rules.layplan.sums import totals
+
+
+NODE_STEPS = 40  # what a node costs, beside what goes over its kinds and the ways they fit
 
 
 class Verdict(Enum):
@@ -78,7 +81,7 @@ class Exact:
         if waste > self._budget or key in self._dead or self._too_long(niche, counts):
             return None
         fitting = self._ways.fitting(niche.x, niche.width, self._target - niche.y, counts)
-        if not self._effort.spend(NODE_STEPS + len(counts) + 2 * len(fitting)):
+        if not self._effort.spend(NODE_STEPS + len(counts) + 6 * len(fitting)):
             return None
         if waste + least_waste(niche, fitting, counts) > self._budget:
             return None
