@@ -73,6 +73,13 @@ class Run:
         except Needs:
             return None
 
+    def given(self, name: str) -> Given:
+        """What was typed in an input's place, with its unit and text. Raises Needs when it was not given."""
+        if name not in self.request.given:
+            raise Needs(name)
+        self.get(name)
+        return self.request.given[name]
+
     def was_given(self, name: str) -> bool:
         return name in self.request.given
 
