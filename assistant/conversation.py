@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from grammar import TooLong
+from grammar import Sum, TooLong
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
 from .understand import follow, say
+from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import CLOSE, Reading, candidates, read_as, unheard
 from .understand.lexicon import Match
@@ -80,6 +81,8 @@ class Conversation:
         if len(text) > LONGEST:
             raise TooLong(len(text))
         line = lay_out(self.mind.reader.read(text))
+        found = self.mind.reader.read_sum(text)
+        line.sum = found if isinstance(found, Sum) else None
         corrected = self._correct(line)
         return Heard(line, self.mind.lexicon.match(line.words), corrected)
 
@@ -109,7 +112,12 @@ class Conversation:
         """Every likely reading of a line on its own, the best first."""
         hint = system_of_line(heard.line) or self.habits.system
         found = []
-        for topic, _ in candidates(self.mind.lexicon, heard.matches):
+        topics = [topic for topic, _ in candidates(heard.matches)]
+        if heard.line.sum is not None:
+            topics += self.mind.takers("sum")
+        if unit_asked(heard.line) and len(heard.line.values) == 1:
+            topics += self.mind.lone()
+        for topic in dict.fromkeys(topics):
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
@@ -118,7 +126,7 @@ class Conversation:
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
         readings = self.readings(heard)
-        best = self._best(readings)
+        best = self.best(readings)
         if best is None:
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
@@ -132,7 +140,7 @@ class Conversation:
         return self._work(best, heard, None)
 
     @staticmethod
-    def _best(readings: list[Reading]) -> Reading | None:
+    def best(readings: list[Reading]) -> Reading | None:
         if not readings:
             return None
         best = readings[0]
@@ -171,7 +179,7 @@ class Conversation:
         except TooLong:
             return Live()
         readings = self.readings(heard)
-        best = self._best(readings)
+        best = self.best(readings)
         if best is None:
             return Live(unplaced=tuple(value.text for value in heard.line.values if not value.soft))
         return live(best.rule, best, heard.line)

@@ -2,7 +2,8 @@
 
 from grammar.errors import FormulaError, TooDeep, TooLong
 from grammar.reader import Reader, read, read_formula, read_sum
+from grammar.sums import Sum
 from grammar.table import build, key
 from grammar.vocabulary import Vocabulary
 
-__all__ = ["FormulaError", "Reader", "TooDeep", "TooLong", "Vocabulary", "build", "key", "read", "read_formula", "read_sum"]
+__all__ = ["FormulaError", "Reader", "Sum", "TooDeep", "TooLong", "Vocabulary", "build", "key", "read", "read_formula", "read_sum"]

@@ -5,6 +5,8 @@ from __future__ import annotations
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 
+from rules.engine.units import SPELLED
+
 from .lexicon import HOW_AXIS, Match
 from .tokens import LINKS
 from .values import Line
@@ -28,9 +30,27 @@ def unit_asked(line: Line) -> str:
         unit = UNITS_ASKED.get(words[spot + 1], "")
         if unit and not (words[spot + 1] == "in" and words[spot] != "in"):
             found = unit
+    for spot in line.at_value:
+        after = spot + 1
+        if after < len(words) and after not in line.at_value and words[after] in UNITS_ASKED and words[after] not in ("in", "foot"):
+            found = found or UNITS_ASKED[words[after]]
+    found = _compound(line) or found
     if "yardage" in words:
         found = found or "yd"
     return found
+
+
+# Units of more than one word or sign ("oz/yd2", "ounces to the square yard"), longest first, outside any measure.
+COMPOUND = sorted((spelled for spelled in SPELLED if not spelled.isalpha() and len(spelled) > 3), key=len, reverse=True)
+
+
+def _compound(line: Line) -> str:
+    low = line.text.lower()
+    if "/" not in low and "per" not in low and "square" not in low and "sq" not in low and "²" not in low:
+        return ""
+    for value in line.values:
+        low = low[: value.start] + "#" * (value.end - value.start) + low[value.end :]
+    return next((SPELLED[spelled] for spelled in COMPOUND if spelled in low), "")
 
 
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:

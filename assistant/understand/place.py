@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PIECES, RATIO, SIZES, TEXT, Kind
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
@@ -18,7 +18,6 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
-NUMBERLESS = frozenset((CHOICE, TEXT, PIECES, SIZES))
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,11 +63,11 @@ class Mention:
 
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
-    slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind not in NUMBERLESS]
+    slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
-        if step.kind not in NUMBERLESS and (step.name in rule.answers or step.stated)
+        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]
     return slots
 

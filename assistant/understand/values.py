@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
 from rules.engine.units import CURRENCIES, convert, factor
@@ -74,6 +75,7 @@ class Line:
     origin: list[tuple[int, int]]
     values: list[Value]
     at_value: dict[int, Value]
+    sum: Sum | None = None
 
 
 def lay_out(query: Query) -> Line:

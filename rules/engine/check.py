@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from .kinds import ANY, CHOICE, PIECES, SIZES, TEXT
+from .kinds import ANY, CHOICE, TEXT
 
 if TYPE_CHECKING:
     from .declare import Rule
@@ -56,7 +56,7 @@ def check_deeply(rule: Rule) -> None:
     units = registry()
     known: dict[str, Any] = {}
     for item in rule.inputs:
-        if item.kind not in (CHOICE, TEXT, ANY, PIECES, SIZES):
+        if item.kind.is_number and item.kind is not ANY:
             known[item.name] = _sample(item.kind.base, units)
     for step in rule.steps:
         if step.kind not in (TEXT, ANY):

@@ -128,6 +128,7 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -145,6 +146,7 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     home: str = ""
+    lone: bool = False
     algorithm: Callable[..., Any] | None = None
     backwards: Mapping[str, str] = field(default_factory=dict)
     no_unknown: tuple[str, ...] = ()

@@ -8,7 +8,7 @@ from typing import Any
 from . import formula
 from .answer import Line, Value
 from .declare import Default, Input, Rule, Step, When
-from .kinds import ANY, CHOICE, COUNT, PIECES, SIZES, TEXT, Kind
+from .kinds import ANY, CHOICE, COUNT, TEXT, Kind
 from .literal import bounds, literal
 from .request import Given, Number, Request
 from .rounding import Step as RoundingStep
@@ -272,7 +272,7 @@ class Run:
 
     def show(self, value: Any, kind: Kind, noun: str = "") -> str:
         """A value in base units as text, in the unit of its kind here."""
-        if isinstance(value, str) or kind in (CHOICE, TEXT, PIECES, SIZES):
+        if isinstance(value, str) or not kind.is_number:
             return str(value).replace("_", " ")
         return self.show_in(value, self.unit_of(kind), noun if kind is COUNT else "")
 

@@ -15,7 +15,7 @@ from .declare import Input, Rule, Step
 from .formula import NoAnswer
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
-from .request import Given, Request
+from .request import Amount, Given, Request
 from .rounding import apply
 from .run import Impossible, Needs, Run
 from .text import number_text, plain, shown
@@ -78,6 +78,8 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
 def result_of(run: Run, step: Step) -> Result:
     """A step as a result: rounded for use, exact beside it, and in the other system."""
     exact = run.get(step.name)
+    if isinstance(exact, Amount):
+        return _amount_result(step, exact)
     if step.kind is TEXT or isinstance(exact, str):
         return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
@@ -92,6 +94,12 @@ def result_of(run: Run, step: Step) -> Result:
     name = noun or "1" if unit == "1" else unit
     return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
+
+
+def _amount_result(step: Step, amount: Amount) -> Result:
+    bare = amount.value / factor(amount.unit)
+    text = shown(amount.value, amount.unit, amount.noun)
+    return Result(step.shown_label, plain(bare), amount.unit if not amount.noun else amount.noun, text, plain(bare), text, "", step.name)
 
 
 def _fits(wanted: str, unit: str, step: Step) -> bool:
