@@ -82,6 +82,7 @@ class Step:
     Later steps use the exact value; `rounded(name)` is the value after this step's own rounding.
     formula: "" for an output that the rule's algorithm gives. says: words that ask for it ("how many strips").
     unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
+    noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices.
     """

@@ -115,10 +115,10 @@ class Known(Run):
         """A value of a formula, in the unit the maker would expect for it."""
         if isinstance(node, Name) and node.name in self._steps:
             step = self._steps[node.name]
-            return self.show_in(value, self.step_unit(step), step.noun)
+            return self.show_in(value, self.step_unit(step), self.noun(step))
         if isinstance(node, Name) and node.name in self._inputs:
             item = self._inputs[node.name]
-            return self.show(value, item.kind, item.noun)
+            return self.show(value, item.kind, self.noun(item))
         dimension = self._dimension(node)
         for kind in ALL_KINDS:
             if kind.is_number and kind.base != "any" and dimension and _powers(kind.base) == dimension:

@@ -48,7 +48,7 @@ class Puzzle:
             item = self.rule.input(name)
             assert item is not None
             unit = item.kind.inch if self.request.system == "in" else item.kind.metric
-            text = self.known().show(value, item.kind, item.noun)
+            text = self.known().show(value, item.kind, self.known().noun(item))
             given[name] = Given((Item(value, unit, text),) if item.many else value, unit, text)
         return Run(self.rule, replace(self.request, given=given, stated={}, series=()))
 
@@ -61,11 +61,11 @@ class Puzzle:
         return got if isinstance(got, int | float | Fraction) else None
 
     def show(self, value: Number) -> str:
-        return self.known().show(value, self.item.kind, self.item.noun)
+        return self.known().show(value, self.item.kind, self.known().noun(self.item))
 
     def show_result(self, value: Number) -> str:
         run = self.known()
-        return run.show_in(value, run.step_unit(self.step), self.step.noun)
+        return run.show_in(value, run.step_unit(self.step), run.noun(self.step))
 
 
 def out_of_sense(puzzle: Puzzle, value: Number) -> str:
