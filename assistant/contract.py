@@ -66,7 +66,9 @@ def _when_there(answer: Answer) -> dict[str, Any]:
     if answer.table is not None:
         there["table"] = _table(answer.table)
     if answer.drawing is not None:
-        there["drawing"] = answer.drawing.text(DRAWING_COLUMNS, False).splitlines()
+        from .drawing import as_text  # only when there is something to draw
+
+        there["drawing"] = as_text(answer.drawing, DRAWING_COLUMNS, False).splitlines()
     return there
 
 

@@ -79,7 +79,7 @@ class Conversation:
     def hear(self, text: str) -> Heard:
         """A line laid out and its phrases met, misspelt words put right."""
         if len(text) > LONGEST:
-            raise TooLong(len(text))
+            raise TooLong(len(text), LONGEST)
         line = lay_out(self.mind.reader.read(text))
         found = self.mind.reader.read_sum(text)
         line.sum = found if isinstance(found, Sum) else None

@@ -46,7 +46,9 @@ def _answered(answer: Answer, columns: int, colour: bool, unicode: bool) -> list
     else:
         lines += _section("Also", [_named(result) for result in _not_told(answer)], columns)
     if answer.drawing is not None:
-        lines += [line.rstrip() or " " for line in answer.drawing.text(columns, unicode).splitlines()]
+        from .drawing import as_text  # only when there is something to draw
+
+        lines += [line.rstrip() or " " for line in as_text(answer.drawing, columns, unicode).splitlines()]
     lines += ink(_working(answer, columns), DIM, colour)
     lines += _section("Read", [_because(value) for value in answer.given if value.why], columns)
     lines += _assumed(answer.assumed, columns)

@@ -59,11 +59,17 @@ def _chain(run: list[Element], at: int, joints: frozenset[str], most: int = 100)
 
 
 def _shared(measures: list[Measure]) -> tuple[Measure, ...]:
-    """The unit typed once, on the last, given to each; as they are when any other has a unit."""
+    """The unit, or the "a metre", typed once, on the last, given to each; as they are when they differ already."""
     last = measures[-1]
-    if last.bare or any(not each.bare for each in measures[:-1]):
-        return tuple(measures)
-    return (*(replace(each, parts=(Part(each.parts[0].value, last.unit),)) for each in measures[:-1]), last)
+    if all(each.bare for each in measures[:-1]):
+        return (*(_alike(each, last) for each in measures[:-1]), last)
+    if last.per and all(each.unit == last.unit and each.per is None for each in measures[:-1]):
+        return (*(_alike(each, last) for each in measures[:-1]), last)
+    return tuple(measures)
+
+
+def _alike(measure: Measure, last: Measure) -> Measure:
+    return replace(measure, parts=(Part(measure.parts[0].value, last.unit),), per=last.per)
 
 
 def _cut(line: Line, first: Measure, last: Measure) -> tuple[str, int, int]:

@@ -156,8 +156,8 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
     value = small.parts[0].value
     if line.vocabulary.tails[large.parts[-1].unit] == "cm" and not (small.text.isdigit() and len(small.text) == 2):
         return False
-    follows = line.typed.text[small.end :].lower()
-    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows[:20]))
+    follows = line.typed.text[small.end : small.end + 20].lower()
+    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows))
 
 
 def _add_more(line: Line, done: list[Element], more: Token) -> None:
@@ -182,9 +182,13 @@ def _add_rate(line: Line, done: list[Element], tokens: list[Token]) -> None:
     start, end = rate.start_pos or 0, (tokens[1].start_pos or 0) + len(tokens[1].rstrip())
     text, begins, ends = line.typed.span(start, end)
     last = done[-1] if done else None
+    if isinstance(last, Measure) and last.unit == unit and rate.startswith("to "):
+        done.append(Joint("to", start, start + 2))  # half an inch to an inch is a span
+        text, begins, ends = line.typed.span(start + 3, end)
+        last = done[-1]
     if isinstance(last, Measure) and last.per is None:
         done[-1] = replace(last, per=Part(Fraction(1), unit), text=line.typed.text[last.start : ends], end=ends)
-    elif isinstance(last, Joint) and rate.rstrip() in ("a", "an"):
+    elif isinstance(last, Joint) and rate.rstrip().removeprefix("to ") in ("a", "an"):
         add_measure(line, done, Measure((Part(Fraction(1), unit),), text, begins, ends, spelled=True))
     else:
         done.append(_joint(rate, tokens[1]))

@@ -22,7 +22,6 @@ from grammar.words import Typed
 DEEPEST = 50
 _LEAD = re.compile(r"\s*(?:(?:what(?:'s| is| are)|how (?:much|many|long) (?:is|are)|work out|add up|add)\s+)?")
 _ASKED = re.compile(r"(.*)\s(?:in|into|as)\s+([a-z][a-z /²2]*)$", re.DOTALL)
-_TAIL = re.compile(r"[\s?=.]*$")
 _WORD = re.compile(r"[a-z]+")
 _ROOM = "plus minus less take away times x multiplied divided by of twice double half halves an and one two three five"
 _ROOM += " four six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
@@ -64,7 +63,7 @@ class SumReader:
         """The sum that is the whole of a text; None for any other text; TooDeep (returned) for one nested too deep."""
         plain, origin = enter(text)
         begins = _LEAD.match(plain).end()  # type: ignore[union-attr]
-        ends = _TAIL.search(plain).start()  # type: ignore[union-attr]
+        ends = max(begins, len(plain.rstrip(" \n?=.")))
         if any(word not in self._words for word in _WORD.findall(plain, begins, ends)):
             return None
         unit = ""

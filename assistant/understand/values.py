@@ -98,19 +98,21 @@ def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> Non
     shape, members = _shape(chunk)
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
-    value = Value(shape, members, chunk.text, spot, spot + 1, chunk.start, chunk.end, alternatives, len(line.values))
+    words = _digits(shape, members[0])
+    value = Value(shape, members, chunk.text, spot, spot + len(words), chunk.start, chunk.end, alternatives, len(line.values))
     line.values.append(value)
-    line.at_value[spot] = value
-    line.words.append(_digits(value))
-    line.origin.append((chunk.start, chunk.end))
+    line.at_value.update(dict.fromkeys(range(value.first, value.last), value))
+    line.words += words
+    line.origin += [(chunk.start, chunk.end)] * len(words)
 
 
-def _digits(value: Value) -> str:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase."""
-    measure = value.main
-    if value.shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
-        return str(measure.value.numerator)
-    return "#"
+def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
+    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+        return (str(measure.value.numerator),)
+    if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
+        return tokens(measure.text)
+    return ("#",)
 
 
 def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Measure, ...]]:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -11,17 +9,12 @@ from . import formula
 from .answer import Line
 from .declare import Rule
 from .invert import OTHER, Bound, Peeler, unround
-from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
-from .known import Known, NoValue, Unpeelable
-from .puzzle import Puzzle, out_of_sense, sorry
+from .known import AnyValue, Known, NoValue, Unpeelable
+from .measurable import FINER, WHOLE, candidates, distance, fits, step_of
+from .puzzle import Puzzle, any_will_do, out_of_sense, sorry
 from .request import Number, Request
 from .rounding import snap
 from .run import Impossible, Needs
-from .units import factor
-
-WHOLE = (COUNT, STITCHES, ROWS)
-NEAREST_FIRST = (RATIO, PERCENT, STITCH_RATE, ROW_RATE)
-FINER = (1, 2, 4, 8)  # a ruler is read to 1/8 in, and where that is too coarse to 1/16, 1/32 and 1/64 in
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,15 +37,20 @@ def find(
 ) -> Found:
     """The value of an input with which the rule gives a stated result.
 
-    request: target is among what it states, in base units. largest: True for the largest value that still gives the
-    result, False for the least, None for the safe one. tied: other inputs that have the same value as the unknown.
+    request: target is among what it states, in base units; "" when the rule's own formula needs no result.
+    largest: True for the largest value that still gives the result, False for the least, None for the safe one.
+    tied: other inputs that have the same value as the unknown.
     Raises Needs for another input that is missing, Impossible when no value exists.
     """
-    puzzle = _puzzle(rule, request, unknown, target, tied)
+    puzzle = _puzzle(rule, request, unknown, target or rule.answers[0], tied)
+    if not target:
+        return _by_inputs_alone(puzzle)
     try:
         return _on_side(puzzle, largest)
     except NoValue as error:
         raise Impossible(sorry(puzzle, str(error))) from error
+    except AnyValue as error:
+        raise Impossible(any_will_do(puzzle)) from error
     except OverflowError as error:
         raise Impossible(sorry(puzzle, "the numbers are too large to work with")) from error
     except Needs as error:
@@ -85,7 +83,9 @@ def _puzzle(rule: Rule, request: Request, unknown: str, target: str, tied: tuple
     assert item is not None
     assert step is not None
     fixed = (unknown, *rule.no_unknown)
-    if unknown in rule.no_unknown or not item.kind.is_number or isinstance(request.stated[target].value, str | tuple):
+    stated = request.stated.get(target)
+    in_words = stated is not None and isinstance(stated.value, str | tuple)
+    if unknown in rule.no_unknown or not item.kind.is_number or in_words:
         others = [other.label for other in rule.inputs if other.kind.is_number and other.name not in fixed]
         hint = f"Ask for another of its numbers, such as the {others[0]}." if others else "Ask for its result instead."
         raise Impossible(f"The sum for {rule.topic} cannot be worked back to the {item.label}. {hint}")
@@ -157,62 +157,48 @@ def _by_own_formula(puzzle: Puzzle, known: Known, start: Bound) -> Bound | None:
     return Bound(value, start.want if rises else OTHER[start.want], start.open)
 
 
-# -- the value that can be measured ---------------------------------------------------------------------------------
+def _by_inputs_alone(puzzle: Puzzle) -> Found:
+    """The unknown by the rule's own formula when that takes other inputs only, and no stated result."""
+    known = puzzle.known()
+    node = formula.read(puzzle.rule.backwards[puzzle.item.name])
+    exact = known.evaluate(node)
+    label = puzzle.item.label
+    known.say(f"Work out the {label}", f"{label} = {known.words(node)}", known.numbers(node, ""), puzzle.show(exact))
+    if not known.allows(exact):
+        raise Impossible(f"The {label} {out_of_sense(puzzle, exact)}. Change one of the other numbers.")
+    value = snap(exact, step_of(puzzle.item.kind, puzzle.request.system), "near")
+    got = puzzle.result(value)
+    if got is None:
+        raise Impossible(f"With a {label} of {puzzle.show(value)} the sum does not come out. Change one of the others.")
+    bound = Bound(exact, "only")
+    return _found(puzzle, known, bound, value, got, Bound(got, "only"))
 
 
-def step_of(kind: Kind, system: str) -> Fraction:
-    """The step to which a value of a kind is measured in the workroom, in base units."""
-    if kind is LENGTH:
-        return factor("in") / 8 if system == "in" else factor("mm")
-    share = Fraction(1, 100) if kind is RATIO or kind.base.startswith("money") else Fraction(1, 10)
-    return Fraction(1) if kind in WHOLE else factor(kind.inch if system == "in" else kind.metric) * share
-
-
-def _candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
-    """Values to give for a bound, the best first; the exact one last, unless it must be whole."""
-    step = step_of(puzzle.item.kind, puzzle.request.system)
-    whole = puzzle.item.kind in WHOLE
-    near = snap(bound.value, step, "near")
-    if bound.want == "only":
-        yield from (snap(bound.value, step / finer, "near") for finer in (FINER[:1] if whole else FINER))
-    else:
-        if _distance(near, bound.value) * 1000 < step or puzzle.item.kind in NEAREST_FIRST:
-            yield near
-        inside = snap(bound.value, step, "down" if bound.want == "most" else "up")
-        yield inside
-        yield inside - step if bound.want == "most" else inside + step
-    if not whole:
-        yield bound.value
-
-
-def _distance(one: Number, other: Number) -> Number:
-    return one - other if one > other else other - one
-
-
-def _fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
-    """Whether a result keeps to what was stated."""
-    if isinstance(got, float) and math.isclose(got, start.value, rel_tol=1e-9):
-        return not start.open
-    if start.want == "most":
-        return got < start.value if start.open else got <= start.value
-    if start.want == "least":
-        return got > start.value if start.open else got >= start.value
-    how = puzzle.known().rounding(puzzle.step)
-    step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system)
-    return _distance(got, start.value) * 2 <= step
+# -- put forward again ------------------------------------------------------------------------------------------
 
 
 def _finish(puzzle: Puzzle, known: Known, start: Bound, bound: Bound) -> Found:
     """Round the unknown to what can be measured and put it forward again; raises NoValue when nothing fits."""
-    if not known.allows(bound.value):
-        raise NoValue(out_of_sense(puzzle, known, bound.value))
-    for value in _candidates(puzzle, bound):
+    if not known.allows(bound.value) and not bound.open:
+        raise _outside(puzzle, known, bound)
+    for value in candidates(puzzle, bound):
         got = puzzle.result(value) if known.allows(value) else None
-        if got is not None and _fits(puzzle, start, got):
+        if got is not None and fits(puzzle, start, got):
             return _found(puzzle, known, bound, value, got, start)
     if bound.want == "only":
         return _nearest(puzzle, known, bound)
+    if not known.allows(bound.value):
+        raise _outside(puzzle, known, bound)
     raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
+
+
+def _outside(puzzle: Puzzle, known: Known, bound: Bound) -> Impossible:
+    """The unknown's bound is no sensible value: then every sensible one keeps to it, or none does."""
+    low, _ = known.limits()
+    below = bound.value <= 0 if low is None else bound.value < low
+    if bound.want == ("least" if below else "most"):
+        return AnyValue("the bound lies outside")
+    return NoValue(out_of_sense(puzzle, bound.value))
 
 
 def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
@@ -222,7 +208,7 @@ def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
     little = max(step, snap(bound.value, step * 20, "up") / 20)
     astride = [got for value in (middle - little, middle + little) if (got := puzzle.result(value)) is not None]
     tried = [(value, puzzle.result(value)) for value in (middle, middle - step, middle + step) if known.allows(value)]
-    near = [(_distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
+    near = [(distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
     if not near or not astride or not min(astride) <= puzzle.stated <= max(astride):
         raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
     _, value, got = min(near, key=lambda trial: trial[0])
@@ -241,9 +227,12 @@ def _found(puzzle: Puzzle, known: Known, bound: Bound, value: Number, got: Numbe
 def _checked(puzzle: Puzzle, value: Number, got: Number, start: Bound) -> str:
     """What the rule gives for the value found, in words."""
     run = puzzle.known()
-    result, stated = run.round_step(puzzle.step, got), puzzle.show_result(puzzle.stated)
+    result, told = run.round_step(puzzle.step, got), puzzle.request.stated.get(puzzle.step.name)
     text = f"Put forward again: {puzzle.show(value)} gives {puzzle.show_result(result)}"
-    if start.want == "most" and result > puzzle.stated:
+    if told is None:
+        return f"{text}."
+    stated = puzzle.show_result(told.value)
+    if start.want == "most" and result > told.value:
         return f"Put forward again: {puzzle.show(value)} needs {puzzle.show_result(got)}, within {stated}."
     if puzzle.show_result(result) == stated or start.want != "only":
         return f"{text}."

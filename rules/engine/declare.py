@@ -84,6 +84,7 @@ class Step:
     Later steps use the exact value; `rounded(name)` is the value after this step's own rounding.
     formula: "" for an output that the rule's algorithm gives. says: words that ask for it ("how many strips").
     unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
+    noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
     and when it does not ("enough", "short").
@@ -133,6 +134,7 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
+    spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -150,6 +152,7 @@ class Rule:
     source: str
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
+    spans: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None

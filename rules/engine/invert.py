@@ -10,7 +10,7 @@ from typing import Any
 from grammar.formula import Binary, Call, Name, Negate, Node
 
 from . import formula
-from .known import Known, NoValue, Unpeelable
+from .known import AnyValue, Known, NoValue, Unpeelable
 from .request import Number
 from .run import Impossible
 
@@ -110,7 +110,7 @@ class Peeler:
             self._turn(f"Multiply by {name}", Binary("*", THAT, other), inner, value < 0)
         elif node.op == "/":
             if self.bound.value * value <= 0:
-                raise self._nothing()
+                raise self._out_of_reach()
             self._turn(f"Divide {name} by it", Binary("/", other, THAT), inner, True)
         elif node.op == "^" and on_left and value == 2:
             self._turn("Take the square root", Call("sqrt", (THAT,)), inner, False)
@@ -130,7 +130,7 @@ class Peeler:
             self.node = inner
         elif node.name == "sqrt":
             if self.bound.value < 0:
-                raise self._nothing()
+                raise self._out_of_reach()
             self._turn("Multiply it by itself", Binary("*", THAT, THAT), inner, False)
         elif node.name in ("min", "max"):
             self._peel_limit(node)
@@ -146,8 +146,13 @@ class Peeler:
             raise Unpeelable(node.name)
         known = [self.known.evaluate(arg) for arg in node.args if arg is not free[0]]
         limit = min(known) if node.name == "min" else max(known)
-        if (limit <= self.bound.value) if node.name == "min" else (limit >= self.bound.value):
+        beyond, loose = self.bound.value - limit, "most" if node.name == "min" else "least"
+        if self.bound.want == loose and (beyond >= 0 if loose == "most" else beyond <= 0):
+            raise AnyValue(node.name)
+        if beyond > 0 if loose == "most" else beyond < 0:
             raise self._nothing()
+        if beyond == 0 and self.bound.want == "only":
+            self.bound = Bound(limit, OTHER[loose])
         self._say(f"The {self.known.words(free[0])} is what counts", self.known.words(node), "", free[0])
         self.node, self.that = free[0], "that"
 
@@ -192,7 +197,7 @@ class Peeler:
         try:
             value = formula.evaluate(inverse, self._get, self.known.rounded)
         except formula.NoAnswer:
-            raise self._nothing() from None
+            raise self._out_of_reach() from None
         numbers = self.known.numbers(inverse, self.number)
         self._take(value, flips)
         self._say(sentence, f"{self.known.words(inner)} = {self.known.words(inverse, self.that)}", numbers, inner)
@@ -219,6 +224,10 @@ class Peeler:
     def _name(self, node: Node) -> str:
         words = self.known.words(node)
         return f"the {words}" if isinstance(node, Name) and node.name != "pi" else words
+
+    def _out_of_reach(self) -> Impossible:
+        """Less than what the formula can give at all: at most so much is never so, at least so much always."""
+        return AnyValue("less than it can be") if self.bound.want == "least" else self._nothing()
 
     def _nothing(self) -> NoValue:
         return NoValue(f"no {self.known.label(self.known.unknown[0])} gives that")

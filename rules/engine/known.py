@@ -20,6 +20,10 @@ class NoValue(Impossible):
     """No value of the unknown gives the stated result."""
 
 
+class AnyValue(Impossible):
+    """Every value of the unknown that makes sense keeps to the stated result."""
+
+
 class Unpeelable(Exception):
     """The unknown cannot be reached by turning one operation round after the other."""
 
@@ -111,10 +115,10 @@ class Known(Run):
         """A value of a formula, in the unit the maker would expect for it."""
         if isinstance(node, Name) and node.name in self._steps:
             step = self._steps[node.name]
-            return self.show_in(value, self.step_unit(step), step.noun)
+            return self.show_in(value, self.step_unit(step), self.noun(step))
         if isinstance(node, Name) and node.name in self._inputs:
             item = self._inputs[node.name]
-            return self.show(value, item.kind, item.noun)
+            return self.show(value, item.kind, self.noun(item))
         dimension = self._dimension(node)
         for kind in ALL_KINDS:
             if kind.is_number and kind.base != "any" and dimension and _powers(kind.base) == dimension:

@@ -48,7 +48,7 @@ class Puzzle:
             item = self.rule.input(name)
             assert item is not None
             unit = item.kind.inch if self.request.system == "in" else item.kind.metric
-            text = self.known().show(value, item.kind, item.noun)
+            text = self.known().show(value, item.kind, self.known().noun(item))
             given[name] = Given((Item(value, unit, text),) if item.many else value, unit, text)
         return Run(self.rule, replace(self.request, given=given, stated={}, series=()))
 
@@ -61,14 +61,14 @@ class Puzzle:
         return got if isinstance(got, int | float | Fraction) else None
 
     def show(self, value: Number) -> str:
-        return self.known().show(value, self.item.kind, self.item.noun)
+        return self.known().show(value, self.item.kind, self.known().noun(self.item))
 
     def show_result(self, value: Number) -> str:
         run = self.known()
-        return run.show_in(value, run.step_unit(self.step), self.step.noun)
+        return run.show_in(value, run.step_unit(self.step), run.noun(self.step))
 
 
-def out_of_sense(puzzle: Puzzle, known: Known, value: Number) -> str:
+def out_of_sense(puzzle: Puzzle, value: Number) -> str:
     sane = puzzle.item.sane.replace("..", " to ") if puzzle.item.sane else "more than nothing"
     return f"it would have to be {puzzle.show(value)}, and I take {sane}"
 
@@ -78,6 +78,13 @@ def sorry(puzzle: Puzzle, why: str) -> str:
     stated = puzzle.show_result(puzzle.stated)
     gives = f"gives {stated}" if puzzle.step.noun else f"makes the {puzzle.step.shown_label} {stated}"
     return f"With these numbers no {puzzle.item.label} {gives}: {why}. {example(puzzle)}"
+
+
+def any_will_do(puzzle: Puzzle) -> str:
+    """What to say when every value keeps to the stated result."""
+    label, result = puzzle.item.label, puzzle.step.shown_label
+    stated = puzzle.show_result(puzzle.stated)
+    return f"Any {label} will do for {stated}: the {result} keeps to that with each one I take. {example(puzzle)}"
 
 
 def example(puzzle: Puzzle) -> str:

@@ -75,6 +75,13 @@ class Run:
         except Needs:
             return None
 
+    def given(self, name: str) -> Given:
+        """What was typed in an input's place, with its unit and text. Raises Needs when it was not given."""
+        if name not in self.request.given:
+            raise Needs(name)
+        self.get(name)
+        return self.request.given[name]
+
     def was_given(self, name: str) -> bool:
         return name in self.request.given
 
@@ -122,10 +129,10 @@ class Run:
         if default.value.startswith("="):
             node = formula.read(default.value[1:])
             value = formula.evaluate(node, self.get, self.rounded)
-            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, item.noun)
+            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, self.noun(item))
             if not default.derived:
                 unit = self.unit_of(item.kind)
-                text = self.show(value, item.kind, item.noun)
+                text = self.show(value, item.kind, self.noun(item))
                 self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
             return value
         if item.kind in (CHOICE, TEXT):
@@ -134,7 +141,7 @@ class Run:
             return default.value
         value, unit, text = literal(default.value, self.system)
         if not default.derived:
-            unit = unit or (item.noun or "1")
+            unit = unit or (self.noun(item) or "1")
             self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
         return value
 
@@ -164,7 +171,7 @@ class Run:
         node = formula.read(step.formula)
         value = self.evaluate(node)
         if not self._is_taken_over(node):
-            self._line(step.shown_label, step.sentence, node, value, step.kind, step, step.noun)
+            self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
         return value
 
     def _verdict(self, step: Step) -> str:
@@ -221,6 +228,11 @@ class Run:
         numbers = formula.show(node, self._number, self._rounded_number, take)
         self.lines.append(Line(sentence, in_words, numbers, self._result(value, kind, step, noun)))
 
+    def noun(self, declared: Input | Step) -> str:
+        """What a count counts: its own noun, or the option that its choice was given ("{what}")."""
+        noun = declared.noun
+        return str(self.get(noun[1:-1])).replace("_", " ") if noun.startswith("{") else noun
+
     def _result(self, value: Any, kind: Kind, step: Step | None, noun: str) -> str:
         if isinstance(value, str):
             return value
@@ -267,13 +279,13 @@ class Run:
                 (f"{shown(entry.count, '1')} × " if entry.count != 1 else "") + entry.text for entry in value
             )
         if item is not None:
-            return self.show(value, item.kind, item.noun)
+            return self.show(value, item.kind, self.noun(item))
         assert step is not None
-        return self.show_in(value, self.step_unit(step), step.noun)
+        return self.show_in(value, self.step_unit(step), self.noun(step))
 
     def _rounded_number(self, name: str) -> str:
         step = self._steps.get(name)
-        return self.show_in(self.rounded(name), self.step_unit(step), step.noun) if step else self._number(name)
+        return self.show_in(self.rounded(name), self.step_unit(step), self.noun(step)) if step else self._number(name)
 
     # -- units --------------------------------------------------------------------------------------------------
 

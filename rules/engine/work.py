@@ -92,7 +92,7 @@ def result_of(run: Run, step: Step) -> Result:
     rounded = run.round_step(step, exact)
     value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
-    noun = step.noun
+    noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
     return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
@@ -332,7 +332,7 @@ def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:
     elif item.kind is ANY:
         unit = "1"
     size = factor(unit)
-    noun = item.noun if item.kind is COUNT else ""
+    noun = run.noun(item) if item.kind is COUNT else ""
     name = noun or "1" if unit == "1" else unit
     other = ""
     if item.kind is LENGTH:

@@ -38,8 +38,7 @@ def _target(unit: str, run: Run) -> str:
 
 def convert(run: Run) -> Outcome:
     """The amount in the unit wanted; a length in inches also to the nearest 1/16."""
-    run.get("amount")
-    given = run.request.given["amount"]
+    given = run.given("amount")
     target = _target(given.unit, run)
     if not same_kind(given.unit, target):
         raise Impossible(f"{given.text} cannot be put into {target}: they measure different things. Such as: 3 1/2 in in cm")

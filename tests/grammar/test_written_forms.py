@@ -262,6 +262,12 @@ from 24 to 40 in | from [24 in to 40 in]
 8 to 10 cm | [8 cm to 10 cm]
 from 48 to 72 stitches | from [48 st to 72 st]
 one to two yards | [1 yd to 2 yd]
+£5-£6 a metre | [5 GBP / 1 m to 6 GBP / 1 m]
+5 or 6 a metre | [5 / 1 m or 6 / 1 m]
+2 £5 notes | <2> <5 GBP> notes
+5 £ | <5 GBP>
+half an inch to an inch | [1/2 in to 1 in]
+1/2" to 3/4" | [1/2 in to 3/4 in]
 £5 to £10 | [5 GBP to 10 GBP]
 15 in - 2 in | <15 in> - <2 in>
 # sweeps

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from assistant.contract import as_dict, as_line, number
 from rules.engine.answer import Answer, Result
+from rules.engine.drawing import LineDrawing
 from tests.fakes import IMPOSSIBLE, MISSING, STRIPS, SWEEP, UNCLEAR
 
 ALWAYS = {
@@ -65,11 +66,9 @@ def test_what_was_done_is_told_in_the_notes() -> None:
 
 
 def test_a_drawing_is_lines_of_plain_text() -> None:
-    class Drawing:
-        def text(self, columns: int, unicode: bool) -> str:
-            return f"{columns}\n{unicode}"
-
-    assert as_dict(replace(STRIPS, drawing=Drawing()))["drawing"] == ["80", "False"]
+    drawn = as_dict(replace(STRIPS, drawing=LineDrawing(Fraction(100), ((Fraction(50), "middle"),))))["drawing"]
+    assert drawn[-1].strip() == "middle"
+    assert all(line.isascii() and len(line) <= 80 for line in drawn)
 
 
 def test_a_result_in_words_is_words() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from itertools import pairwise
 
 import pytest
@@ -10,6 +11,7 @@ import pytest
 from assistant.render import brief, full
 from assistant.wrap import wrap
 from rules.engine.answer import Answer, Line, Result, Value
+from rules.engine.drawing import LineDrawing
 from tests.fakes import IMPOSSIBLE, MISSING, STRIPS, SWEEP, UNCLEAR
 
 AT_80 = """\
@@ -153,11 +155,11 @@ def test_a_step_without_a_formula_shows_what_it_has() -> None:
 
 
 def test_a_drawing_is_asked_for_in_the_width_and_signs_there_are() -> None:
-    class Drawing:
-        def text(self, columns: int, unicode: bool) -> str:
-            return f"drawn {columns}\n\n{unicode}"
-
-    assert "\ndrawn 50\n \nTrue\n" in full(replace(STRIPS, drawing=Drawing()), 50, unicode=True)
+    line = LineDrawing(Fraction(100), ((Fraction(50), "middle"),))
+    assert "─" * 20 in full(replace(STRIPS, drawing=line), 50, unicode=True)
+    plain = full(replace(STRIPS, drawing=line), 50, unicode=False)
+    assert "-" * 20 in plain
+    assert max(map(len, plain.split("\n"))) <= 50
 
 
 def test_colour_is_put_round_whole_lines_only() -> None:
