@@ -142,12 +142,8 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading]) -> Reading | None:
-        if not readings:
-            return None
-        best = readings[0]
-        if best.topic_score < 0.2 and best.score < 3.0:
-            return None
-        return best
+        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
+        return next((one for one in readings if one.topic_score >= 0.2 or one.score >= 3.0), None)
 
     def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
         try:
