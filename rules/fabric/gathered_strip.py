@@ -77,7 +77,7 @@ GATHERED_STRIP = Rule(
         "ruffle on a 40 in edge, 6 in deep finished, sheer voile 54 in wide, how much cloth -> 5/8 yd; 3 panels",
         "how long a frill strip for a 48 in edge at 2 1/2 times fullness -> 120 in",
         "gathered skirt, waist 70 cm, 55 cm long, cloth 140 cm wide, double fullness -> 1.2 m; 2 panels",
-        "frill 8 cm deep on a 3 m edge in 115 cm cotton, one and a half times -> 0.5 m; 4 panels",
+        "frill 8 cm deep on a 3 m edge in 115 cm cotton, one and a half times -> 0.6 m; 5 panels",
     ),
 )
 
@@ -102,7 +102,7 @@ GATHER_RATIO = Rule(
     related=("gathered strip",),
     examples=(
         "what fullness is a 3 m strip gathered into 120 cm -> 2.5",
-        "gather ratio of 90 in flat, gathered to 60 in -> 1 1/2",
+        "gather ratio of 90 in flat, gathered to 60 in -> 1.5",
         "gathering ratio: 240 cm before gathering, 80 cm after gathering -> 3",
     ),
 )
