@@ -142,8 +142,13 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading]) -> Reading | None:
-        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
-        return next((one for one in readings if one.topic_score >= 0.2 or one.score >= 3.0), None)
+        """The best of the readings (which come best first) that names its topic, or else one that fits well without.
+
+        A reading that loses a number gives way to one that loses none.
+        """
+        named = next((one for one in readings if one.topic_score >= 0.2), None)
+        fitting = next((one for one in readings if one.score >= 3.0 and not one.lost), None)
+        return fitting if named is None or (named.lost and fitting is not None) else named
 
     def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
         try:

@@ -63,12 +63,21 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         strength = _asking(line, match)
         if strength <= 0:
             continue
+        counting = line.words[max(0, match.first - 2) : match.first] == ["how", "many"]
         for tag in tags:
+            if counting and not _is_count(rule, tag.name):
+                continue
             bonus = 0.35 if tag.what == "result" else 0.0
             scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
     _by_how(rule, line, scores)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(ranked)
+
+
+def _is_count(rule: Rule, name: str) -> bool:
+    """Whether "how many" can ask for it: a number of things, and no length or weight."""
+    declared = rule.step(name) or rule.input(name)
+    return declared is not None and (bool(declared.noun) or declared.kind.base in ("1", "st", "row"))
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
@@ -92,6 +101,8 @@ def _asking(line: Line, match: Match) -> float:
             break
         if spot in line.at_value:
             break
+        if words[spot] in ("want", "need") and spot - 1 in line.at_value:
+            break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS:
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]

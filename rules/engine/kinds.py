@@ -48,9 +48,11 @@ TEXT = Kind("words", "text", "text", "text")
 ANY = Kind("any measure", "any", "any", "any")
 SUM = Kind("sum", "text", "text", "text")
 PIECES = Kind("pieces", "text", "text", "text")
+COST_LINES = Kind("cost lines", "text", "text", "text")
+OFFERS = Kind("cloths on offer", "text", "text", "text")
 SIZES = Kind("size table", "text", "text", "text")
 
 ALL_KINDS: tuple[Kind, ...] = (
     LENGTH, AREA, VOLUME, MASS, AREAL, LINEAR, MONEY, PRICE, PRICE_AREA, COUNT, RATIO, PERCENT, STITCHES, ROWS,
-    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, SUM, PIECES, SIZES,
+    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, SUM, PIECES, COST_LINES, OFFERS, SIZES,
 )  # fmt: skip
