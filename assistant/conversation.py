@@ -13,7 +13,7 @@ from rules.engine.work import answer as work
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, candidates, read_as, unheard
+from .understand.choose import CLOSE, Reading, candidates, coverage, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.spelling import nearest
@@ -21,6 +21,10 @@ from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
 
 LONGEST = 8000
+# A line that names no topic this plainly is answered only when its other words fit a rule very well.
+NAMED = 0.25
+UNNAMED_SCORE = 3.0
+UNNAMED_COVERAGE = 0.6
 
 
 @dataclass(slots=True)
@@ -144,7 +148,7 @@ class Conversation:
         if not readings:
             return None
         best = readings[0]
-        if best.topic_score < 0.2 and best.score < 3.0:
+        if best.topic_score < NAMED and (best.lost or best.score < UNNAMED_SCORE or coverage(best) < UNNAMED_COVERAGE):
             return None
         return best
 

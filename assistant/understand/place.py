@@ -12,12 +12,14 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LINKS
+from .tokens import LEADING, LINKS
 from .values import Line, Value, base_value, kinds_of
 
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
+OTHERWISE_NAMED = 5.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,6 +153,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
+    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
@@ -160,6 +163,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.stated and value.shape in ("series", "sweep"):
             continue
         affinity, mention = _affinity(line, value, slot, mentions)
+        if named and slot.name not in named:
+            affinity -= OTHERWISE_NAMED
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
@@ -240,9 +245,13 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
     for mention in mentions:
         if mention.slot != slot.name:
             continue
-        if mention.first <= value.first < mention.last:
+        if value.first < mention.first and mention.last < value.last:
+            near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
+        elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
+            if _leads(line, mention):
+                continue
             near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
         else:
             near = 2.8 - _crossing(line, mention.last, value.first)
@@ -250,6 +259,11 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
         if near > best:
             best, who = near, mention.number
     return best, who
+
+
+def _leads(line: Line, mention: Mention) -> bool:
+    """Whether a role word belongs to the number after it and never to the one before: from, to, at, until."""
+    return all(word in LEADING for word in line.words[mention.first : mention.last])
 
 
 def _crossing(line: Line, first: int, last: int) -> float:
