@@ -99,7 +99,7 @@ FILLERS = frozenset(
 )  # fmt: skip
 
 # Prepositions: as role words they belong to the number that follows.
-LEADING = frozenset("from to of until into at over with by a an the at per for down up on".split())
+LEADING = frozenset("from to of until into at over with by a an the per for".split())
 
 # Fillers between a number and its role word that do not part them.
 LINKS = frozenset("of is are was a an the my his her its their at for in s = : be to measure measur size about round by i with that".split())
