@@ -13,7 +13,8 @@ from .answer import Table
 class Outcome:
     """values: step name -> exact value in base units (or words). notes: sentences after the answer.
 
-    drawing: an object with text(columns, unicode) -> str, or None. The working is said to the run as it is made.
+    drawing: an object with text(columns, unicode) -> str, or None. labels: step name -> what to call its result here, where
+    that depends on what was asked ("rows of navy"). The working is said to the run as it is made.
     """
 
     values: Mapping[str, Any]
@@ -21,3 +22,4 @@ class Outcome:
     drawing: Any = None
     table: Table | None = None
     extra: Mapping[str, Any] = field(default_factory=dict)
+    labels: Mapping[str, str] = field(default_factory=dict)

@@ -78,8 +78,9 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
 def result_of(run: Run, step: Step) -> Result:
     """A step as a result: rounded for use, exact beside it, and in the other system."""
     exact = run.get(step.name)
+    label = run.outcome.labels.get(step.name, step.shown_label) if run.outcome else step.shown_label
     if step.kind is TEXT or isinstance(exact, str):
-        return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
+        return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
     if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
@@ -90,7 +91,7 @@ def result_of(run: Run, step: Step) -> Result:
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = step.noun
     name = noun or "1" if unit == "1" else unit
-    return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
 
 
