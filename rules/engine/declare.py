@@ -25,7 +25,8 @@ class Default:
     """What an input is taken to be when not said, and why.
 
     value: text as a person would type it ("2", "92 %", "40 in", "1/2 in | 1.2 cm": inches | metric), an option's key, or
-    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices.
+    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices. given: only when
+    all of these inputs were given.
     A formula that is plain arithmetic on what was given (an edge from two sides) is no assumption: derived=True.
     """
 
@@ -33,6 +34,7 @@ class Default:
     because: str = ""
     when: When = field(default_factory=dict)
     derived: bool = False
+    given: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -119,7 +119,7 @@ class Run:
             self._line_for_conversion(item, given)
             return given.value
         for default in item.defaults:
-            if self.holds(default.when):
+            if self.holds(default.when) and all(self.was_given(name) for name in default.given):
                 return self._default(item, default)
         raise Needs(item.name)
 

@@ -80,8 +80,9 @@ def result_of(run: Run, step: Step) -> Result:
     exact = run.get(step.name)
     if isinstance(exact, Amount):
         return _amount_result(step, exact)
+    label = run.outcome.labels.get(step.name, step.shown_label) if run.outcome else step.shown_label
     if step.kind is TEXT or isinstance(exact, str):
-        return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
+        return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
     if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
@@ -92,7 +93,7 @@ def result_of(run: Run, step: Step) -> Result:
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
 
 
