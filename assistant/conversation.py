@@ -135,6 +135,7 @@ class Conversation:
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
+        best, rivals = _fuller(best, rivals)
         if rivals:
             requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
@@ -187,6 +188,12 @@ class Conversation:
         if best is None:
             return Live(unplaced=tuple(value.text for value in heard.line.values if not value.soft))
         return live(best.rule, best, heard.line)
+
+
+def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:
+    """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
+    best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
+    return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

@@ -20,6 +20,8 @@ UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+# How near its words must stand for a number to be taken by an input that is only taken when spoken of.
+BESIDE = 0.9
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,12 +167,21 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, slot, mentions)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
+        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+            continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention))
     return found
+
+
+def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
+    """Whether an input that is only taken when spoken of is not spoken of here, or by a number of no unit."""
+    if not (isinstance(slot.declared, Input) and slot.declared.spoken):
+        return False
+    return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],

@@ -10,6 +10,7 @@ from typing import Any
 
 from . import tabulate
 from .answer import Answer, Missing, Result, Value, impossible
+from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
 from .formula import NoAnswer
@@ -26,6 +27,7 @@ OTHER = {"in": "cm", "cm": "in"}
 
 def answer(rule: Rule, request: Request) -> Answer:
     """Work a request with its rule. Never raises for bad numbers: the answer then says what is wrong."""
+    request = hand_as_result(rule, request)
     try:
         if request.series:
             return tabulate.table(rule, request)
@@ -44,7 +46,7 @@ def _sentence(text: str) -> str:
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
     run = Run(rule, request)
-    wanted = [name for name in request.asked if rule.step(name)]
+    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers))
