@@ -18,6 +18,7 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+UNCALLED_COST = 1.4  # a number goes to an optional input (a shop's step) only when a word speaks for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -163,6 +164,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
+            score -= UNCALLED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention))
     return found
@@ -209,6 +212,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             return None
         if kind in (COUNT, RATIO) and measure.sign == "-":
             base -= 1
+        if kind is LENGTH and measure.spelled and measure.value == 1:
+            return None  # "one" alone is "one of them", not a length
     return base + _sense(measure, slot, system_hint)
 
 

@@ -113,7 +113,12 @@ class Run:
             return given.value
         for default in item.defaults:
             if self.holds(default.when):
-                return self._default(item, default)
+                try:
+                    return self._default(item, default)
+                except Needs:
+                    if item.ask:  # it can be asked for itself, rather than for what it would be worked out from
+                        raise Needs(item.name) from None
+                    raise
         raise Needs(item.name)
 
     def _default(self, item: Input, default: Default) -> Any:
