@@ -18,7 +18,7 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
-UNCALLED_COST = 1.4  # a number goes to an optional input (a shop's step) only when a word speaks for it
+UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +164,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
+        elif mention < 0 and value.soft:
+            score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
             score -= UNCALLED_COST
         if score > UNPLACED / 2:
