@@ -22,6 +22,7 @@ STATED_COST = 1.6
 OTHERWISE_NAMED = 5.0
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
+UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,6 +173,10 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
+        elif mention < 0 and value.soft:
+            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
+            score -= UNCALLED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention))
     return found
@@ -225,6 +230,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             return None
         if kind in (COUNT, RATIO) and measure.sign == "-":
             base -= 1
+        if kind is LENGTH and measure.spelled and measure.value == 1:
+            return None  # "one" alone is "one of them", not a length
     return base + _sense(measure, slot, system_hint)
 
 

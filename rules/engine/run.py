@@ -122,7 +122,12 @@ class Run:
             return given.value
         for default in item.defaults:
             if self.holds(default.when) and all(self.was_given(name) for name in default.given):
-                return self._default(item, default)
+                try:
+                    return self._default(item, default)
+                except Needs:
+                    if item.ask:  # it can be asked for itself, rather than for what it would be worked out from
+                        raise Needs(item.name) from None
+                    raise
         raise Needs(item.name)
 
     def _default(self, item: Input, default: Default) -> Any:
