@@ -8,11 +8,11 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, Kind
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LEADING, LINKS
+from .tokens import LEADING, LINKS, stem
 from .values import Line, Value, base_value, kinds_of
 
 UNPLACED = -6.0
@@ -156,12 +156,13 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
+    counted = _counts(rule, line, value)
     named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if fit is None:
+        if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
@@ -187,6 +188,17 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     if not (isinstance(slot.declared, Input) and slot.declared.spoken):
         return False
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
+
+
+COUNTED_KINDS = (COUNT, STITCHES, ROWS)
+
+
+def _counts(rule: Rule, line: Line, value: Value) -> bool:
+    """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
+        return False
+    nouns = {stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun}
+    return line.words[value.last] in nouns
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],

@@ -45,12 +45,23 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    if request.stated:
+        return _over_told(rule, request)
     run = Run(rule, request)
     wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _over_told(rule: Rule, request: Request) -> Answer:
+    """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
+    told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
+    unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
+    return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
+                  message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
+                          f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
