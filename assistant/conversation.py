@@ -146,12 +146,8 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading]) -> Reading | None:
-        if not readings:
-            return None
-        best = readings[0]
-        if best.topic_score < NAMED and (best.lost or best.score < UNNAMED_SCORE or coverage(best) < UNNAMED_COVERAGE):
-            return None
-        return best
+        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
+        return next((one for one in readings if plain_enough(one)), None)
 
     def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
         try:
@@ -194,6 +190,13 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def plain_enough(reading: Reading) -> bool:
+    """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
+    if reading.topic_score >= NAMED:
+        return True
+    return not reading.lost and reading.score >= UNNAMED_SCORE and coverage(reading) >= UNNAMED_COVERAGE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

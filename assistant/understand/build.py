@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
@@ -147,7 +148,7 @@ def _word_system(line: Line) -> str:
 
 
 def _largest(line: Line) -> bool | None:
-    words = set(line.words)
+    words = set(re.findall("[a-z]+", line.text.lower()))  # as typed: folded, "widest" and "wide" are one
     if words & {"biggest", "largest", "most", "maximum", "max", "longest", "widest"}:
         return True
     if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:
