@@ -25,6 +25,7 @@ LONGEST = 8000
 NAMED = 0.25
 UNNAMED_SCORE = 3.0
 UNNAMED_COVERAGE = 0.6
+NEAR = 1.5
 
 
 @dataclass(slots=True)
@@ -142,7 +143,16 @@ class Conversation:
             return say.rivals(self.mind, (best, *rivals[:3]))
         if best.lost:
             return say.unplaced(best)
+        if not self._complete(best, heard):
+            # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
+            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one)]
+            best = next((one for one in near if self._complete(one, heard)), best)
         return self._work(best, heard, None)
+
+    def _complete(self, reading: Reading, heard: Heard) -> bool:
+        """Whether a reading can be worked as it stands."""
+        request = self.request_for(reading, heard)
+        return request is not None and work(reading.rule, request).status == "answered"
 
     @staticmethod
     def best(readings: list[Reading]) -> Reading | None:
@@ -196,7 +206,9 @@ def plain_enough(reading: Reading) -> bool:
     """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
     if reading.topic_score >= NAMED:
         return True
-    return not reading.lost and reading.score >= UNNAMED_SCORE and coverage(reading) >= UNNAMED_COVERAGE
+    if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
+        return False
+    return 2 * reading.placing.spoken >= len(reading.placing.spots)
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

@@ -38,20 +38,28 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Option:
-    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it."""
+    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it.
+
+    spoken: a word beside the value speaks for these slots plainly.
+    """
 
     slots: tuple[Slot, ...]
     score: float
     mention: int = -1
+    spoken: bool = False
 
 
 @dataclass(slots=True)
 class Placing:
-    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits."""
+    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits.
+
+    spoken: how many values have a word of their own that puts them where they are.
+    """
 
     spots: dict[int, tuple[Slot, ...]] = field(default_factory=dict)
     unplaced: list[Value] = field(default_factory=list)
     score: float = 0.0
+    spoken: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +118,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
             placing.unplaced.append(values[index])
         else:
             placing.spots[values[index].number] = option.slots
+            placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
 
@@ -179,7 +188,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
             score -= UNCALLED_COST
         if score > UNPLACED / 2:
-            found.append(Option((slot,), score, mention))
+            found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
 
 
@@ -214,7 +223,8 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
-        found.append(Option(slots, 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)))
+        score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
+        found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
 
 
