@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
-
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match

@@ -183,9 +183,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
-        elif mention < 0 and value.soft:
-            score -= UNCALLED_COST
-        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
+        elif (mention < 0 and value.soft) or (mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO)):
             score -= UNCALLED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
