@@ -63,9 +63,12 @@ def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
 def _asking(line: Line, match: Match) -> float:
     """How much a phrase is what is asked: near after an asking word, or closing the question; not beside a number."""
     words = line.words
+    before = line.at_value.get(match.first - 1)
+    if before is not None and words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+        return 1.8  # "how many 100 g balls"
     if _beside_value(line, match):
         return 0.0
-    best = 0.0
+    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
