@@ -42,7 +42,7 @@ def enter(text: str) -> Door:
     pieces: list[str] = []
     origin: list[int] = []
     for at, sign in enumerate(text):
-        piece = _piece(sign, pieces[-1][-1:] if pieces else "")
+        piece = _piece(sign, text[at - 1 : at], text[at + 1 : at + 2])
         if piece:
             pieces.append(piece)
             origin.extend([at] * len(piece))
@@ -50,7 +50,8 @@ def enter(text: str) -> Door:
     return Door("".join(pieces), origin)
 
 
-def _piece(sign: str, before: str) -> str:
+def _piece(sign: str, before: str, after: str) -> str:
+    """The plain text for one sign; a one-sign fraction is kept apart from what it would run into."""
     if sign.isascii():
         return _PLAIN.get(ord(sign), sign.lower())
     plain = _PLAIN.get(ord(sign))
@@ -58,9 +59,13 @@ def _piece(sign: str, before: str) -> str:
         return plain.lower()
     fraction = _fraction(sign)
     if fraction:
-        return f" {fraction}" if before.isdigit() else fraction
+        return " " * _runs_on(before) + fraction + " " * (_runs_on(after) and not after.isalpha())
     small = sign.lower()
     return small if len(small) == 1 else sign
+
+
+def _runs_on(beside: str) -> bool:
+    return beside.isalnum() or (beside != "" and beside in "./,_⁄∕÷")
 
 
 def _fraction(sign: str) -> str:

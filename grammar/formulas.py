@@ -18,13 +18,15 @@ def read(text: str, parser: Lark) -> Node:
     if not text.strip():
         raise FormulaError("the formula is empty; write one such as: 2 * seam + width", 0)
     if len(text) > LONGEST_FORMULA:
-        raise FormulaError(f"the formula has more than {LONGEST_FORMULA} characters; split it into steps", LONGEST_FORMULA)
+        raise FormulaError(
+            f"the formula has more than {LONGEST_FORMULA} characters; split it into steps", LONGEST_FORMULA
+        )
     _check_brackets(text)
     try:
         tree = parser.parse(text)
     except UnexpectedInput as wrong:
         raise _explained(text, wrong) from None
-    return _node(tree, 1)  # type: ignore[arg-type]
+    return _node(tree, 1)
 
 
 def _check_brackets(text: str) -> None:
@@ -52,10 +54,11 @@ def _explained(text: str, wrong: UnexpectedInput) -> FormulaError:
     if position is None or position < 0 or not text[position:].strip() or getattr(wrong, "token", None) == "":
         return FormulaError("the formula stops short: a number or a name must follow", len(text.rstrip()))
     found = text[position]
+    wanted: set[str] = getattr(wrong, "expected", None) or getattr(wrong, "allowed", None) or set()
+    if found == "," and "COMPARE" in wanted:
+        return FormulaError("if() takes a comparison and two values, such as: if(depth > 0, depth, 1)", position)
     if found in "<>=!":
-        return FormulaError(
-            "a comparison stands only inside if(), such as: if(depth > 0, depth, 1)", position
-        )
+        return FormulaError("a comparison stands only inside if(), such as: if(depth > 0, depth, 1)", position)
     if found == ",":
         return FormulaError("a comma stands only between the values of a call, such as: max(a, b)", position)
     if found.isalnum() or found in "(._":

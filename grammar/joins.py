@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from grammar.query import Chunk, Measure, Part, Series, Size, Span, Sweep
 from grammar.runs import Element, Joint, Line
@@ -12,7 +13,7 @@ _TO = frozenset({"to", "up to", "-"})
 _OVER = frozenset({"to", "over", "across", "per", "in", "=", "/"})
 _TO_ONE = frozenset({"to", ":"})
 _STEP = frozenset({"by", "every", "in steps of", "by steps of"})
-_BESIDE = frozenset({"and", "&", ",", "x", "/"})
+_BESIDE = frozenset({"and", "&", ",", "x", "by", "/"})
 _LIST = frozenset({",", ", and", ", or", "and", "or"})
 
 
@@ -44,11 +45,11 @@ def _join(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | 
     return None
 
 
-def _chain(run: list[Element], at: int, joints: frozenset[str]) -> list[Measure]:
-    """The measures from here on that are joined by any of some joints."""
+def _chain(run: list[Element], at: int, joints: frozenset[str], most: int = 100) -> list[Measure]:
+    """The measures from here on that are joined by any of some joints, at most so many that no line is slow to read."""
     first = run[at]
     chain = [first] if isinstance(first, Measure) else []
-    while at + 2 < len(run):
+    while at + 2 < len(run) and len(chain) < most:
         joint, after = run[at + 1], run[at + 2]
         if not (isinstance(joint, Joint) and joint.text in joints and isinstance(after, Measure)):
             break
@@ -58,11 +59,17 @@ def _chain(run: list[Element], at: int, joints: frozenset[str]) -> list[Measure]
 
 
 def _shared(measures: list[Measure]) -> tuple[Measure, ...]:
-    """The unit typed once, on the last, given to each; as they are when any other has a unit."""
+    """The unit, or the "a metre", typed once, on the last, given to each; as they are when they differ already."""
     last = measures[-1]
-    if last.bare or any(not each.bare for each in measures[:-1]):
-        return tuple(measures)
-    return tuple(replace(each, parts=(Part(each.parts[0].value, last.unit),)) for each in measures[:-1]) + (last,)
+    if all(each.bare for each in measures[:-1]):
+        return (*(_alike(each, last) for each in measures[:-1]), last)
+    if last.per and all(each.unit == last.unit and each.per is None for each in measures[:-1]):
+        return (*(_alike(each, last) for each in measures[:-1]), last)
+    return tuple(measures)
+
+
+def _alike(measure: Measure, last: Measure) -> Measure:
+    return replace(measure, parts=(Part(measure.parts[0].value, last.unit),), per=last.per)
 
 
 def _cut(line: Line, first: Measure, last: Measure) -> tuple[str, int, int]:
@@ -75,13 +82,13 @@ def _counted(line: Line, measure: Measure) -> bool:
 
 def _gauge(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
     """22 sts to 10 cm; 22 sts and 30 rows to 10 cm: what is counted becomes a rate."""
-    counts = _chain(run, at, _BESIDE)[:2]
+    counts = _chain(run, at, _BESIDE, 2)
     if len(counts) == 2 and not (_counted(line, counts[1]) and counts[0].unit != counts[1].unit):
         counts = counts[:1]
     if not _counted(line, counts[0]):
         return None
     joint_at = at + 2 * len(counts) - 1
-    ends = _chain(run, joint_at - 1, _OVER)
+    ends = _chain(run, joint_at - 1, _OVER, 2)
     if len(ends) < 2 or ends[1].bare or ends[1].unit in line.vocabulary.counted or len(ends[1].parts) > 1:
         return None
     last = _rate(line, counts[-1], ends[1])
@@ -100,24 +107,24 @@ def _rate(line: Line, measure: Measure, over: Measure) -> Measure:
 
 def _ratio(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
     """2.5 to 1; 16.5 to 10 cm, a tension without its stitches, which is more than the length and so no span."""
-    both = _chain(run, at, _TO_ONE)[:2]
+    both = _chain(run, at, _TO_ONE, 2)
     if len(both) < 2 or not both[0].bare or both[1].per or len(both[1].parts) > 1:
         return None
     first, over = both
     to_one = over.bare and over.value == 1
-    to_swatch = (over.value, over.unit) in ((10, "cm"), (4, "in")) and first.value > over.value
+    to_swatch = (over.unit, over.value) in (("cm", Fraction(10)), ("in", Fraction(4))) and first.value > over.value
     return ([_rate(line, first, over)], at + 3) if to_one or to_swatch else None
 
 
 def _sweep_or_span(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
     """24 to 40 in; 24 to 40 in by 2. High to low is neither."""
-    ends = _chain(run, at, _TO)[:2]
+    ends = _chain(run, at, _TO, 2)
     if len(ends) < 2:
         return None
     low, high = _shared(ends)
     if low.unit == high.unit and not low.value < high.value:
         return None
-    steps = _chain(run, at + 2, _STEP)
+    steps = _chain(run, at + 2, _STEP, 2)
     if len(steps) > 1:
         low, high, step = _shared([*ends, steps[1]]) if high.bare else (low, high, _stepped(high, steps[1]))
         return [Sweep(low, high, step, *_cut(line, low, step))], at + 5
@@ -142,7 +149,7 @@ def _series(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] 
     after = at + 2 * len(members) - 1
     members = members if after + 1 >= len(run) or not _joins_on(run, after) else members[:-1]
     after = at + 2 * len(members) - 1
-    joints = [run[each].text for each in range(at + 1, after, 2)]  # type: ignore[union-attr]
+    joints = [joint.text for joint in run[at:after] if isinstance(joint, Joint)]
     either = any(joint.endswith("or") for joint in joints)
     if len(members) < 2 or (len(members) == 2 and not either):
         return None

@@ -17,6 +17,7 @@ from grammar.vocabulary import Vocabulary
 from grammar.words import Typed
 
 LONGEST_LINE = 20_000
+_LINES, _SUMS, _FORMULAS = range(3)  # the order of the tables
 
 
 class Reader:
@@ -50,7 +51,7 @@ class Reader:
         plain, origin = enter(text)
         line = Line(Typed(text, origin), plain, self.vocabulary)
         chunks: list[Chunk] = []
-        for branch in self._parser(0).parse(plain).children:
+        for branch in self._parser(_LINES).parse(plain).children:
             if isinstance(branch, Token):
                 start = branch.start_pos or 0
                 chunks += line.words(start, start + len(branch))
@@ -64,11 +65,11 @@ class Reader:
             return None
         if self._sums is None:
             self._sums = sums.SumReader(self.vocabulary)
-        return self._sums.read(text, lambda: self._parser(1))
+        return self._sums.read(text, lambda: self._parser(_SUMS))
 
     def read_formula(self, text: str) -> Node:
         """A rule's formula. Raises FormulaError."""
-        return formulas.read(text, self._parser(2))
+        return formulas.read(text, self._parser(_FORMULAS))
 
 
 def _refuse_long(text: str) -> None:

@@ -23,7 +23,9 @@ from grammar.words import Typed, split
 _SIGNS = {"+": "+", "-": "-", "plus": "+", "minus": "-"}
 _ABOUT = frozenset({"about", "around", "roughly", "approx", "approx.", "approximately", "circa", "nearly", "~"})
 # After "5 ft 3", these may follow without the 3 being a count of them.
-_NOT_COUNTED = re.compile(r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with)(?![a-z]))")
+_NOT_COUNTED = re.compile(
+    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with)(?![a-z]))"
+)
 
 
 class Joint(NamedTuple):
@@ -83,7 +85,7 @@ def quantity(line: Line, branch: Tree[Token], widths: bool = True) -> Element:
     value = number(figure.type, figure)
     if value is None or (figure.type == "AN" and last.rstrip() in line.vocabulary.things):
         return _joint(first, last)
-    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[operator]
+    text, start, end = line.typed.span(first.start_pos, last.start_pos + len(last.rstrip()))  # type: ignore[arg-type,operator]
     if widths and figure.type == "RATIO" and (pair := _two_widths(figure)):
         low, high = (Measure((Part(width, unit),), text, start, end) for width in pair)
         return Span(low, high, text, start, end)
@@ -154,12 +156,12 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
     value = small.parts[0].value
     if line.vocabulary.tails[large.parts[-1].unit] == "cm" and not (small.text.isdigit() and len(small.text) == 2):
         return False
-    follows = line.typed.text[small.end :].lower()
-    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows[:20]))
+    follows = line.typed.text[small.end : small.end + 20].lower()
+    return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows))
 
 
 def _add_more(line: Line, done: list[Element], more: Token) -> None:
-    """"a yard" and then "and a half" is a yard and a half."""
+    """ "a yard" and then "and a half" is a yard and a half."""
     last = done[-1] if done else None
     if not isinstance(last, Measure) or len(last.parts) > 1 or not last.unit or last.per:
         done.append(_joint(more, more))
@@ -171,7 +173,7 @@ def _add_more(line: Line, done: list[Element], more: Token) -> None:
 
 
 def _add_rate(line: Line, done: list[Element], tokens: list[Token]) -> None:
-    """"a metre" after a price makes it a rate; after a joint it is one metre; else it is words."""
+    """ "a metre" after a price makes it a rate; after a joint it is one metre; else it is words."""
     rate = tokens[0]
     if len(tokens) == 1:
         done.append(_joint(rate, rate))
@@ -180,9 +182,13 @@ def _add_rate(line: Line, done: list[Element], tokens: list[Token]) -> None:
     start, end = rate.start_pos or 0, (tokens[1].start_pos or 0) + len(tokens[1].rstrip())
     text, begins, ends = line.typed.span(start, end)
     last = done[-1] if done else None
+    if isinstance(last, Measure) and last.unit == unit and rate.startswith("to "):
+        done.append(Joint("to", start, start + 2))  # half an inch to an inch is a span
+        text, begins, ends = line.typed.span(start + 3, end)
+        last = done[-1]
     if isinstance(last, Measure) and last.per is None:
         done[-1] = replace(last, per=Part(Fraction(1), unit), text=line.typed.text[last.start : ends], end=ends)
-    elif isinstance(last, Joint) and rate.rstrip() in ("a", "an"):
+    elif isinstance(last, Joint) and rate.rstrip().removeprefix("to ") in ("a", "an"):
         add_measure(line, done, Measure((Part(Fraction(1), unit),), text, begins, ends, spelled=True))
     else:
         done.append(_joint(rate, tokens[1]))

@@ -22,12 +22,11 @@ from grammar.words import Typed
 DEEPEST = 50
 _LEAD = re.compile(r"\s*(?:(?:what(?:'s| is| are)|how (?:much|many|long) (?:is|are)|work out|add up|add)\s+)?")
 _ASKED = re.compile(r"(.*)\s(?:in|into|as)\s+([a-z][a-z /²2]*)$", re.DOTALL)
-_TAIL = re.compile(r"[\s?=.]*$")
 _WORD = re.compile(r"[a-z]+")
 _ROOM = "plus minus less take away times x multiplied divided by of twice double half halves an and one two three five"
 _ROOM += " four six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
 _ROOM += " twenty thirty forty fifty sixty seventy eighty ninety hundred thousand dozen third thirds quarter quarters"
-_ROOM += " fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
+_ROOM += " as into fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +63,7 @@ class SumReader:
         """The sum that is the whole of a text; None for any other text; TooDeep (returned) for one nested too deep."""
         plain, origin = enter(text)
         begins = _LEAD.match(plain).end()  # type: ignore[union-attr]
-        ends = _TAIL.search(plain).start()  # type: ignore[union-attr]
+        ends = max(begins, len(plain.rstrip(" \n?=.")))
         if any(word not in self._words for word in _WORD.findall(plain, begins, ends)):
             return None
         unit = ""
@@ -77,7 +76,7 @@ class SumReader:
         only = (" " * begins + plain[begins:ends]).rstrip()
         line = Line(Typed(text, origin), plain, self.vocabulary)
         try:
-            tree = _node(line, parser().parse(only), 1)  # type: ignore[arg-type]
+            tree = _node(line, parser().parse(only), 1)
         except UnexpectedInput:
             return None
         except TooDeep as deep_sum:

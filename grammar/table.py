@@ -34,7 +34,7 @@ _IGNORED = {"question": "", "sums": "%ignore /[ \\t]+/\n"}
 
 def key(vocabulary: Vocabulary) -> str:
     """A name for the tables that changes whenever they would: with the grammar, the vocabulary or a version."""
-    parts = [lark.__version__, sys.version, vocabulary_terminals(vocabulary)]
+    parts = [lark.__version__, sys.version, vocabulary_terminals(vocabulary), repr((_KEPT_NAMES, _STARTS, _IGNORED))]
     parts += [(_HERE / f"{name}.lark").read_text("utf-8") for name in _FILES]
     return hashlib.sha256("\0".join(parts).encode()).hexdigest()
 
@@ -92,8 +92,11 @@ def _saved(parser: Lark) -> bytes:
 def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     """The terminals that come from the vocabulary, as grammar text."""
     signs = "|".join(re.escape(sign) for sign in sorted(vocabulary.prefix_currencies, key=len, reverse=True))
+    # "8 in every row" and "12 in total" are no inches.
+    unit = f"(?!in (?:every|total)(?![a-z]))(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"
     return (
-        f"UNIT.70: /(?!in (?:every|total)(?![a-z]))-?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}[ \\t]*/\n"
-        f"CURRENCY.70: /(?:{signs}) *(?=\\.?[0-9])/\n"
+        f"UNIT.70: /{unit}[ \\t]*/\n"
+        f"CURRENCY.71: /(?:{signs}) *(?=\\.?[0-9])/\n"
+        f"CURRENCY_SIGN: /(?:{signs})/\n"
         f"UNIT_HEAD: /{heads_pattern(vocabulary.units)}/\n"
     )

@@ -17,6 +17,7 @@ _WORDS |= {"a": 1, "an": 1}
 _TIMES = {"hundred": 100, "thousand": 1000, "dozen": 12}
 _PARTS = {"half": 2, "halves": 2, "third": 3, "quarter": 4, "fifth": 5, "sixth": 6, "eighth": 8, "tenth": 10}
 _PARTS |= {"sixteenth": 16}
+_THS = "thrds \t"  # what may follow the figures of 5/8ths
 _PIECE = re.compile(r"[a-z]+|[0-9]+")
 
 
@@ -30,9 +31,9 @@ def number(kind: str, text: str) -> Fraction | None:
     if kind in ("COMMA_DECIMAL", "MONEY_DECIMAL"):
         return Fraction(text.strip().replace(",", "."))
     if kind == "MIXED":
-        whole, part = re.split(r"[ -]+and[ ]+|[ -]+", text.strip(), maxsplit=1)
+        whole, *_, part = re.split(r"[ -]+", text.rstrip(_THS))
         return int(whole) + Fraction(part)
-    return Fraction(text.strip().replace(",", ""))
+    return Fraction(text.rstrip(_THS).replace(",", ""))
 
 
 def spelled(text: str) -> Fraction:

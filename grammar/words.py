@@ -11,8 +11,11 @@ from grammar.values import spelled
 from grammar.vocabulary import Vocabulary
 
 _PIECE = re.compile(r"-?[^\W\d_](?:\w|['-](?=[^\W\d_]))*|[0-9][\w.,/]*(?<![.,])|\n|[^\s]")
-_SMALL = r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:-(?:one|two|three|four|five|six|seven|eight|nine))?"
-_SMALL += r"|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|one|two|three|four|five|six|seven|eight|nine)"
+_SMALL = (
+    r"(?:(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
+    r"(?:-(?:one|two|three|four|five|six|seven|eight|nine))?|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen"
+    r"|one|two|three|four|five|six|seven|eight|nine)"
+)
 _COUNT = re.compile(rf"(?:{_SMALL}-(?:half|third|quarter|eighth|sixteenth)s?|half|quarter|third|eighth|{_SMALL})(?=-)")
 _EXTENT = frozenset({"wide", "long", "deep", "high", "tall", "thick", "square", "apart"})
 
@@ -42,7 +45,7 @@ def split(typed: Typed, plain: str, at: int, vocabulary: Vocabulary) -> Iterator
             yield from halves
             continue
         text, begins, ends = typed.span(start, start + len(piece))
-        if piece[-1].isalnum():
+        if len(piece) > 1 or piece.isalnum():
             yield Word(text, piece.lstrip("-"), begins, ends)
         else:
             yield Mark(piece, begins, ends)

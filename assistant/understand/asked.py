@@ -5,6 +5,8 @@ from __future__ import annotations
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 
+from rules.engine.units import SPELLED
+
 from .lexicon import HOW_AXIS, Match
 from .tokens import LINKS
 from .values import Line
@@ -15,6 +17,7 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
 
@@ -28,14 +31,33 @@ def unit_asked(line: Line) -> str:
         unit = UNITS_ASKED.get(words[spot + 1], "")
         if unit and not (words[spot + 1] == "in" and words[spot] != "in"):
             found = unit
+    for spot in line.at_value:
+        after = spot + 1
+        if after < len(words) and after not in line.at_value and words[after] in UNITS_ASKED and words[after] not in ("in", "foot"):
+            found = found or UNITS_ASKED[words[after]]
+    found = _compound(line) or found
     if "yardage" in words:
         found = found or "yd"
     return found
 
 
+# Units of more than one word or sign ("oz/yd2", "ounces to the square yard"), longest first, outside any measure.
+COMPOUND = sorted((spelled for spelled in SPELLED if not spelled.isalpha() and len(spelled) > 3), key=len, reverse=True)
+
+
+def _compound(line: Line) -> str:
+    low = line.text.lower()
+    if "/" not in low and "per" not in low and "square" not in low and "sq" not in low and "²" not in low:
+        return ""
+    for value in line.values:
+        low = low[: value.start] + "#" * (value.end - value.start) + low[value.end :]
+    return next((SPELLED[spelled] for spelled in COMPOUND if spelled in low), "")
+
+
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
+    spots: dict[str, Match] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
@@ -48,10 +70,24 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             if counted and tag.what != "result":
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
-            scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
+            score = strength * (0.5 + match.weight) + bonus
+            if score > scores.get(tag.name, 0.0):
+                scores[tag.name], spots[tag.name] = score, match
     _by_how(rule, line, scores)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(ranked)
+    return tuple(_in_order_said(line, ranked, spots))
+
+
+def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> list[str]:
+    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
+    if not ranked or ranked[0] not in spots:
+        return ranked
+    leader = spots[ranked[0]]
+    for name in ranked[1:]:
+        before = spots.get(name)
+        if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
+            return [name, *(other for other in ranked if other != name)]
+    return ranked
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:

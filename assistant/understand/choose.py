@@ -9,7 +9,7 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown
-from .lexicon import Lexicon, Match
+from .lexicon import Match
 from .place import Placing, place
 from .readers import READERS
 from .tokens import FILLERS
@@ -18,7 +18,9 @@ from .values import Line, Value
 CANDIDATES = 8
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
-READABLE = 1.6
+# How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
+LONE = 0.3
+OTHER_TOPIC = 1.2
 
 
 @dataclass(slots=True)
@@ -42,17 +44,14 @@ class Reading:
         return [value for value in self.placing.unplaced if not value.soft]
 
 
-def candidates(lexicon: Lexicon, matches: list[Match]) -> list[tuple[str, float]]:
+def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
     scores: dict[str, float] = {}
-    named: dict[str, float] = {}
     for match in matches:
         best: dict[str, float] = {}
         for tag in match.tags:
             strength = match.weight * (TOPIC_WEIGHT if tag.what == "topic" else 0.9 if tag.what == "option" else 0.6)
             best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
-            if tag.what == "topic":
-                named[tag.topic] = max(named.get(tag.topic, 0.0), strength)
         for topic, strength in best.items():
             scores[topic] = scores.get(topic, 0.0) + strength
     return sorted(((t, s) for t, s in scores.items()), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
@@ -74,7 +73,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed)
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
-    reading.score = _score(reading, mine, kept or {})
+    reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
 
 
@@ -144,12 +143,39 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
     score += 1.2 * len(reading.listed)
+    if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
+        # The whole line is a sum and nothing else: as plain as naming the topic.
+        reading.topic_score = max(reading.topic_score, 1.0)
+        score += TOPIC_WEIGHT
+    elif reading.rule.lone and not best_topic:
+        reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
         needed = item.default is None and not item.extra and item.name not in filled
         if needed and item.name not in reading.asked[:1]:
             score -= 0.55
     return score
+
+
+def _passed_over(reading: Reading, matches: list[Match]) -> float:
+    """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if not any(tag.what == "topic" for tag in match.tags):
+            continue
+        for spot in range(match.first, match.last):
+            if spot not in reading.heard:
+                loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    return OTHER_TOPIC * sum(loud.values())
+
+
+def coverage(reading: Reading) -> float:
+    """The share of the question's content words that mean something to the reading's rule."""
+    line = reading.line
+    content = [
+        spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
+    ]
+    return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

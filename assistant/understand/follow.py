@@ -22,7 +22,8 @@ if TYPE_CHECKING:
 Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
-BACK_WORDS = frozenset("that it those this them these same instead also too".split())
+# A topic named at least this plainly may start a new question.
+NAMED = 0.35
 
 
 def follow(talk: Conversation, heard: Heard) -> Followed:
@@ -80,27 +81,32 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     prefer = {name: 0.4 for name in request.given}
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    alone = talk.readings(heard)
-    best = talk._best(alone)
-    says_something = reading.placing.spots or reading.chosen or reading.asked or reading.listed
-    if best is not None and best.rule.topic != rule.topic and best.topic_score > max(0.35, reading.topic_score):
-        carried = _carry(talk, heard, best, request)
-        if carried is not None:
-            return carried
-        if not best.lost:
+    best = talk.best(talk.readings(heard))
+    if best is not None and best.topic_score > NAMED:
+        if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
+            carried = _carry(talk, heard, best, request)
+            if carried is not None:
+                return carried
+            if not best.lost:
+                return None
+        elif best.rule.topic == rule.topic and not best.lost and _stands_alone(talk, heard, best):
             return None
-    if best is not None and best.rule.topic == rule.topic and _whole(best) and reading.topic_score > 0.35:
+    if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if reading.lost or not says_something:
-        return None
-    return _rework(talk, heard, reading, request)
+    followed = _rework(talk, heard, reading, request)
+    return None if followed is None or _left_over(reading, followed[1]) else followed
 
 
-def _whole(reading: Reading) -> bool:
-    """Whether a reading needs nothing from before."""
-    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.chosen) | set(reading.listed)
-    needed = [item.name for item in reading.rule.inputs if item.default is None and not item.extra]
-    return bool(filled) and all(name in filled for name in needed) and not reading.lost
+def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:
+    """Whether a line that names its topic can be answered with nothing from before."""
+    request = talk.request_for(reading, heard)
+    return request is not None and work(reading.rule, request).status == "answered"
+
+
+def _left_over(reading: Reading, answer: Answer) -> bool:
+    """Whether a number of the line changed nothing: then it was no change to what went before."""
+    labels = [getattr(slot.declared, "label", "") or slot.name for slots in reading.placing.spots.values() for slot in slots]
+    return any(text.startswith(label) for text in answer.not_used for label in labels)
 
 
 def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:

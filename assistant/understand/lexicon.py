@@ -105,14 +105,19 @@ def _input_phrases(topic: str, item: Input) -> Iterable[tuple[str, Tag]]:
             for phrase in phrases:
                 yield phrase, Tag("option", topic, item.name, option)
         return
-    says = dict.fromkeys((item.label, *item.says, *((item.noun,) if item.noun else ()), *AXIS_WORDS.get(item.axis, ())))
+    says = dict.fromkeys((item.label, *item.says, *_noun(item), *AXIS_WORDS.get(item.axis, ())))
     for phrase in says:
         yield phrase, Tag("role", topic, item.name)
 
 
 def _step_phrases(topic: str, step: Step) -> Iterable[tuple[str, Tag]]:
-    says = dict.fromkeys((step.shown_label, *step.says, *((step.noun,) if step.noun else ()), *AXIS_WORDS.get(step.axis, ())))
+    says = dict.fromkeys((step.shown_label, *step.says, *_noun(step), *AXIS_WORDS.get(step.axis, ())))
     for phrase in says:
         yield phrase, Tag("result", topic, step.name)
     for phrase in step.stated:
         yield phrase, Tag("stated", topic, step.name)
+
+
+def _noun(declared: Input | Step) -> tuple[str, ...]:
+    """A count's noun as a phrase; one that a choice gives is known by the choice's own phrases."""
+    return (declared.noun,) if declared.noun and not declared.noun.startswith("{") else ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import pickle
 import sys
+from functools import lru_cache
 from pathlib import Path
 
 import rules.catalogue
@@ -61,6 +62,16 @@ class Mind:
 
     def topics(self) -> tuple[str, ...]:
         return tuple(self.rules)
+
+    @lru_cache(maxsize=16)  # noqa: B019 - one mind lives as long as the program
+    def takers(self, kind: str) -> tuple[str, ...]:
+        """The topics whose rules have an input of a kind, by the kind's name."""
+        return tuple(topic for topic, rule in self.rules.items() if any(item.kind.name == kind for item in rule.inputs))
+
+    @lru_cache(maxsize=1)  # noqa: B019
+    def lone(self) -> tuple[str, ...]:
+        """The topics that answer a lone measure with a unit asked for."""
+        return tuple(topic for topic, rule in self.rules.items() if rule.lone)
 
     def families(self) -> dict[str, tuple[str, ...]]:
         """Family -> its topics, in order."""

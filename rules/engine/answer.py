@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from .drawing import Drawing
 from .request import Number
 
 if TYPE_CHECKING:
@@ -100,7 +101,7 @@ class Answer:
     choices: tuple[str, ...] = ()
     message: str = ""
     table: Table | None = None
-    drawing: Any = None
+    drawing: Drawing | None = None
     question: str = ""
 
 

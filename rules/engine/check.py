@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from .kinds import ANY, CHOICE, PIECES, SIZES, TEXT
+from .kinds import ANY, CHOICE, TEXT
 
 if TYPE_CHECKING:
     from .declare import Rule
@@ -34,6 +34,8 @@ def check_rule(rule: Rule) -> None:
         if item.kind is CHOICE and not item.options:
             raise wrong(f"{item.name} is a choice without options; give options={{'flat': ('worked flat',)}}")
     for step in rule.steps:
+        if step.words is not None and not (step.kind is TEXT and step.formula):
+            raise wrong(f"{step.name} has words but is no TEXT step with a condition; write Step(..., 'a >= b', TEXT, words=('enough', 'short'))")
         if not step.formula and rule.algorithm is None:
             raise wrong(f"{step.name} has no formula and the rule no algorithm; give one of them")
     for name in rule.answers:
@@ -56,7 +58,7 @@ def check_deeply(rule: Rule) -> None:
     units = registry()
     known: dict[str, Any] = {}
     for item in rule.inputs:
-        if item.kind not in (CHOICE, TEXT, ANY, PIECES, SIZES):
+        if item.kind.is_number and item.kind is not ANY:
             known[item.name] = _sample(item.kind.base, units)
     for step in rule.steps:
         if step.kind not in (TEXT, ANY):

@@ -47,7 +47,8 @@ class Input:
     sane: "low..high", outside of which the question is refused; usual: outside of which the answer warns.
     practice: "low..high step" of the numbers a maker would meet. noun: what a count counts ("button").
     options: for a CHOICE, key -> words that mean it. many: takes several (a sum, a list). extra: optional, with no value
-    of its own: when not given the steps that need it are left out (a price).
+    of its own: when not given the steps that need it are left out (a price). spoken: a number is taken for it only when
+    one of its words stands beside the number, never because it is the only place left.
     """
 
     name: str
@@ -66,6 +67,7 @@ class Input:
     options: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     many: bool = False
     extra: bool = False
+    spoken: bool = False
     when: When = field(default_factory=dict)
 
     @property
@@ -84,8 +86,10 @@ class Step:
     Later steps use the exact value; `rounded(name)` is the value after this step's own rounding.
     formula: "" for an output that the rule's algorithm gives. says: words that ask for it ("how many strips").
     unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
+    noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
-    when: only under these choices.
+    when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
+    and when it does not ("enough", "short").
     """
 
     name: str
@@ -100,6 +104,7 @@ class Step:
     unit: tuple[str, str] | None = None
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
+    words: tuple[str, str] | None = None
 
     @property
     def shown_label(self) -> str:
@@ -131,11 +136,13 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
+    defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
     topic: str
@@ -151,6 +158,7 @@ class Rule:
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
     home: str = ""
+    lone: bool = False
     algorithm: Callable[..., Any] | None = None
     backwards: Mapping[str, str] = field(default_factory=dict)
     no_unknown: tuple[str, ...] = ()
@@ -158,6 +166,7 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    defers: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule

@@ -7,19 +7,20 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from .answer import Table
+from .drawing import Drawing
 
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
     """values: step name -> exact value in base units (or words). notes: sentences after the answer.
 
-    drawing: an object with text(columns, unicode) -> str, or None. labels: step name -> what to call its result here, where
-    that depends on what was asked ("rows of navy"). The working is said to the run as it is made.
+    drawing: plain data of rules/engine/drawing.py, or None. labels: step name -> what to call its result here, where that
+    depends on what was asked ("rows of navy"). The working is said to the run as it is made.
     """
 
     values: Mapping[str, Any]
     notes: tuple[str, ...] = ()
-    drawing: Any = None
+    drawing: Drawing | None = None
     table: Table | None = None
     extra: Mapping[str, Any] = field(default_factory=dict)
     labels: Mapping[str, str] = field(default_factory=dict)

@@ -25,6 +25,15 @@ class Given:
 
 
 @dataclass(frozen=True, slots=True)
+class Amount:
+    """A result that brings its own unit (a conversion, a sum): value in base units, and the unit to show it in."""
+
+    value: Number
+    unit: str
+    noun: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Item:
     """One of several in a list input: 4 seams of 24 in. value: base units; count: how many of it."""
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from grammar.formula import Call, Name, Node
+
 from . import formula
 from .answer import Line, Value
 from .declare import Default, Input, Rule, Step, When
-from .kinds import ANY, CHOICE, COUNT, PIECES, SIZES, TEXT, Kind
+from .kinds import ANY, CHOICE, COUNT, TEXT, Kind
 from .literal import bounds, literal
 from .request import Given, Number, Request
 from .rounding import Step as RoundingStep
@@ -73,6 +75,13 @@ class Run:
         except Needs:
             return None
 
+    def given(self, name: str) -> Given:
+        """What was typed in an input's place, with its unit and text. Raises Needs when it was not given."""
+        if name not in self.request.given:
+            raise Needs(name)
+        self.get(name)
+        return self.request.given[name]
+
     def was_given(self, name: str) -> bool:
         return name in self.request.given
 
@@ -113,17 +122,22 @@ class Run:
             return given.value
         for default in item.defaults:
             if self.holds(default.when) and all(self.was_given(name) for name in default.given):
-                return self._default(item, default)
+                try:
+                    return self._default(item, default)
+                except Needs:
+                    if item.ask:  # it can be asked for itself, rather than for what it would be worked out from
+                        raise Needs(item.name) from None
+                    raise
         raise Needs(item.name)
 
     def _default(self, item: Input, default: Default) -> Any:
         if default.value.startswith("="):
             node = formula.read(default.value[1:])
             value = formula.evaluate(node, self.get, self.rounded)
-            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, item.noun)
+            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, self.noun(item))
             if not default.derived:
                 unit = self.unit_of(item.kind)
-                text = self.show(value, item.kind, item.noun)
+                text = self.show(value, item.kind, self.noun(item))
                 self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
             return value
         if item.kind in (CHOICE, TEXT):
@@ -132,7 +146,7 @@ class Run:
             return default.value
         value, unit, text = literal(default.value, self.system)
         if not default.derived:
-            unit = unit or (item.noun or "1")
+            unit = unit or (self.noun(item) or "1")
             self.assumed.append(Value(item.label, _in_unit(value, unit), unit, text, default.because))
         return value
 
@@ -157,12 +171,33 @@ class Run:
             raise Needs("")
         if not step.formula:
             return self._from_algorithm(step)
+        if step.words is not None:
+            return self._verdict(step)
         node = formula.read(step.formula)
         value = self.evaluate(node)
-        self._line(step.shown_label, step.sentence, node, value, step.kind, step, step.noun)
+        if not self._is_taken_over(node):
+            self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
         return value
 
-    def evaluate(self, node: formula.Node) -> Any:
+    def _verdict(self, step: Step) -> str:
+        """One of a step's two words, by whether its formula holds."""
+        assert step.words is not None
+        node = formula.read(f"if({step.formula}, 1, 0)")
+        word = step.words[0 if self.evaluate(node) else 1]
+        assert isinstance(node, Call)
+        show = formula.show(node.args[0], self._label, self._rounded_label)
+        self.say(step.sentence, show, formula.show(node.args[0], self._number, self._rounded_number), word)
+        return word
+
+    def _is_taken_over(self, node: Node) -> bool:
+        """Whether a formula with an if() comes down to another value as it is: nothing was done, so nothing is said."""
+        if not (isinstance(node, Call) and node.name == "if"):
+            return False
+        while isinstance(node, Call) and node.name == "if":
+            node = node.args[1 if self.evaluate(node.args[0]) else 2]
+        return isinstance(node, Name)
+
+    def evaluate(self, node: Node) -> Any:
         return formula.evaluate(node, self.get, self.rounded)
 
     def holds_formula(self, text: str) -> bool:
@@ -192,11 +227,16 @@ class Run:
         """Add a line of working by hand, for algorithms."""
         self.lines.append(Line(sentence, formula_text, numbers, result))
 
-    def _line(self, label: str, sentence: str, node: formula.Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
+    def _line(self, label: str, sentence: str, node: Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
         take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
         in_words = f"{label} = {formula.show(node, self._label, self._rounded_label, take)}"
         numbers = formula.show(node, self._number, self._rounded_number, take)
         self.lines.append(Line(sentence, in_words, numbers, self._result(value, kind, step, noun)))
+
+    def noun(self, declared: Input | Step) -> str:
+        """What a count counts: its own noun, or the option that its choice was given ("{what}")."""
+        noun = declared.noun
+        return str(self.get(noun[1:-1])).replace("_", " ") if noun.startswith("{") else noun
 
     def _result(self, value: Any, kind: Kind, step: Step | None, noun: str) -> str:
         if isinstance(value, str):
@@ -244,13 +284,13 @@ class Run:
                 (f"{shown(entry.count, '1')} × " if entry.count != 1 else "") + entry.text for entry in value
             )
         if item is not None:
-            return self.show(value, item.kind, item.noun)
+            return self.show(value, item.kind, self.noun(item))
         assert step is not None
-        return self.show_in(value, self.step_unit(step), step.noun)
+        return self.show_in(value, self.step_unit(step), self.noun(step))
 
     def _rounded_number(self, name: str) -> str:
         step = self._steps.get(name)
-        return self.show_in(self.rounded(name), self.step_unit(step), step.noun) if step else self._number(name)
+        return self.show_in(self.rounded(name), self.step_unit(step), self.noun(step)) if step else self._number(name)
 
     # -- units --------------------------------------------------------------------------------------------------
 
@@ -272,7 +312,7 @@ class Run:
 
     def show(self, value: Any, kind: Kind, noun: str = "") -> str:
         """A value in base units as text, in the unit of its kind here."""
-        if isinstance(value, str) or kind in (CHOICE, TEXT, PIECES, SIZES):
+        if isinstance(value, str) or not kind.is_number:
             return str(value).replace("_", " ")
         return self.show_in(value, self.unit_of(kind), noun if kind is COUNT else "")
 

@@ -179,6 +179,13 @@ def convert(value: Fraction, unit: str, into: str) -> Fraction:
     return value * factor(unit) / factor(into)
 
 
+@lru_cache(maxsize=1024)
+def same_kind(unit: str, other: str) -> bool:
+    """Whether one unit can be put into the other. Raises UnitError for a name that is no unit."""
+    known = registry()
+    return bool(known.Quantity(1, pint_name(unit)).dimensionality == known.Quantity(1, pint_name(other)).dimensionality)
+
+
 def pint_name(unit: str) -> str:
     """A canonical unit as pint spells it: `st/10cm` is `st / (10 * cm)`."""
     above, _, below = unit.partition("/")

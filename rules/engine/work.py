@@ -10,12 +10,13 @@ from typing import Any
 
 from . import tabulate
 from .answer import Answer, Missing, Result, Value, impossible
+from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
 from .formula import NoAnswer
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
-from .request import Given, Request
+from .request import Amount, Given, Request
 from .rounding import apply
 from .run import Impossible, Needs, Run
 from .text import number_text, plain, shown
@@ -26,6 +27,7 @@ OTHER = {"in": "cm", "cm": "in"}
 
 def answer(rule: Rule, request: Request) -> Answer:
     """Work a request with its rule. Never raises for bad numbers: the answer then says what is wrong."""
+    request = hand_as_result(rule, request)
     try:
         if request.series:
             return tabulate.table(rule, request)
@@ -43,12 +45,23 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    if request.stated:
+        return _over_told(rule, request)
     run = Run(rule, request)
-    wanted = [name for name in request.asked if rule.step(name)]
+    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _over_told(rule: Rule, request: Request) -> Answer:
+    """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
+    told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
+    unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
+    return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
+                  message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
+                          f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -83,6 +96,8 @@ def rule_first(rule: Rule) -> str:
 def result_of(run: Run, step: Step) -> Result:
     """A step as a result: rounded for use, exact beside it, and in the other system."""
     exact = run.get(step.name)
+    if isinstance(exact, Amount):
+        return _amount_result(step, exact)
     label = run.outcome.labels.get(step.name, step.shown_label) if run.outcome else step.shown_label
     if step.kind is TEXT or isinstance(exact, str):
         return Result(label, exact, "text", exact, exact, exact, key=step.name)
@@ -94,10 +109,16 @@ def result_of(run: Run, step: Step) -> Result:
     rounded = run.round_step(step, exact)
     value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
-    noun = step.noun
+    noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
     return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
+
+
+def _amount_result(step: Step, amount: Amount) -> Result:
+    bare = amount.value / factor(amount.unit)
+    text = shown(amount.value, amount.unit, amount.noun)
+    return Result(step.shown_label, plain(bare), amount.unit if not amount.noun else amount.noun, text, plain(bare), text, "", step.name)
 
 
 def _fits(wanted: str, unit: str, step: Step) -> bool:
@@ -328,7 +349,7 @@ def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:
     elif item.kind is ANY:
         unit = "1"
     size = factor(unit)
-    noun = item.noun if item.kind is COUNT else ""
+    noun = run.noun(item) if item.kind is COUNT else ""
     name = noun or "1" if unit == "1" else unit
     other = ""
     if item.kind is LENGTH:

@@ -1,0 +1,82 @@
+"""Any measure in another unit, exactly, with the ruler's fraction beside a decimal."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..engine.declare import Input, Rule, Step
+from ..engine.kinds import ANY
+from ..engine.outcome import Outcome
+from ..engine.request import Amount
+from ..engine.rounding import snap
+from ..engine.run import Impossible, Run
+from ..engine.text import decimal, number_text, shown
+from ..engine.units import factor, same_kind, system_of
+
+# The unit of the other system that a maker would turn to from each.
+OTHER = {
+    "in": "cm", "ft": "cm", "yd": "m", "mm": "in", "cm": "in", "m": "yd", "km": "yd", "ligne": "mm", "g": "oz", "kg": "lb",
+    "oz": "g", "lb": "kg", "in^2": "cm^2", "ft^2": "m^2", "yd^2": "m^2", "cm^2": "in^2", "m^2": "yd^2", "mm^2": "in^2",
+    "g/m^2": "oz/yd^2", "oz/yd^2": "g/m^2", "st/in": "st/10cm", "st/4in": "st/10cm", "st/10cm": "st/4in", "st/cm": "st/in",
+    "row/in": "row/10cm", "row/4in": "row/10cm", "row/10cm": "row/4in", "row/cm": "row/in", "tex": "denier", "denier": "tex",
+}  # fmt: skip
+
+
+def _target(unit: str, run: Run) -> str:
+    """The unit wanted: the one asked for, or the other system's own."""
+    wanted = run.request.unit
+    if wanted:
+        return wanted
+    above, _, below = unit.partition("/")
+    if below and above.isupper():
+        return f"{above}/{'yd' if system_of(below) == 'cm' else 'm'}"
+    found = OTHER.get(unit, "")
+    if not found:
+        raise Impossible(f"I can put {unit or 'a bare number'} into no other unit; say into which, such as: 3 1/2 in in cm")
+    return found
+
+
+def convert(run: Run) -> Outcome:
+    """The amount in the unit wanted; a length in inches also to the nearest 1/16."""
+    given = run.given("amount")
+    target = _target(given.unit, run)
+    if not same_kind(given.unit, target):
+        raise Impossible(f"{given.text} cannot be put into {target}: they measure different things. Such as: 3 1/2 in in cm")
+    each = factor(given.unit) / factor(target)
+    exact = shown(given.value, target)
+    run.say(f"One {given.unit} is {decimal(each, 6)} {target}; multiply by it", f"{given.unit} × {decimal(each, 6)}",
+            f"{shown(given.value, given.unit)} × {decimal(each, 6)}", exact)  # fmt: skip
+    values: dict[str, Amount] = {"converted": Amount(given.value, target)}
+    if system_of(target) == "in" and target in ("in", "ft", "yd"):
+        sixteenth = snap(given.value, Fraction(1, 16) * factor("in"), "near")
+        inches = sixteenth / factor("in")
+        if sixteenth != given.value:
+            run.say("The nearest mark on the ruler, to 1/16 in", "nearest 1/16 in", shown(given.value, "in"), number_text(inches, "in") + " in")
+        values["ruler"] = Amount(sixteenth, "in")
+    return Outcome(values)
+
+
+CONVERT = Rule(
+    topic="convert",
+    family="measures",
+    says=("conversion", "convert", "change into", "turn into", "equivalent", "what is it in"),
+    about="Any length, area, weight or rate in another unit, exactly (the yard is 0.9144 m).",
+    inputs=(Input("amount", "amount", ANY, ask="What is to be converted?", example="3 1/2 in"),),
+    steps=(
+        Step("converted", "Put it into the unit wanted", kind=ANY),
+        Step("ruler", "The nearest mark on the ruler", kind=ANY, label="nearest 1/16 in"),
+    ),
+    answers=("converted", "ruler"),
+    headline=("{converted}.",),
+    lone=True,
+    algorithm=convert,
+    no_unknown=("amount",),
+    source="international yard and pound, 1959: 1 yd = 0.9144 m, 1 lb = 0.45359237 kg, both exact",
+    examples=(
+        "convert 5 ft 4 1/2 in to cm -> 163.83 cm",
+        "what is 2 3/4 yd in metres -> 2.515 m",
+        "60 cm in inches -> 23.622 in; 23 5/8 in",
+        "convert 200 gsm to oz/yd2 -> 5.899 oz/yd^2",
+    ),
+)
+

@@ -1,0 +1,1 @@
+"""Tests of conversations and of the chat."""

@@ -1,0 +1,1 @@
+"""Tests of the ways in: command line, rendering, contract, saved tables, help."""
