@@ -61,10 +61,13 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
             continue
-        strength = _asking(line, match)
+        counted = _counted(line, match)
+        strength = _asking(line, match) or counted
         if strength <= 0:
             continue
         for tag in tags:
+            if counted and tag.what != "result":
+                continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
             if score > scores.get(tag.name, 0.0):
@@ -100,7 +103,7 @@ def _asking(line: Line, match: Match) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 0.0
+    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
@@ -115,6 +118,14 @@ def _asking(line: Line, match: Match) -> float:
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
     return best or 0.45
+
+
+def _counted(line: Line, match: Match) -> float:
+    """How much a result is what is asked with its size before it: "how many 100 g balls"."""
+    before = line.at_value.get(match.first - 1)
+    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+        return 1.8
+    return 0.0
 
 
 def _beside_value(line: Line, match: Match) -> bool:

@@ -132,6 +132,7 @@ class Rule:
 
     topic: its name. says: words people use for it. about: one sentence of help.
     answers: names of steps in order of use; the first that can be worked is the headline unless another is asked for.
+    insists: the first answer is never passed over for a later one that can be worked: what it needs is asked for.
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
@@ -152,6 +153,7 @@ class Rule:
     steps: tuple[Step, ...]
     answers: tuple[str, ...]
     source: str
+    insists: bool = False
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()

@@ -51,7 +51,7 @@ def forwards(rule: Rule, request: Request) -> Answer:
     wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
-        return incomplete(rule, request, wanted[:1] or list(rule.answers))
+        return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
     return compose(run, results, asked=wanted[:1])
 
 
@@ -77,7 +77,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
-            if name in wanted[:1]:
+            if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
                 return results, None
@@ -86,6 +86,11 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
                 raise
             del run.lines[marks[0] :], run.assumed[marks[1] :]
     return results, head
+
+
+def rule_first(rule: Rule) -> str:
+    """The answer a rule insists on when nothing in particular is asked, or ""."""
+    return rule.answers[0] if rule.insists else ""
 
 
 def result_of(run: Run, step: Step) -> Result:
