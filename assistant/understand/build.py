@@ -113,6 +113,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         else:
             given[name] = Given(keys[0], "text", keys[0].replace("_", " "))
     given.update(reading.listed)
+    if stated and reading.asked and rule.input(reading.asked[0]) is not None:
+        given.pop(reading.asked[0], None)
     currency, assumed = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
     return Request(

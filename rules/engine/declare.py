@@ -25,7 +25,8 @@ class Default:
     """What an input is taken to be when not said, and why.
 
     value: text as a person would type it ("2", "92 %", "40 in", "1/2 in | 1.2 cm": inches | metric), an option's key, or
-    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices.
+    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices. given: only when
+    all of these inputs were given.
     A formula that is plain arithmetic on what was given (an edge from two sides) is no assumption: derived=True.
     """
 
@@ -33,6 +34,7 @@ class Default:
     because: str = ""
     when: When = field(default_factory=dict)
     derived: bool = False
+    given: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +132,7 @@ class Rule:
 
     topic: its name. says: words people use for it. about: one sentence of help.
     answers: names of steps in order of use; the first that can be worked is the headline unless another is asked for.
+    insists: the first answer is never passed over for a later one that can be worked: what it needs is asked for.
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
@@ -150,6 +153,7 @@ class Rule:
     steps: tuple[Step, ...]
     answers: tuple[str, ...]
     source: str
+    insists: bool = False
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()

@@ -18,6 +18,8 @@ from .rounding import apply
 from .text import shown
 from .units import factor, system_of
 
+LARGEST = 10**15
+
 
 class Needs(Exception):
     """A value is needed that was not given and cannot be assumed. name: the input's."""
@@ -121,8 +123,13 @@ class Run:
             self._line_for_conversion(item, given)
             return given.value
         for default in item.defaults:
-            if self.holds(default.when):
-                return self._default(item, default)
+            if self.holds(default.when) and all(self.was_given(name) for name in default.given):
+                try:
+                    return self._default(item, default)
+                except Needs:
+                    if item.ask:  # it can be asked for itself, rather than for what it would be worked out from
+                        raise Needs(item.name) from None
+                    raise
         raise Needs(item.name)
 
     def _default(self, item: Input, default: Default) -> Any:
@@ -146,7 +153,11 @@ class Run:
         return value
 
     def _check_range(self, item: Input, given: Given) -> None:
-        if not item.kind.is_number or item.kind is ANY or not isinstance(given.value, Fraction | int | float):
+        if not isinstance(given.value, Fraction | int | float):
+            return
+        if abs(given.value) > LARGEST:
+            raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")
+        if not item.kind.is_number or item.kind is ANY:
             return
         low, high = bounds(item.sane, self.system) if item.sane else (None, None)
         if low is None and given.value <= 0 and not item.sane:

@@ -45,12 +45,23 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    if request.stated:
+        return _over_told(rule, request)
     run = Run(rule, request)
     wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
-        return incomplete(rule, request, wanted[:1] or list(rule.answers))
+        return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _over_told(rule: Rule, request: Request) -> Answer:
+    """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
+    told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
+    unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
+    return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
+                  message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
+                          f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -66,7 +77,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
-            if name in wanted[:1]:
+            if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
                 return results, None
@@ -77,13 +88,19 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     return results, head
 
 
+def rule_first(rule: Rule) -> str:
+    """The answer a rule insists on when nothing in particular is asked, or ""."""
+    return rule.answers[0] if rule.insists else ""
+
+
 def result_of(run: Run, step: Step) -> Result:
     """A step as a result: rounded for use, exact beside it, and in the other system."""
     exact = run.get(step.name)
     if isinstance(exact, Amount):
         return _amount_result(step, exact)
+    label = run.outcome.labels.get(step.name, step.shown_label) if run.outcome else step.shown_label
     if step.kind is TEXT or isinstance(exact, str):
-        return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
+        return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
     if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
@@ -94,7 +111,7 @@ def result_of(run: Run, step: Step) -> Result:
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
 
 
