@@ -20,6 +20,7 @@ UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
@@ -111,7 +112,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order)
+    best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -123,8 +124,21 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
-    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
+    """Which values are alternatives of one another: "in 112 cm cloth or in 150 cm cloth"."""
+    twins: dict[int, frozenset[int]] = {}
+    for index in range(1, len(values)):
+        before, after = values[index - 1], values[index]
+        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+            continue
+        for one, other in ((index - 1, index), (index, index - 1)):
+            twins[one] = twins.get(one, frozenset()) | {other}
+    return twins
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int],
+            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+    """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
     bound = [0.0] * (len(order) + 1)
@@ -144,7 +158,8 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
         index = order[depth]
         for option in options[index]:
             names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            if names & used or (option.mention >= 0 and option.mention in heard):
+            shared = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
+            if (names & used and not shared) or (option.mention >= 0 and option.mention in heard):
                 continue
             chosen[index] = option
             go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
