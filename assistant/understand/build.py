@@ -84,7 +84,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         if slots is None:
             continue
         if len(slots) > 1:
-            measures = value.members if value.shape == "size" else _parts(value.main)
+            measures = value.members if value.shape in ("size", "span") else _parts(value.main)
             for slot, measure in zip(slots, measures, strict=True):
                 given[slot.name] = _given(measure, slot, bare, line)
         else:

@@ -147,7 +147,7 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
-    if value.shape == "size" or value.main.per is not None:
+    if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
@@ -170,10 +170,10 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
                    prefer: Mapping[str, float]) -> list[Option]:
-    """The groups of inputs that a size (or the two parts of a rate) can fill."""
-    measures = value.members if value.shape == "size" else _rate_parts(value.main)
+    """The groups of inputs that a size, a from-to or the two parts of a rate can fill."""
+    measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
-    for rank, group in enumerate(rule.sizes):
+    for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)

@@ -129,6 +129,7 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
@@ -146,6 +147,7 @@ class Rule:
     source: str
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
+    spans: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None
