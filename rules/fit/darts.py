@@ -55,7 +55,6 @@ DARTS = Rule(
         "darts to take out a difference of 6 in, 4 darts, all in the darts -> 1 1/2 in; 3/4 in",
         "waist 28 in, hips 38 in, how many darts of 1 1/4 in each, half in the side seams -> 4 darts",
     ),
-    backwards={"darts": "to_darts / intake"},
     related=("spread a change",),
 )  # fmt: skip
 

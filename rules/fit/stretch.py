@@ -36,7 +36,7 @@ STRETCH = Rule(
               ask="How long is the piece at rest?", example="10 cm", sane="1 mm..2 m", practice="4 in..10 in by 1 in"),
         Input("stretched", "stretched length", LENGTH,
               says=("stretched", "stretches to", "stretch to", "reach", "reaches", "pulls to", "pulled to", "goes to", "out to", "to", "up to",
-                    "extends to", "becomes", "gets to"), axis="length",
+                    "extends to", "becomes", "gets to"), axis="reach",
               ask="How long is it stretched?", example="15 cm", sane="1 mm..8 m", practice="5 in..20 in by 1 in"),
     ),
     steps=(
