@@ -40,7 +40,7 @@ AXIS_WORDS = {
     "diameter": ("diameter", "across"),
     "thickness": ("thick", "thickness"),
 }
-HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness"}
+HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
 @dataclass(slots=True)

@@ -226,6 +226,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
                    prefer: Mapping[str, float]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
+    """The groups of inputs that a size, a from-to or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
     for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):

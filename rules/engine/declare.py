@@ -136,6 +136,7 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
