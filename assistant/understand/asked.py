@@ -17,6 +17,8 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+HOW_MANY = ("how", "many")
+WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
 
@@ -64,11 +66,23 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if strength <= 0:
             continue
         for tag in tags:
+            if not _could_answer(rule, tag.name, line, match):
+                continue
             bonus = 0.35 if tag.what == "result" else 0.0
             scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
     _by_how(rule, line, scores)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(ranked)
+
+
+def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
+    """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
+    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    declared = rule.step(name) or rule.input(name)
+    if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
+        return True
+    counted = declared.kind.base in ("1", "st", "row")
+    return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:

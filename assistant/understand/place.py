@@ -18,6 +18,8 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,7 +164,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, slot, mentions)
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention))
     return found

@@ -43,12 +43,21 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    _refuse(rule, request)
     run = Run(rule, request)
     wanted = [name for name in request.asked if rule.step(name)]
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _refuse(rule: Rule, request: Request) -> None:
+    """Raise Impossible for numbers that the rule declares it has no answer for."""
+    for refusal in rule.refusals:
+        trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
+        if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
+            raise Impossible(refusal.text)
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -304,7 +313,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if rule.input(name) and name not in request.given)
+    tied = tuple(name for name in request.asked[1:] if name not in request.given and (other := rule.input(name)) and other.kind is item.kind)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
