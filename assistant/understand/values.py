@@ -120,6 +120,10 @@ def _join_alternatives(line: Line) -> None:
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
     words = _digits(shape, members[0])

@@ -127,6 +127,18 @@ class Caution:
 
 
 @dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class Rule:
     """A rule of the trade, whole.
 
@@ -143,6 +155,7 @@ class Rule:
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
+    refusals: numbers for which there is no answer, and why.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
@@ -164,6 +177,7 @@ class Rule:
     backwards: Mapping[str, str] = field(default_factory=dict)
     no_unknown: tuple[str, ...] = ()
     cautions: tuple[Caution, ...] = ()
+    refusals: tuple[Refusal, ...] = ()
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()

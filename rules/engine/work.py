@@ -45,6 +45,7 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    _refuse(rule, request)
     if request.stated:
         return _over_told(rule, request)
     run = Run(rule, request)
@@ -55,6 +56,12 @@ def forwards(rule: Rule, request: Request) -> Answer:
     return compose(run, results, asked=wanted[:1])
 
 
+def _refuse(rule: Rule, request: Request) -> None:
+    """Raise Impossible for numbers that the rule declares it has no answer for."""
+    for refusal in rule.refusals:
+        trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
+        if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
+            raise Impossible(refusal.text)
 def _over_told(rule: Rule, request: Request) -> Answer:
     """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
     told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
@@ -323,7 +330,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if rule.input(name) and name not in request.given)
+    tied = tuple(name for name in request.asked[1:] if name not in request.given and (other := rule.input(name)) and other.kind is item.kind)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
