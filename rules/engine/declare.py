@@ -116,7 +116,9 @@ class Caution:
     """A warning with its source.
 
     when: a formula of the rule's values that is true where the warning applies ("width > 300"), or "" for always.
-    mentions: any one of these words in the question; all_of: one from each group.
+    mentions: any one of these words in the question; all_of: one from each group; unless: none of these.
+    Words are lower case and singular, as the understanding folds them ("toddler", "shrink"), and hold the rule's own topic
+    and family as well.
     """
 
     text: str
@@ -124,6 +126,12 @@ class Caution:
     when: str = ""
     mentions: tuple[str, ...] = ()
     all_of: tuple[tuple[str, ...], ...] = ()
+    unless: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> frozenset[str]:
+        """Every word that brings it up or keeps it away."""
+        return frozenset((*self.mentions, *self.unless, *(word for group in self.all_of for word in group)))
 
 
 @dataclass(frozen=True, slots=True)
