@@ -17,6 +17,7 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
 
@@ -56,6 +57,7 @@ def _compound(line: Line) -> str:
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
+    spots: dict[str, Match] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
@@ -65,10 +67,24 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             continue
         for tag in tags:
             bonus = 0.35 if tag.what == "result" else 0.0
-            scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
+            score = strength * (0.5 + match.weight) + bonus
+            if score > scores.get(tag.name, 0.0):
+                scores[tag.name], spots[tag.name] = score, match
     _by_how(rule, line, scores)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(ranked)
+    return tuple(_in_order_said(line, ranked, spots))
+
+
+def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> list[str]:
+    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
+    if not ranked or ranked[0] not in spots:
+        return ranked
+    leader = spots[ranked[0]]
+    for name in ranked[1:]:
+        before = spots.get(name)
+        if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
+            return [name, *(other for other in ranked if other != name)]
+    return ranked
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:

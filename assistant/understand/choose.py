@@ -20,6 +20,7 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
+OTHER_TOPIC = 1.2
 
 
 @dataclass(slots=True)
@@ -72,7 +73,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed)
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
-    reading.score = _score(reading, mine, kept or {})
+    reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
 
 
@@ -154,6 +155,27 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         if needed and item.name not in reading.asked[:1]:
             score -= 0.55
     return score
+
+
+def _passed_over(reading: Reading, matches: list[Match]) -> float:
+    """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if not any(tag.what == "topic" for tag in match.tags):
+            continue
+        for spot in range(match.first, match.last):
+            if spot not in reading.heard:
+                loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    return OTHER_TOPIC * sum(loud.values())
+
+
+def coverage(reading: Reading) -> float:
+    """The share of the question's content words that mean something to the reading's rule."""
+    line = reading.line
+    content = [
+        spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
+    ]
+    return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

@@ -8,16 +8,21 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, Kind
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LINKS
+from .tokens import LEADING, LINKS, stem
 from .values import Line, Value, base_value, kinds_of
 
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
+OTHERWISE_NAMED = 5.0
+# How near its words must stand for a number to be taken by an input that is only taken when spoken of.
+BESIDE = 0.9
+UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,20 +38,28 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Option:
-    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it."""
+    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it.
+
+    spoken: a word beside the value speaks for these slots plainly.
+    """
 
     slots: tuple[Slot, ...]
     score: float
     mention: int = -1
+    spoken: bool = False
 
 
 @dataclass(slots=True)
 class Placing:
-    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits."""
+    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits.
+
+    spoken: how many values have a word of their own that puts them where they are.
+    """
 
     spots: dict[int, tuple[Slot, ...]] = field(default_factory=dict)
     unplaced: list[Value] = field(default_factory=list)
     score: float = 0.0
+    spoken: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,6 +118,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
             placing.unplaced.append(values[index])
         else:
             placing.spots[values[index].number] = option.slots
+            placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
 
@@ -151,21 +165,49 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
+    counted = _counts(rule, line, value)
+    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if fit is None:
+        if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
         affinity, mention = _affinity(line, value, slot, mentions)
+        if named and slot.name not in named:
+            affinity -= OTHERWISE_NAMED
+        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+            continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST
+        elif mention < 0 and value.soft:
+            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
+            score -= UNCALLED_COST
         if score > UNPLACED / 2:
-            found.append(Option((slot,), score, mention))
+            found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
+
+
+def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
+    """Whether an input that is only taken when spoken of is not spoken of here, or by a number of no unit."""
+    if not (isinstance(slot.declared, Input) and slot.declared.spoken):
+        return False
+    return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
+
+
+COUNTED_KINDS = (COUNT, STITCHES, ROWS)
+
+
+def _counts(rule: Rule, line: Line, value: Value) -> bool:
+    """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
+        return False
+    nouns = {stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun}
+    return line.words[value.last] in nouns
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
@@ -181,7 +223,8 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
-        found.append(Option(slots, 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)))
+        score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
+        found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
 
 
@@ -209,6 +252,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             return None
         if kind in (COUNT, RATIO) and measure.sign == "-":
             base -= 1
+        if kind is LENGTH and measure.spelled and measure.value == 1:
+            return None  # "one" alone is "one of them", not a length
     return base + _sense(measure, slot, system_hint)
 
 
@@ -240,9 +285,13 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
     for mention in mentions:
         if mention.slot != slot.name:
             continue
-        if mention.first <= value.first < mention.last:
+        if value.first < mention.first and mention.last < value.last:
+            near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
+        elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
+            if _leads(line, mention):
+                continue
             near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
         else:
             near = 2.8 - _crossing(line, mention.last, value.first)
@@ -250,6 +299,11 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
         if near > best:
             best, who = near, mention.number
     return best, who
+
+
+def _leads(line: Line, mention: Mention) -> bool:
+    """Whether a role word belongs to the number after it and never to the one before: from, to, at, until."""
+    return all(word in LEADING for word in line.words[mention.first : mention.last])
 
 
 def _crossing(line: Line, first: int, last: int) -> float:

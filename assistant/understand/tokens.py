@@ -30,7 +30,7 @@ SAME = {
     "feet": "foot", "inches": "inch", "cms": "cm", "mtrs": "metre", "fabrics": "fabric", "material": "fabric",
     "stretches": "stretch", "stretchy": "stretch", "stretched": "stretch", "overlaps": "overlap", "overlapping": "overlap",
     "overlapped": "overlap", "hemmed": "hem", "hemming": "hem", "turned": "turn", "turning": "turn", "turns": "turn",
-    "spaced": "space", "spacing": "space", "spaces": "space", "spread": "space", "wider": "wide", "widest": "wide",
+    "spaced": "space", "spacing": "space", "spaces": "space", "spread": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
     "longer": "long", "longest": "long", "deeper": "deep", "deepest": "deep", "taller": "tall", "tallest": "tall",
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
@@ -97,6 +97,9 @@ FILLERS = frozenset(
     need know think wondering wonder help think say call put keep keeping set lot lots bit thing things way am pm s t d ll re ve
     because since while until before after during between among without within per rather instead""".split()
 )  # fmt: skip
+
+# Prepositions: as role words they belong to the number that follows.
+LEADING = frozenset("from to of until into at over with by a an the per for".split())
 
 # Fillers between a number and its role word that do not part them.
 LINKS = frozenset("of is are was a an the my his her its their at for in s = : be to measure measur size about round by i with that".split())

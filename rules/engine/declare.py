@@ -25,7 +25,8 @@ class Default:
     """What an input is taken to be when not said, and why.
 
     value: text as a person would type it ("2", "92 %", "40 in", "1/2 in | 1.2 cm": inches | metric), an option's key, or
-    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices.
+    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices. given: only when
+    all of these inputs were given.
     A formula that is plain arithmetic on what was given (an edge from two sides) is no assumption: derived=True.
     """
 
@@ -33,6 +34,7 @@ class Default:
     because: str = ""
     when: When = field(default_factory=dict)
     derived: bool = False
+    given: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +47,8 @@ class Input:
     sane: "low..high", outside of which the question is refused; usual: outside of which the answer warns.
     practice: "low..high step" of the numbers a maker would meet. noun: what a count counts ("button").
     options: for a CHOICE, key -> words that mean it. many: takes several (a sum, a list). extra: optional, with no value
-    of its own: when not given the steps that need it are left out (a price).
+    of its own: when not given the steps that need it are left out (a price). spoken: a number is taken for it only when
+    one of its words stands beside the number, never because it is the only place left.
     """
 
     name: str
@@ -64,6 +67,7 @@ class Input:
     options: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     many: bool = False
     extra: bool = False
+    spoken: bool = False
     when: When = field(default_factory=dict)
 
     @property
@@ -84,7 +88,8 @@ class Step:
     unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
-    when: only under these choices.
+    when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
+    and when it does not ("enough", "short").
     """
 
     name: str
@@ -99,6 +104,7 @@ class Step:
     unit: tuple[str, str] | None = None
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
+    words: tuple[str, str] | None = None
 
     @property
     def shown_label(self) -> str:
@@ -135,6 +141,7 @@ class Rule:
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
+    defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
     topic: str
@@ -157,6 +164,7 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    defers: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule

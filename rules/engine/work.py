@@ -10,6 +10,7 @@ from typing import Any
 
 from . import tabulate
 from .answer import Answer, Missing, Result, Value, impossible
+from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
 from .formula import NoAnswer
@@ -26,6 +27,7 @@ OTHER = {"in": "cm", "cm": "in"}
 
 def answer(rule: Rule, request: Request) -> Answer:
     """Work a request with its rule. Never raises for bad numbers: the answer then says what is wrong."""
+    request = hand_as_result(rule, request)
     try:
         if request.series:
             return tabulate.table(rule, request)
@@ -43,12 +45,23 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    if request.stated:
+        return _over_told(rule, request)
     run = Run(rule, request)
-    wanted = [name for name in request.asked if rule.step(name)]
+    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _over_told(rule: Rule, request: Request) -> Answer:
+    """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
+    told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
+    unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
+    return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
+                  message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
+                          f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -80,8 +93,9 @@ def result_of(run: Run, step: Step) -> Result:
     exact = run.get(step.name)
     if isinstance(exact, Amount):
         return _amount_result(step, exact)
+    label = run.outcome.labels.get(step.name, step.shown_label) if run.outcome else step.shown_label
     if step.kind is TEXT or isinstance(exact, str):
-        return Result(step.shown_label, exact, "text", exact, exact, exact, key=step.name)
+        return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
     if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
@@ -92,7 +106,7 @@ def result_of(run: Run, step: Step) -> Result:
     bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(step.shown_label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
 
 
