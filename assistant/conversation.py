@@ -137,7 +137,6 @@ class Conversation:
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
         best, rivals = _fuller(best, rivals)
-        best, rivals = _fuller(best, rivals)
         if rivals:
             requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
@@ -210,12 +209,6 @@ def plain_enough(reading: Reading) -> bool:
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
     return 2 * reading.placing.spoken >= len(reading.placing.spots)
-
-
-def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:
-    """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
-    best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
-    return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

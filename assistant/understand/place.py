@@ -18,9 +18,11 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
-EITHER = frozenset(("or", "versus", "vs"))
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
@@ -199,6 +201,10 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.stated:
             score -= STATED_COST
         elif (mention < 0 and value.soft) or (mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO)):
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+        elif mention < 0 and value.soft:
+            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
             score -= UNCALLED_COST
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
@@ -226,6 +232,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
                    prefer: Mapping[str, float]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
+    """The groups of inputs that a size, a from-to or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
     for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):

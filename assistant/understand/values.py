@@ -36,6 +36,9 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
@@ -116,10 +119,25 @@ def _join_alternatives(line: Line) -> None:
         line.at_value[after.first] = before
         line.values.remove(after)
         return
+    _leave_ages(line)
+    return line
+
+
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
     words = _digits(shape, members[0])

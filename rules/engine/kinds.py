@@ -46,6 +46,7 @@ TIME = Kind("time", "hour", "hour", "hour")
 CHOICE = Kind("choice", "text", "text", "text")
 TEXT = Kind("words", "text", "text", "text")
 ANY = Kind("any measure", "any", "any", "any")
+CHANGES = Kind("changes", "mm", "in", "cm")
 SUM = Kind("sum", "text", "text", "text")
 PIECES = Kind("pieces", "text", "text", "text")
 COST_LINES = Kind("cost lines", "text", "text", "text")
@@ -54,5 +55,5 @@ SIZES = Kind("size table", "text", "text", "text")
 
 ALL_KINDS: tuple[Kind, ...] = (
     LENGTH, AREA, VOLUME, MASS, AREAL, LINEAR, MONEY, PRICE, PRICE_AREA, COUNT, RATIO, PERCENT, STITCHES, ROWS,
-    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, SUM, PIECES, COST_LINES, OFFERS, SIZES,
+    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, CHANGES, SUM, PIECES, COST_LINES, OFFERS, SIZES,
 )  # fmt: skip

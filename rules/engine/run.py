@@ -116,6 +116,13 @@ class Run:
                 return False
         return True
 
+    def may_hold(self, when: When) -> bool:
+        """Whether the choices of a `when` are the ones made, as far as they are known."""
+        try:
+            return self.holds(when)
+        except Needs:
+            return True
+
     def _input(self, item: Input) -> Any:
         given = self.request.given.get(item.name)
         if given is not None:
