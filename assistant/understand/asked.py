@@ -68,8 +68,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if strength <= 0:
             continue
         for tag in tags:
-            if counted and tag.what != "result":
-            if not _could_answer(rule, tag.name, line, match):
+            if (counted and tag.what != "result") or not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus

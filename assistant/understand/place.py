@@ -199,8 +199,6 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
-        elif (mention < 0 and value.soft) or (mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO)):
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
@@ -232,7 +230,6 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
                    prefer: Mapping[str, float]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
-    """The groups of inputs that a size, a from-to or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
     for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):

@@ -94,31 +94,6 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    _join_alternatives(line)
-    return line
-
-
-OR = frozenset(("or", "versus", "vs"))
-FARTHEST_OR = 7
-
-
-def _join_alternatives(line: Line) -> None:
-    """Two measures of a kind with "or" between them ("in 44 in cloth or in 60 in cloth") are one choice to compare."""
-    for before, after in list(zip(line.values, line.values[1:], strict=False)):
-        between = line.words[before.last : after.first]
-        if not OR.intersection(between) or len(between) > FARTHEST_OR or {"?", ".", ";"}.intersection(between):
-            continue
-        if "one" not in (before.shape, after.shape) or after.shape != "one" or before.shape not in ("one", "series"):
-            continue
-        if before.main.bare or after.main.bare or kinds_of(before.main)[:1] != kinds_of(after.main)[:1]:
-            continue
-        before.members += after.members
-        before.shape, before.alternatives = "series", True
-        before.text = line.text[before.start : after.end]
-        before.last, before.end = after.last, after.end
-        line.at_value[after.first] = before
-        line.values.remove(after)
-        return
     _leave_ages(line)
     return line
 

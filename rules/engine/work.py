@@ -49,8 +49,8 @@ def forwards(rule: Rule, request: Request) -> Answer:
     if request.stated:
         return _over_told(rule, request)
     run = Run(rule, request)
-    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
-    wanted = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
+    asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
+    wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
@@ -63,6 +63,8 @@ def _refuse(rule: Rule, request: Request) -> None:
         trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
+
+
 def _over_told(rule: Rule, request: Request) -> Answer:
     """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
     told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
@@ -335,7 +337,6 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if name not in request.given and (other := rule.input(name)) and other.kind is item.kind)
     tied = tuple(name for name in request.asked[1:] if (other := rule.input(name)) and other.kind is item.kind and name not in request.given)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
