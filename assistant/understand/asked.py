@@ -173,7 +173,7 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
             elif following == "much" and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
-                    gain = 3.0 if _asks_on(words, spot + 2) else 1.2
+                    gain = 5.0 if _asks_on(words, spot + 2) else 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
             if gain:
