@@ -62,6 +62,8 @@ def _refuse(rule: Rule, request: Request) -> None:
         trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
+
+
 def _over_told(rule: Rule, request: Request) -> Answer:
     """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
     told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
