@@ -116,7 +116,8 @@ def _asking(line: Line, match: Match) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 0.0
+    # A phrase that opens with an asking word ("how big") asks by itself.
+    best = 1.6 if words[match.first] in ("how", "what", "which") and match.last - match.first > 1 else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):

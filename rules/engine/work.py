@@ -50,10 +50,25 @@ def forwards(rule: Rule, request: Request) -> Answer:
         return _over_told(rule, request)
     run = Run(rule, request)
     wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
+    wanted = _of_the_choices(rule, request, wanted)
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _of_the_choices(rule: Rule, request: Request, wanted: list[str]) -> list[str]:
+    """The wanted steps that belong to the choices made, where any does."""
+
+    def belongs(name: str) -> bool:
+        step = rule.step(name)
+        assert step is not None
+        try:
+            return Run(rule, request).holds(step.when)
+        except Needs:
+            return True
+
+    return [name for name in wanted if belongs(name)] or wanted
 
 
 def _refuse(rule: Rule, request: Request) -> None:
@@ -327,7 +342,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if name not in request.given and (other := rule.input(name)) and other.kind is item.kind)
+    beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
+    tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
