@@ -7,7 +7,7 @@ from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import LINKS
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -18,6 +18,7 @@ UNITS_ASKED = {
 }  # fmt: skip
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
+NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
@@ -68,7 +69,9 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if strength <= 0:
             continue
         for tag in tags:
-            if (counted and tag.what != "result") or not _could_answer(rule, tag.name, line, match):
+            if tag.what == "role" and (counted or not _sought(line, match)):
+                continue
+            if not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
@@ -89,6 +92,26 @@ def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> li
         if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
 
 
 def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:

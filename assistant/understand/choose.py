@@ -10,7 +10,7 @@ from rules.engine.declare import Rule
 from rules.engine.kinds import LENGTH
 from rules.engine.request import Given
 
-from .asked import asked_for, could_be_unknown
+from .asked import asked_for, could_be_unknown, unknown_count
 from .lexicon import Match
 from .place import Placing, place
 from .readers import READERS
@@ -23,6 +23,8 @@ CLOSE = 0.8
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 OTHER_TOPIC = 1.2
+# "How many squares" is no question for a rule that knows nothing of squares.
+UNKNOWN_COUNT = 2.5
 
 
 @dataclass(slots=True)
@@ -159,6 +161,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
+    score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
@@ -193,6 +196,17 @@ def coverage(reading: Reading) -> float:
         spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
     ]
     return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
+
+
+def evidence(reading: Reading, matches: list[Match]) -> float:
+    """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if any(tag.topic == reading.rule.topic for tag in match.tags):
+            for spot in range(match.first, match.last):
+                if reading.line.words[spot] not in FILLERS:
+                    loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    return sum(loud.values())
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

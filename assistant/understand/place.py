@@ -188,6 +188,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
@@ -271,6 +273,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 
