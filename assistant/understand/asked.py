@@ -145,6 +145,8 @@ def _asking(line: Line, match: Match) -> float:
             break
         if spot in line.at_value:
             break
+        if words[spot] in ("want", "need") and spot - 1 in line.at_value:
+            break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
