@@ -72,7 +72,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
-    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
+    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name) or rule.step(name))
     placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
