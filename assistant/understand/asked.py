@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
-
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
@@ -17,6 +16,8 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+HOW_MANY = ("how", "many")
+WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
@@ -67,7 +68,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if strength <= 0:
             continue
         for tag in tags:
-            if counted and tag.what != "result":
+            if (counted and tag.what != "result") or not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
@@ -88,6 +89,16 @@ def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> li
         if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
+    """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
+    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    declared = rule.step(name) or rule.input(name)
+    if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
+        return True
+    counted = declared.kind.base in ("1", "st", "row")
+    return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
@@ -111,7 +122,7 @@ def _asking(line: Line, match: Match) -> float:
             break
         if spot in line.at_value:
             break
-        if words[spot] in ASK_WORDS:
+        if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
     if not tail:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from rules.engine.declare import Rule
+from rules.engine.kinds import LENGTH
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown
@@ -66,6 +68,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
     listed, values = _read_lists(rule, line, values, mine)
+    listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
@@ -126,6 +129,20 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
                 listed[item.name] = given
                 values = [value for value in values if value.number not in taken]
     return listed, values
+
+
+def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
+    """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
+    found = {}
+    for match in matches:
+        if match.first == 0 or line.words[match.first - 1] not in ("no", "without", "zero"):
+            continue
+        for tag in match.tags:
+            item = rule.input(tag.name) if tag.what == "role" else None
+            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+                text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
+                found[item.name] = Given(Fraction(0), "", text)
+    return found
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:

@@ -18,8 +18,11 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
@@ -111,7 +114,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order)
+    best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -123,8 +126,21 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
-    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
+    """Which values are alternatives of one another: "in 112 cm cloth or in 150 cm cloth"."""
+    twins: dict[int, frozenset[int]] = {}
+    for index in range(1, len(values)):
+        before, after = values[index - 1], values[index]
+        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+            continue
+        for one, other in ((index - 1, index), (index, index - 1)):
+            twins[one] = twins.get(one, frozenset()) | {other}
+    return twins
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int],
+            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+    """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
     bound = [0.0] * (len(order) + 1)
@@ -144,7 +160,8 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
         index = order[depth]
         for option in options[index]:
             names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            if names & used or (option.mention >= 0 and option.mention in heard):
+            shared = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
+            if (names & used and not shared) or (option.mention >= 0 and option.mention in heard):
                 continue
             chosen[index] = option
             go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
@@ -182,7 +199,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):

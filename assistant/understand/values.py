@@ -36,6 +36,9 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
@@ -91,35 +94,25 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    _join_alternatives(line)
+    _leave_ages(line)
     return line
 
 
-OR = frozenset(("or", "versus", "vs"))
-FARTHEST_OR = 7
-
-
-def _join_alternatives(line: Line) -> None:
-    """Two measures of a kind with "or" between them ("in 44 in cloth or in 60 in cloth") are one choice to compare."""
-    for before, after in list(zip(line.values, line.values[1:], strict=False)):
-        between = line.words[before.last : after.first]
-        if not OR.intersection(between) or len(between) > FARTHEST_OR or {"?", ".", ";"}.intersection(between):
-            continue
-        if "one" not in (before.shape, after.shape) or after.shape != "one" or before.shape not in ("one", "series"):
-            continue
-        if before.main.bare or after.main.bare or kinds_of(before.main)[:1] != kinds_of(after.main)[:1]:
-            continue
-        before.members += after.members
-        before.shape, before.alternatives = "series", True
-        before.text = line.text[before.start : after.end]
-        before.last, before.end = after.last, after.end
-        line.at_value[after.first] = before
-        line.values.remove(after)
-        return
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
     words = _digits(shape, members[0])

@@ -50,7 +50,7 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
     need, units = bought.name, (bought.rounding.inch.unit, bought.rounding.metric.unit)
     steps = (
         Step("enough", "Compare what is in hand with what is needed, before any rounding up", f"in_hand >= {need}", TEXT, when=bought.when,
-             words=("enough", "short"), says=("enough", "is it enough", "have enough", "will it do", "will that do", "do it", "suffice")),
+             words=("enough", "short"), says=("enough", "is it enough", "have enough", "will it do", "will that do", "suffice", "will do")),
         Step("to_spare", "Take the need from what is in hand", f"in_hand - {need}", LENGTH, label="to spare", unit=units,
              says=("to spare", "left over"), when={"enough": "enough"}),
         Step("lacking", "Take what is in hand from the need", f"{need} - in_hand", LENGTH, label="lacking", unit=units,

@@ -18,6 +18,8 @@ from .rounding import apply
 from .text import shown
 from .units import factor, system_of
 
+LARGEST = 10**15
+
 
 class Needs(Exception):
     """A value is needed that was not given and cannot be assumed. name: the input's."""
@@ -114,6 +116,13 @@ class Run:
                 return False
         return True
 
+    def may_hold(self, when: When) -> bool:
+        """Whether the choices of a `when` are the ones made, as far as they are known."""
+        try:
+            return self.holds(when)
+        except Needs:
+            return True
+
     def _input(self, item: Input) -> Any:
         given = self.request.given.get(item.name)
         if given is not None:
@@ -151,7 +160,11 @@ class Run:
         return value
 
     def _check_range(self, item: Input, given: Given) -> None:
-        if not item.kind.is_number or item.kind is ANY or not isinstance(given.value, Fraction | int | float):
+        if not isinstance(given.value, Fraction | int | float):
+            return
+        if abs(given.value) > LARGEST:
+            raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")
+        if not item.kind.is_number or item.kind is ANY:
             return
         low, high = bounds(item.sane, self.system) if item.sane else (None, None)
         if low is None and given.value <= 0 and not item.sane:

@@ -45,14 +45,24 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    _refuse(rule, request)
     if request.stated:
         return _over_told(rule, request)
     run = Run(rule, request)
-    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
+    asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
+    wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
     if head is None:
         return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _refuse(rule: Rule, request: Request) -> None:
+    """Raise Impossible for numbers that the rule declares it has no answer for."""
+    for refusal in rule.refusals:
+        trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
+        if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
+            raise Impossible(refusal.text)
 
 
 def _over_told(rule: Rule, request: Request) -> Answer:
@@ -103,7 +113,9 @@ def result_of(run: Run, step: Step) -> Result:
         return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
-    if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
+    lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
+    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)
     rounded = run.round_step(step, exact)
@@ -180,6 +192,8 @@ def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
 def _unused(run: Run) -> Iterable[str]:
     for name, given in run.request.given.items():
         item = run.rule.input(name)
+        if item is not None and item.options and any(default.value == given.value for default in item.defaults):
+            continue  # words that choose what would be taken anyway
         if name not in run.touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():
@@ -329,7 +343,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if rule.input(name) and name not in request.given)
+    tied = tuple(name for name in request.asked[1:] if (other := rule.input(name)) and other.kind is item.kind and name not in request.given)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
 
