@@ -24,8 +24,8 @@ LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
-UNNAMED_COVERAGE = 0.6
-UNNAMED_EVIDENCE = 0.9
+UNNAMED_COVERAGE = 0.7
+UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 
 
@@ -220,7 +220,7 @@ def plain_enough(reading: Reading, matches: list[Match]) -> bool:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
-    if evidence(reading, matches) < UNNAMED_EVIDENCE:
+    if not reading.asked or evidence(reading, matches) < UNNAMED_EVIDENCE:
         return False
     return 2 * reading.placing.spoken >= len(reading.placing.spots)
 

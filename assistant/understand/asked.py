@@ -170,7 +170,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
     before = match.first - 1
-    if before in line.at_value:
+    if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
     if after in line.at_value:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from rules.engine.declare import Rule
-from rules.engine.kinds import LENGTH
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown, unknown_count
@@ -22,7 +22,10 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
+# Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
+TELLING_UNIT = 0.3
 OTHER_TOPIC = 1.2
+OTHER_WORD = 0.6
 # "How many squares" is no question for a rule that knows nothing of squares.
 UNKNOWN_COUNT = 2.5
 
@@ -180,13 +183,14 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
 def _passed_over(reading: Reading, matches: list[Match]) -> float:
     """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
     loud: dict[int, float] = {}
+    words, heard = reading.line.words, reading.heard
     for match in matches:
-        if not any(tag.what == "topic" for tag in match.tags):
-            continue
+        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        strength = share * match.weight / (match.last - match.first)
         for spot in range(match.first, match.last):
-            if spot not in reading.heard:
-                loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
-    return OTHER_TOPIC * sum(loud.values())
+            if spot not in heard and words[spot] not in FILLERS:
+                loud[spot] = max(loud.get(spot, 0.0), strength)
+    return sum(loud.values())
 
 
 def coverage(reading: Reading) -> float:
@@ -206,7 +210,10 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
             for spot in range(match.first, match.last):
                 if reading.line.words[spot] not in FILLERS:
                     loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
-    return sum(loud.values())
+    units = sum(
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (LENGTH, COUNT, RATIO, ANY)
+    )
+    return sum(loud.values()) + units
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:
