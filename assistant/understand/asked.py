@@ -196,11 +196,16 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
             elif following == "much" and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
-                    gain = 1.2
+                    gain = 3.0 if _asks_on(words, spot + 2) else 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
             if gain:
                 scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
+
+
+def _asks_on(words: list[str], start: int) -> bool:
+    """Whether a second question follows with "and" ("how much can I get, and what change"): the first one leads."""
+    return any(words[spot] == "and" and words[spot + 1] in ("what", "how") for spot in range(start, len(words) - 1))
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

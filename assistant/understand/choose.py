@@ -24,6 +24,8 @@ CLOSE = 0.8
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
 TELLING_UNIT = 0.3
+# How plainly a list does so.
+LISTED = 0.5
 OTHER_TOPIC = 1.2
 OTHER_WORD = 0.6
 # "How many squares" is no question for a rule that knows nothing of squares.
@@ -170,6 +172,9 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
+    elif reading.listed and matches:
+        # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
+        reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic:
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
