@@ -85,7 +85,7 @@ def _asking(line: Line, match: Match) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 0.0
+    best = 2.0 if words[match.first] in ASK_WORDS and match.last - match.first > 1 else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
