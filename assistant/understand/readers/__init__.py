@@ -13,8 +13,9 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import changes, sums
+from . import changes, size_table, sums
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read}
+READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read, "size table": size_table.read,
+                             "figure measures": size_table.read_figure}
