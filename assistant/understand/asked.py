@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
-
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import LINKS
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -17,6 +16,10 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+HOW_MANY = ("how", "many")
+WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
+NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
+AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
 
@@ -56,19 +59,69 @@ def _compound(line: Line) -> str:
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
+    spots: dict[str, Match] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
             continue
-        strength = _asking(line, match)
+        counted = _counted(line, match)
+        strength = _asking(line, match) or counted
         if strength <= 0:
             continue
         for tag in tags:
+            if tag.what == "role" and (counted or not _sought(line, match)):
+                continue
+            if not _could_answer(rule, tag.name, line, match):
+                continue
             bonus = 0.35 if tag.what == "result" else 0.0
-            scores[tag.name] = max(scores.get(tag.name, 0.0), strength * (0.5 + match.weight) + bonus)
+            score = strength * (0.5 + match.weight) + bonus
+            if score > scores.get(tag.name, 0.0):
+                scores[tag.name], spots[tag.name] = score, match
     _by_how(rule, line, scores)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(ranked)
+    return tuple(_in_order_said(line, ranked, spots))
+
+
+def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> list[str]:
+    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
+    if not ranked or ranked[0] not in spots:
+        return ranked
+    leader = spots[ranked[0]]
+    for name in ranked[1:]:
+        before = spots.get(name)
+        if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
+            return [name, *(other for other in ranked if other != name)]
+    return ranked
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
+
+
+def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
+    """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
+    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    declared = rule.step(name) or rule.input(name)
+    if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
+        return True
+    counted = declared.kind.base in ("1", "st", "row")
+    return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
@@ -85,14 +138,16 @@ def _asking(line: Line, match: Match) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 2.0 if words[match.first] in ASK_WORDS and match.last - match.first > 1 else 0.0
+    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
             break
         if spot in line.at_value:
             break
-        if words[spot] in ASK_WORDS:
+        if words[spot] in ("want", "need") and spot - 1 in line.at_value:
+            break  # "12 m wanted after the wash" tells, and asks nothing
+        if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
     if not tail:
@@ -102,12 +157,20 @@ def _asking(line: Line, match: Match) -> float:
     return best or 0.45
 
 
+def _counted(line: Line, match: Match) -> float:
+    """How much a result is what is asked with its size before it: "how many 100 g balls"."""
+    before = line.at_value.get(match.first - 1)
+    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+        return 1.8
+    return 0.0
+
+
 def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
     before = match.first - 1
-    if before in line.at_value:
+    if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
     if after in line.at_value:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
@@ -112,6 +113,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         else:
             given[name] = Given(keys[0], "text", keys[0].replace("_", " "))
     given.update(reading.listed)
+    if stated and reading.asked and rule.input(reading.asked[0]) is not None:
+        given.pop(reading.asked[0], None)
     currency, assumed = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
     return Request(
@@ -145,7 +148,7 @@ def _word_system(line: Line) -> str:
 
 
 def _largest(line: Line) -> bool | None:
-    words = set(line.words)
+    words = set(re.findall("[a-z]+", line.text.lower()))  # as typed: folded, "widest" and "wide" are one
     if words & {"biggest", "largest", "most", "maximum", "max", "longest", "widest"}:
         return True
     if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
 from rules.engine.declare import Rule
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
-from .asked import asked_for, could_be_unknown
+from .asked import asked_for, could_be_unknown, unknown_count
 from .lexicon import Match
 from .place import Placing, place
 from .readers import READERS
@@ -20,6 +22,12 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
+# Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
+TELLING_UNIT = 0.3
+OTHER_TOPIC = 1.2
+OTHER_WORD = 0.6
+# "How many squares" is no question for a rule that knows nothing of squares.
+UNKNOWN_COUNT = 2.5
 
 
 @dataclass(slots=True)
@@ -67,15 +75,16 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     values = [value for value in line.values if value.first not in eaten]
     before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
+    listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
-    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
+    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name) or rule.step(name))
     placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed)
     reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
-    reading.score = _score(reading, mine, kept or {})
+    reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
 
 
@@ -130,6 +139,20 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     return listed, values
 
 
+def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
+    """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
+    found = {}
+    for match in matches:
+        if match.first == 0 or line.words[match.first - 1] not in ("no", "without", "zero"):
+            continue
+        for tag in match.tags:
+            item = rule.input(tag.name) if tag.what == "role" else None
+            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+                text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
+                found[item.name] = Given(Fraction(0), "", text)
+    return found
+
+
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
     topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
     best_topic = max(topic, default=0.0)
@@ -144,6 +167,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
+    score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
@@ -157,6 +181,42 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         if needed and item.name not in reading.asked[:1]:
             score -= 0.55
     return score
+
+
+def _passed_over(reading: Reading, matches: list[Match]) -> float:
+    """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
+    loud: dict[int, float] = {}
+    words, heard = reading.line.words, reading.heard
+    for match in matches:
+        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        strength = share * match.weight / (match.last - match.first)
+        for spot in range(match.first, match.last):
+            if spot not in heard and words[spot] not in FILLERS:
+                loud[spot] = max(loud.get(spot, 0.0), strength)
+    return sum(loud.values())
+
+
+def coverage(reading: Reading) -> float:
+    """The share of the question's content words that mean something to the reading's rule."""
+    line = reading.line
+    content = [
+        spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
+    ]
+    return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
+
+
+def evidence(reading: Reading, matches: list[Match]) -> float:
+    """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if any(tag.topic == reading.rule.topic for tag in match.tags):
+            for spot in range(match.first, match.last):
+                if reading.line.words[spot] not in FILLERS:
+                    loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    units = sum(
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (LENGTH, COUNT, RATIO, ANY)
+    )
+    return sum(loud.values()) + units
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
+GOES_ON = frozenset(("it", "its", "and", "but", "then", "now"))
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 
@@ -78,10 +79,10 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = {name: 0.4 for name in request.given}
+    prefer = dict.fromkeys(request.given, 0.4)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    best = talk.best(talk.readings(heard))
+    best = talk.best(talk.readings(heard), heard.matches)
     if best is not None and best.topic_score > NAMED:
         if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
             carried = _carry(talk, heard, best, request)
@@ -89,12 +90,17 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
                 return carried
             if not best.lost:
                 return None
-        elif best.rule.topic == rule.topic and not best.lost and _stands_alone(talk, heard, best):
+        elif best.rule.topic == rule.topic and not best.lost and not _goes_on(heard) and _stands_alone(talk, heard, best):
             return None
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
     followed = _rework(talk, heard, reading, request)
     return None if followed is None or _left_over(reading, followed[1]) else followed
+
+
+def _goes_on(heard: Heard) -> bool:
+    """Whether a line opens as one that speaks of what went before ("it's 4 across", "and with 42 in cloth")."""
+    return bool(heard.line.words) and heard.line.words[0] in GOES_ON
 
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:

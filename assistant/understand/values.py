@@ -36,6 +36,9 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
@@ -91,26 +94,42 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
+    _leave_ages(line)
     return line
+
+
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
-    value = Value(shape, members, chunk.text, spot, spot + 1, chunk.start, chunk.end, alternatives, len(line.values))
+    words = _digits(shape, members[0])
+    value = Value(shape, members, chunk.text, spot, spot + len(words), chunk.start, chunk.end, alternatives, len(line.values))
     line.values.append(value)
-    line.at_value[spot] = value
-    line.words.append(_digits(value))
-    line.origin.append((chunk.start, chunk.end))
+    line.at_value.update(dict.fromkeys(range(value.first, value.last), value))
+    line.words += words
+    line.origin += [(chunk.start, chunk.end)] * len(words)
 
 
-def _digits(value: Value) -> str:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase."""
-    measure = value.main
-    if value.shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
-        return str(measure.value.numerator)
-    return "#"
+def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
+    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+        return (str(measure.value.numerator),)
+    if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
+        return tokens(measure.text)
+    return ("#",)
 
 
 def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Measure, ...]]:

@@ -49,6 +49,8 @@ def decimal(value: Number, places: int = 3) -> str:
     >>> decimal(Fraction(5, 2)), decimal(Fraction(1, 3)), decimal(Fraction(40))
     ('2.5', '0.333', '40')
     """
+    if abs(value) >= 10**300:
+        return "a number of over 300 digits"
     if isinstance(value, Fraction) and value.denominator == 1:
         return str(value.numerator) if abs(value) < 10**15 else f"{float(value):.6g}"
     if isinstance(value, Fraction):  # ties away from nought, as on paper; a float cannot hold most of them
@@ -104,5 +106,7 @@ def plain(value: Number) -> int | float:
     """A number as JSON carries it: whole numbers as int, the rest as float."""
     if isinstance(value, Fraction) and value.denominator == 1:
         return value.numerator
+    if abs(value) >= 10**300:
+        return int(value)
     number = float(value)
     return int(number) if number.is_integer() and abs(number) < 1e15 else number

@@ -17,5 +17,9 @@ from . import changes, size_table, sums
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read, "size table": size_table.read,
-                             "figure measures": size_table.read_figure}
+READERS: dict[str, Reader] = {
+    "changes": changes.read,
+    "figure measures": size_table.read_figure,
+    "size table": size_table.read,
+    "sum": sums.read,
+}

@@ -1,0 +1,198 @@
+"""Increases and decreases spread evenly along one row or round, as a row in words that is knitted to check it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
+from ..engine.kinds import STITCHES, TEXT
+from ..engine.outcome import Outcome
+from ..engine.run import Impossible, Run
+from .row_reader import ACTIONS, knit, spaced, write_row
+from .words import FLAT_OR_ROUND
+
+ABBREVIATIONS = {
+    "m1": "k5 = knit 5; m1 = make one (lift the strand before the next stitch and knit into its back).",
+    "kfb": "k5 = knit 5; kfb = knit into the front and back of one stitch, making two of it.",
+    "k2tog": "k5 = knit 5; k2tog = knit two together.",
+}
+HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from", "stitches", "sts",
+        "across", "over", "along", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of", "in a row of")  # fmt: skip
+WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "until", "finish with", "pattern wants",
+        "should be", "must be", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes", "total")  # fmt: skip
+
+
+def _start(name: str = "stitches") -> Input:
+    return Input(
+        name, "stitches on the needle", STITCHES, says=HAVE,
+        ask="How many stitches are on the needle?", example="75 stitches", sane="2 st..5000 st", practice="40 st..160 st by 4 st", usual="12 st..800 st",
+    )  # fmt: skip
+
+
+def row_text(stitches: int, count: int, action: str, in_round: bool) -> str:
+    """The row that works the action so many times, spread as evenly as whole stitches allow.
+
+    Flat, half an interval lies at both ends (of an odd one the larger half last); in the round every interval is whole.
+    """
+    plain = stitches - count * ACTIONS[action][0]
+    intervals = spaced(plain, count)
+    if in_round:
+        return write_row(intervals, action)
+    split = _interval_to_split(intervals)
+    intervals = spaced(plain - split, count - 1) if count > 1 else []
+    return write_row([split // 2, *intervals], action, split - split // 2)
+
+
+def _interval_to_split(intervals: list[int]) -> int:
+    """Which size of interval goes half to each end: one that can be halved, else the commoner, so that both sizes still show."""
+    small, large = min(intervals), max(intervals)
+    if small < 2:
+        return large
+    if intervals.count(small) == intervals.count(large):
+        return small if small % 2 == 0 else large
+    return max((small, large), key=intervals.count)
+
+
+def _most(stitches: int, action: str, in_round: bool) -> int:
+    """The most times an action can be worked in one row: make-one needs a stitch on both sides, k2tog needs two."""
+    if action == "m1":
+        return stitches if in_round else stitches - 1
+    return stitches // ACTIONS[action][0]
+
+
+def _work(run: Run, action: str, count: int) -> Outcome:
+    stitches, in_round = int(run.get("stitches")), run.get("held") == "round"
+    where = "round" if in_round else "row"
+    most = _most(stitches, action, in_round)
+    used, made = ACTIONS[action]
+    if count > most:
+        end = stitches + most * (made - used)
+        raise Impossible(
+            f"{action} cannot be worked {count} times in one {where} of {stitches} stitches. The nearest possible is {most} times, which "
+            f"leaves {end} stitches; work the rest in another {where}, such as: {most} in {stitches} stitches"
+        )
+    text = row_text(stitches, count, action, in_round)
+    knitted = knit(text, stitches)
+    assert knitted.shapings == count, "the row was written with another number of shapings"
+    _say(run, stitches, count, action, in_round, text)
+    return Outcome({"row": text, "after": Fraction(knitted.left)}, notes=(ABBREVIATIONS[action],))
+
+
+def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text: str) -> None:
+    used, made = ACTIONS[action]
+    plain = stitches - used * count
+    if used:
+        run.say(f"Each {action} uses up {used} of the stitches; take them off", "stitches − used", f"{stitches} − {count} × {used}",
+                f"{plain} plain stitches")
+    low, high = plain // count, -(-plain // count)
+    sizes = f"intervals of {low}" if low == high else f"intervals of {low} and of {high}"
+    run.say(f"Share the plain stitches among the {count} times", "plain stitches ÷ times", f"{plain} ÷ {count}", sizes)
+    if not in_round:
+        run.say("Flat, put half an interval at both ends, the larger half last")
+    else:
+        run.say("In the round there are no ends: every interval is whole")
+    run.say("Knit the row it gives and count", "stitches used; stitches left", text, f"{stitches} used, {stitches + count * (made - used)} left")
+
+
+def _increase(run: Run) -> Outcome:
+    stitches, total = run.get("stitches"), run.get("total")
+    if total <= stitches:
+        raise Impossible(f"{int(total)} is not more than {int(stitches)} stitches, so there is nothing to increase. Ask for decreases, "
+                         f"such as: decrease from {int(stitches)} to {int(total)} stitches evenly" if total < stitches else
+                         f"there are {int(stitches)} stitches already. Give a larger number wanted, such as: increase from 75 to 84")
+    return _work(run, run.get("method"), int(run.get("add")))
+
+
+def _decrease(run: Run) -> Outcome:
+    stitches, total = run.get("stitches"), run.get("total")
+    if total >= stitches or total < 1:
+        raise Impossible(f"decreasing cannot bring {int(stitches)} stitches to {int(total)}. Give a smaller number wanted, of one or more, "
+                         "such as: decrease from 96 to 84 evenly")
+    return _work(run, "k2tog", int(run.get("lose")))
+
+
+_ROW = ("row", "instruction", "how", "spread", "evenly", "where", "how often", "every how many", "write the row", "spacing")
+
+EVENLY_SPACED_INCREASES = Rule(
+    topic="evenly spaced increases",
+    family="knitting",
+    says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases", "add stitches evenly", "inc evenly",
+          "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row", "increase round", "add"),
+    about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
+    inputs=(
+        _start(),
+        Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding", "extra", "new stitches",
+                                                        "more stitches", "by", "increases", "make"),
+              default=Default("=total - stitches", "Take what is on the needle from what is wanted", derived=True),
+              ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st", practice="4 st..20 st by 1 st"),
+        Input("total", "stitches wanted", STITCHES, says=WANT,
+              default=Default("=stitches + add", "Add the new stitches to those on the needle", derived=True),
+              ask="How many stitches are wanted after the row?", example="84 stitches", sane="1 st..10000 st"),
+        FLAT_OR_ROUND,
+        choice("method", "increase", {
+            "m1": ("make one", "make ones", "make 1", "m1", "lifted", "lift the strand", "m1l", "m1r", "raised increase", "bar between"),
+            "kfb": ("kfb", "front and back", "knit front and back", "knitting front and back", "knit into front and back",
+                    "into the front and back", "inc 1", "bar increase", "kf&b", "front and the back"),
+        }, default="m1", because="it adds a stitch between two and uses none up"),
+    ),
+    steps=(
+        Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+    ),
+    answers=("row", "after"),
+    headline=("{row}: {after}.",),
+    spans=(("stitches", "total"),),
+    algorithm=_increase,
+    no_unknown=("stitches", "add", "total"),
+    source=ARITHMETIC,
+    cautions=(
+        Caution("Knitting front and back leaves a small bar, which shows in stripes and plain work; make-one hides better",
+                when="add > 0", mentions=("kfb",)),
+    ),
+    notes=("Some published rows divide by one more than the number of increases, so that a whole interval lies at both ends; "
+           "both are even spacing.",),
+    examples=(
+        "I have 75 stitches and the pattern wants 84, spread the increases along the row, worked flat -> "
+        "k4, m1, (k8, m1, k9, m1) 2 times, (k8, m1) 2 times, k9, m1, k8, m1, k4; 84 stitches",
+        "increase 6 sts evenly across 60 sts -> k5, m1, (k10, m1) 5 times, k5; 66 stitches",
+        "inc 8 evenly in the round over 96 sts -> (k12, m1) 8 times; 104 stitches",
+        "increase 10 stitches evenly over 80 with kfb in the round -> (k7, kfb) 10 times; 90 stitches",
+    ),
+    related=("evenly spaced decreases", "shape along rows"),
+)
+
+EVENLY_SPACED_DECREASES = Rule(
+    topic="evenly spaced decreases",
+    family="knitting",
+    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose", "get rid of",
+          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
+          "sc2tog", "reduce", "2 together", "remove"),
+    about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
+    inputs=(
+        _start(),
+        Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by", "losing", "get rid of",
+                                                          "take out", "by", "reduce by", "away", "decreases", "remove"),
+              default=Default("=stitches - total", "Take what is wanted from what is on the needle", derived=True),
+              ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st", practice="4 st..20 st by 1 st"),
+        Input("total", "stitches wanted", STITCHES, says=WANT,
+              default=Default("=stitches - lose", "Take the lost stitches from those on the needle", derived=True),
+              ask="How many stitches are wanted after the row?", example="84 stitches", sane="1 st..10000 st"),
+        FLAT_OR_ROUND,
+    ),
+    steps=(
+        Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+    ),
+    answers=("row", "after"),
+    headline=("{row}: {after}.",),
+    spans=(("stitches", "total"),),
+    algorithm=_decrease,
+    no_unknown=("stitches", "lose", "total"),
+    source=ARITHMETIC,
+    examples=(
+        "Need to lose twelve sts evenly in one round. There are 96 on the needles -> (k6, k2tog) 12 times; 84 stitches",
+        "decrease from 96 to 84 stitches evenly, flat -> k3, k2tog, (k6, k2tog) 11 times, k3; 84 stitches",
+        "dec 10 evenly across 75 sts -> k3, k2tog, (k5, k2tog, k6, k2tog) 4 times, k5, k2tog, k3; 65 stitches",
+    ),
+    related=("evenly spaced increases", "shape along rows"),
+)

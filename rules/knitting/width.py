@@ -1,0 +1,48 @@
+"""Stitches for a width, and the width or tension from the stitches."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
+from ..engine.kinds import COUNT, LENGTH, STITCHES
+from ..engine.rounding import BODY, COUNT_NEAR, STITCH
+from .words import EDGE_STITCHES, MULTIPLE, STITCH_TENSION, SWATCH_CAUTION
+
+STITCHES_FOR_A_WIDTH = Rule(
+    topic="stitches for a width",
+    family="knitting",
+    says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles"),
+    about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the width they really give.",
+    inputs=(
+        Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures", "come out at", "come out",
+                                              "lie", "finished width", "around", "circumference", "broad"), axis="width",
+              ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
+        STITCH_TENSION,
+        MULTIPLE,
+        EDGE_STITCHES,
+    ),
+    steps=(
+        Step("product", "Multiply the width by the tension", "width * tension", STITCHES, label="stitches before rounding",
+             says=("exact stitches", "before rounding")),
+        Step("repeats", "Take the edge stitches off and divide by the multiple, to the nearest whole one (a tie goes up)",
+             "(product - edge) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples"),
+        Step("stitches", "Take that many multiples and put the edge stitches back", "max(1, rounded(repeats)) * multiple + edge",
+             STITCHES, rounding=STITCH, label="stitches to cast on",
+             says=("stitches", "cast on", "how many stitches", "sts", "stitches do i cast on", "chain"),
+             stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make", "come out")),
+        Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension", rounding=BODY,
+             label="width they give", says=("real width", "actual width")),
+    ),
+    answers=("stitches", "real"),
+    headline=("Cast on {stitches}; they come to {real} wide.",),
+    backwards={"width": "stitches / tension", "tension": "stitches / width"},
+    source=ARITHMETIC,
+    cautions=(Caution(SWATCH_CAUTION),),
+    examples=(
+        "How many stitches to cast on for a back 52 cm wide at 22 sts to 10 cm? -> 114 stitches",
+        "cast on for 20 in at 5 sts per inch, multiple of 8 plus 2 edge stitches -> 98 stitches",
+        "sts for 48cm, gauge 22 sts = 10cm, mult of 8 -> 104 stitches",
+        "I have 132 stitches on the needle at 24 sts per 10 cm, how wide will it be -> 55 cm",
+        "what tension makes 126 stitches come out at 60 cm -> 21 stitches to 10 cm",
+    ),
+    related=("rows for a length", "size at my tension"),
+)

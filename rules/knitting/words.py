@@ -1,0 +1,44 @@
+"""Inputs and words that the knitting rules share: tension, multiples, edge stitches, and how the work is held."""
+
+from __future__ import annotations
+
+from ..engine.declare import Input, choice
+from ..engine.kinds import ROW_RATE, STITCH_RATE, STITCHES
+
+SANE_STITCHES = "1 st/10cm..250 st/10cm"
+SANE_ROWS = "1 row/10cm..350 row/10cm"
+
+STITCH_TENSION = Input(
+    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "knit at", "knitted to"),
+    ask="What is your tension: how many stitches to 10 cm or 4 in?", example="22 sts to 10 cm",
+    sane=SANE_STITCHES, practice="14 st/10cm..32 st/10cm by 1 st/10cm", usual="4 st/10cm..60 st/10cm",
+)  # fmt: skip
+ROW_TENSION = Input(
+    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension"),
+    ask="What is your row tension: how many rows to 10 cm or 4 in?", example="30 rows to 10 cm",
+    sane=SANE_ROWS, practice="18 row/10cm..44 row/10cm by 2 row/10cm", usual="4 row/10cm..90 row/10cm",
+)  # fmt: skip
+MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat", "divisible by", "repeat",
+                  "divides by", "mult of", "mult", "repeats over", "repeat is")  # fmt: skip
+EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge", "balancing stitches", "seam stitches")
+MULTIPLE = Input(
+    "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st", because="no pattern repeat was named",
+    sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st",
+)  # fmt: skip
+EDGE_STITCHES = Input(
+    "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default="0 st", because="no edge stitches were named",
+    sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st",
+)  # fmt: skip
+
+FLAT_OR_ROUND = choice(
+    "held", "how it is worked",
+    {
+        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row", "straight needles",
+                 "not in the round", "on straights", "to and fro"),
+        "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle", "dpns", "on dpns",
+                  "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
+    },
+    default="flat", because="nothing was said of working in the round",
+)  # fmt: skip
+
+SWATCH_CAUTION = "Wash and dry the swatch as the finished work will be, and measure away from its edges"
