@@ -44,6 +44,7 @@ class Reading:
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
     score: float = 0.0
+    taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
     topic_score: float = 0.0
 
@@ -74,6 +75,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
+    before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
@@ -82,6 +84,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed)
+    reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
@@ -167,7 +170,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
     score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
-    score += 1.2 * len(reading.listed)
+    score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)

@@ -18,3 +18,13 @@ from . import changes, cost_lines, offers, sums
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
 READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read, "cost lines": cost_lines.read, "cloths on offer": offers.read}
+from . import changes, size_table, sums
+
+Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
+
+READERS: dict[str, Reader] = {
+    "changes": changes.read,
+    "figure measures": size_table.read_figure,
+    "size table": size_table.read,
+    "sum": sums.read,
+}
