@@ -20,6 +20,7 @@ HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
+BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 
 
@@ -190,11 +191,12 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
+        measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
         for declared in (*rule.steps, *rule.inputs):
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
-            elif following == "much" and isinstance(declared, Step):
+            elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 3.0 if _asks_on(words, spot + 2) else 1.2
                 elif declared.kind is MONEY:
