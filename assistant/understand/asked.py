@@ -19,7 +19,7 @@ UNITS_ASKED = {
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
-LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
+LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
 def unit_asked(line: Line) -> str:
