@@ -22,6 +22,7 @@ NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole"
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
+LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
 def unit_asked(line: Line) -> str:

@@ -11,8 +11,14 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown, unknown_count
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import LENGTH
+from rules.engine.request import Given
+
+from .asked import asked_for, could_be_unknown
+from .counted import counts_of
 from .lexicon import Match
-from .place import Placing, place
+from .place import UNPLACED, Placing, place
 from .readers import READERS
 from .tokens import FILLERS
 from .values import Line, Value
@@ -43,6 +49,7 @@ class Reading:
     chosen: dict[str, tuple[str, ...]]
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
+    counts: Mapping[int, Value] = field(default_factory=dict)
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
@@ -80,14 +87,27 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name) or rule.step(name))
-    placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
+    counts = counts_of(rule, line, values, mine)
+    counted = {value.number for value in counts.values()}
+    placing = place(rule, line, [value for value in values if value.number not in counted], mine, unknowns, system_hint, prefer)
+    _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed)
     reading.taken = before - {value.number for value in values}
+    reading = Reading(rule, line, placing, options, chosen, asked, listed, counts)
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
+
+
+def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
+    """A count whose length went elsewhere than to a list has no place."""
+    for number, count in counts.items():
+        slots = placing.spots.get(number, ())
+        if not any(isinstance(slot.declared, Input) and slot.declared.many for slot in slots):
+            placing.unplaced.append(count)
+            placing.score += UNPLACED
 
 
 def _longest(rule: Rule, matches: list[Match]) -> list[Match]:
