@@ -21,7 +21,6 @@ WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
-LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 

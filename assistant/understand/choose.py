@@ -6,16 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from rules.engine.declare import Rule
+from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown, unknown_count
-from rules.engine.declare import Input, Rule
-from rules.engine.kinds import LENGTH
-from rules.engine.request import Given
-
-from .asked import asked_for, could_be_unknown
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
@@ -93,9 +88,8 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
-    reading = Reading(rule, line, placing, options, chosen, asked, listed)
-    reading.taken = before - {value.number for value in values}
     reading = Reading(rule, line, placing, options, chosen, asked, listed, counts)
+    reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading

@@ -18,6 +18,8 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
 EITHER = frozenset(("or", "versus", "vs"))
@@ -207,7 +209,6 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if any(rule.input(name) for name in asked) else STATED_COST
-            score -= STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
