@@ -50,8 +50,11 @@ CHANGES = Kind("changes", "mm", "in", "cm")
 SUM = Kind("sum", "text", "text", "text")
 PIECES = Kind("pieces", "text", "text", "text")
 SIZES = Kind("size table", "text", "text", "text")
+STRIPES = Kind("stripes", "text", "text", "text")
+YARN_COUNT = Kind("yarn count", "text", "text", "text")
 
 ALL_KINDS: tuple[Kind, ...] = (
     LENGTH, AREA, VOLUME, MASS, AREAL, LINEAR, MONEY, PRICE, PRICE_AREA, COUNT, RATIO, PERCENT, STITCHES, ROWS,
     STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, CHANGES, SUM, PIECES, SIZES,
+    STRIPES, YARN_COUNT,
 )  # fmt: skip

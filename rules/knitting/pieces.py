@@ -326,8 +326,8 @@ def _fit(run: Run) -> Outcome:
 FIT = Rule(
     topic="fit and ease in knitting",
     family="knitting",
-    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "sweater fit", "cardigan ease", "knit sweater",
-          "jumper ease", "sweater", "pullover", "cardigan", "knitted", "knitted garment"),
+    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "sweater fit", "cardigan ease", "knitted sweater",
+          "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",

@@ -13,8 +13,8 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import changes, sums
+from . import changes, stripes, sums, yarn_count
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read}
+READERS: dict[str, Reader] = {"sum": sums.read, "changes": changes.read, "stripes": stripes.read, "yarn count": yarn_count.read}
