@@ -24,7 +24,8 @@ LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
-UNNAMED_COVERAGE = 0.7
+UNNAMED_COVERAGE = 0.66
+UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 
@@ -220,9 +221,10 @@ def plain_enough(reading: Reading, matches: list[Match]) -> bool:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
-    if not reading.asked or evidence(reading, matches) < UNNAMED_EVIDENCE:
-        return False
-    return 2 * reading.placing.spoken >= len(reading.placing.spots)
+    spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)
+    if not reading.asked:  # nothing in particular is asked for: every number must be spoken for
+        return spoken == placed and telling >= UNASKED_EVIDENCE
+    return 2 * spoken >= placed and telling >= UNNAMED_EVIDENCE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

@@ -25,6 +25,7 @@ CLOSE = 0.8
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
 TELLING_UNIT = 0.3
+PLAIN_KINDS = (LENGTH, COUNT, RATIO)
 # How plainly a list does so.
 LISTED = 0.5
 OTHER_TOPIC = 1.2
@@ -192,7 +193,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     elif reading.listed and matches:
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic:
+    elif reading.rule.lone and not best_topic and all(slot.kind not in PLAIN_KINDS for slots in reading.placing.spots.values() for slot in slots):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
@@ -233,7 +234,7 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
                 if reading.line.words[spot] not in FILLERS:
                     loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
     units = sum(
-        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (LENGTH, COUNT, RATIO, ANY)
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (*PLAIN_KINDS, ANY)
     )
     return sum(loud.values()) + units
 
