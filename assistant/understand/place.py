@@ -80,6 +80,8 @@ class Mention:
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
     slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    if all(slot.name in rule.no_unknown for slot in slots):
+        return slots  # nothing could be worked back to, so no result is told
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
@@ -102,15 +104,15 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
     return kept
 
 
-def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
+def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked: frozenset[str], system_hint: str,
           prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
+    """The best placing of the values in the rule's slots. asked: what the question wants, so no number is given for it. prefer: slots that a value is likelier to be for (those asked for)."""
     slots = slots_of(rule)
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, matches)
     options = []
     for value in values:
-        found = _options(rule, line, value, slots, by_name, mentions, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, mentions, asked, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
@@ -176,18 +178,25 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
 
 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
-             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+             asked: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
-    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
+    named = {
+        mention.slot
+        for mention in mentions
+        if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)
+        and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
+    }  # fmt: skip
     for slot in slots:
-        if slot.name in asked_inputs and not slot.stated:
+        if slot.name in asked:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
@@ -199,7 +208,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+            score -= STATED_COST_BACKWARDS if any(rule.input(name) for name in asked) else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
@@ -216,6 +225,8 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
 
@@ -271,6 +282,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 

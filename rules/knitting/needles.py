@@ -5,9 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..engine.declare import Default, Input, Rule, Step, choice
-from ..engine.kinds import LENGTH, RATIO, TEXT
+from ..engine.kinds import CHOICE, LENGTH, RATIO, TEXT
 from ..engine.literal import number
 from ..engine.outcome import Outcome
+from ..engine.request import Amount
 from ..engine.run import Impossible, Run
 from .tables.needles import CROCHET_HOOKS, JAPANESE_NEEDLES, KNITTING_NEEDLES, STEEL_HOOKS, Size
 
@@ -47,6 +48,8 @@ def sizes_thick(tool: str, thickness: Fraction) -> list[Size]:
 
 def _look_up(run: Run) -> Outcome:
     tool, into = run.get("tool"), run.get("into")
+    if into == "all" and run.was_given("thickness") and run.was_given("named"):
+        into = run.get("named")  # "3.5 mm hook US": the system named is the one wanted
     system, name, found = _wanted(run, tool)
     if not found:
         raise Impossible(_not_listed(tool, system, name))
@@ -99,7 +102,7 @@ def _wanted(run: Run, tool: str) -> tuple[str, str, list[Size]]:
 def _named(key: str, name: str) -> dict[str, object]:
     """The name as a number where it is one, else as words ("000", "H/8")."""
     plain = _plain(name)
-    return {key: plain} if plain is not None else {f"{key}_name": name}
+    return {key: Amount(plain, "1") if plain is not None else name}
 
 
 def _row(size: Size) -> str:
@@ -141,8 +144,8 @@ NEEDLE_OR_HOOK_SIZE = Rule(
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
         Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle", "hook", "us size", "uk size", "japanese", "old uk", "no."),
-              ask="Which size, and in which system?", example="US 7", sane="0..60", practice="2..10 by 1"),
-        Input("thickness", "thickness", LENGTH, says=("mm", "metric", "needle", "hook", "thick", "needles"), extra=True, sane="0.4 mm..60 mm", practice="3 mm..8 mm by 1/2 mm",
+              ask="Which size, and in which system?", example="US 7", extra=True, sane="0..60", practice="2..10 by 1"),
+        Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric"), extra=True, sane="0.4 mm..60 mm", practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),
         choice("letter", "hook letter", {
             **{letter: (f"{letter} hook", f"hook {letter}", f"size {letter}", f"{letter} crochet hook", f"hook size {letter}", f"{letter} size hook", f"letter {letter}") for letter in LETTERS},
@@ -152,8 +155,8 @@ NEEDLE_OR_HOOK_SIZE = Rule(
             "needle": ("knitting needle", "needle", "knitting needles", "needles", "pins", "knitting pins"),
             "hook": ("crochet hook", "hook", "hooks", "crochet"), "steel": ("steel hook", "steel crochet hook", "steel"),
         }, default="needle", because="no hook was named"),
-        choice("named", "system of the number", {"us": _US, "uk": _UK, "japan": ("japanese", "japan", "jp")},
-               ask="Is that a US, an old UK or a Japanese size?", example="US"),
+        Input("named", "system of the number", CHOICE, options={"us": _US, "uk": _UK, "japan": ("japanese", "japan", "jp")}, extra=True,
+              ask="Is that a US, an old UK or a Japanese size?", example="US"),
         choice("into", "system wanted", {
             "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size", "what mm", "to metric"),
             "us": _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size", "us hook size")),
@@ -163,15 +166,13 @@ NEEDLE_OR_HOOK_SIZE = Rule(
     ),
     steps=(
         Step("mm", "Read its thickness from the list", kind=LENGTH, unit=("mm", "mm"), label="thickness"),
-        Step("us", "Read its US size", kind=RATIO, label="US size"),
-        Step("us_name", "Read its US size", kind=TEXT, label="US name"),
-        Step("uk", "Read its old UK size", kind=RATIO, label="old UK size"),
-        Step("uk_name", "Read its old UK size", kind=TEXT, label="old UK name"),
-        Step("japan", "Read its Japanese size", kind=RATIO, label="Japanese size"),
+        Step("us", "Read its US size", kind=TEXT, label="US size"),
+        Step("uk", "Read its old UK size", kind=TEXT, label="old UK size"),
+        Step("japan", "Read its Japanese size", kind=TEXT, label="Japanese size"),
         Step("also_mm", "Its thickness", kind=LENGTH, unit=("mm", "mm"), label="thickness, too"),
     ),
-    answers=("mm", "us", "us_name", "uk", "uk_name", "japan", "also_mm"),
-    headline=("It is {mm} thick.", "It is US size {us}, old UK size {uk}.", "It is US size {us}.", "It is US size {us_name}.", "It is old UK size {uk}.", "It is old UK size {uk_name}."),
+    answers=("mm", "us", "uk", "japan", "also_mm"),
+    headline=("It is {mm} thick.", "It is US size {us}, old UK size {uk}.", "It is US size {us}.", "It is old UK size {uk}.", "It is Japanese size {japan}."),
     algorithm=_look_up,
     no_unknown=("size", "thickness"),
     source="published needle and hook lists, each named beside its rows",

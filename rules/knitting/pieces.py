@@ -332,8 +332,8 @@ FIT = Rule(
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
-        Input("finished", "finished measure", LENGTH, says=("finished", "garment", "sweater", "jumper", "cardigan", "knitted", "pullover", "finished chest", "finished bust", "pattern",
-                                                            "comes out", "jumper is", "sweater is"),
+        Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
+                                                            "jumper of", "sweater of", "cardigan of"),
               ask="What does the finished garment measure?", example="102 cm", sane="10 cm..4 m", practice="84 cm..130 cm by 2 cm"),
     ),
     steps=(
