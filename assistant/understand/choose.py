@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown, unknown_count
@@ -21,6 +21,9 @@ from .values import Line, Value
 CANDIDATES = 8
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+# A list or table that is not in the line is missed more than one number is.
+MISSING_LIST = 1.5
+LONE_GAIN = 1.5
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
@@ -195,11 +198,12 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic and all(slot.kind not in PLAIN_KINDS for slots in reading.placing.spots.values() for slot in slots):
         reading.topic_score = LONE
+        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
         needed = item.default is None and not item.extra and item.name not in filled
         if needed and item.name not in reading.asked[:1]:
-            score -= 0.55
+            score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
     return score
 
 
