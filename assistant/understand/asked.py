@@ -7,7 +7,7 @@ from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import LINKS
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -18,7 +18,9 @@ UNITS_ASKED = {
 }  # fmt: skip
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
+NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
+BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -68,7 +70,9 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if strength <= 0:
             continue
         for tag in tags:
-            if (counted and tag.what != "result") or not _could_answer(rule, tag.name, line, match):
+            if tag.what == "role" and (counted or not _sought(line, match)):
+                continue
+            if not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
@@ -89,6 +93,26 @@ def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> li
         if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
 
 
 def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
@@ -122,6 +146,8 @@ def _asking(line: Line, match: Match) -> float:
             break
         if spot in line.at_value:
             break
+        if words[spot] in ("want", "need") and spot - 1 in line.at_value:
+            break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
@@ -145,7 +171,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
     before = match.first - 1
-    if before in line.at_value:
+    if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
     if after in line.at_value:
@@ -165,17 +191,23 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
+        measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
         for declared in (*rule.steps, *rule.inputs):
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
-            elif following == "much" and isinstance(declared, Step):
+            elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
-                    gain = 1.2
+                    gain = 3.0 if _asks_on(words, spot + 2) else 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
             if gain:
                 scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
+
+
+def _asks_on(words: list[str], start: int) -> bool:
+    """Whether a second question follows with "and" ("how much can I get, and what change"): the first one leads."""
+    return any(words[spot] == "and" and words[spot + 1] in ("what", "how") for spot in range(start, len(words) - 1))
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

@@ -7,10 +7,10 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import LENGTH
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
-from .asked import asked_for, could_be_unknown
+from .asked import asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
@@ -23,7 +23,14 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
+# Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
+TELLING_UNIT = 0.3
+# How plainly a list does so.
+LISTED = 0.5
 OTHER_TOPIC = 1.2
+OTHER_WORD = 0.6
+# "How many squares" is no question for a rule that knows nothing of squares.
+UNKNOWN_COUNT = 2.5
 
 
 @dataclass(slots=True)
@@ -39,6 +46,7 @@ class Reading:
     listed: dict[str, Given] = field(default_factory=dict)
     counts: Mapping[int, Value] = field(default_factory=dict)
     score: float = 0.0
+    taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
     topic_score: float = 0.0
 
@@ -69,6 +77,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
+    before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
@@ -80,6 +89,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked, listed, counts)
+    reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
@@ -167,6 +177,11 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
+def _states(placing: Placing) -> bool:
+    """Whether a number was taken for a result told."""
+    return any(slot.stated for slots in placing.spots.values() for slot in slots)
+
+
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
     topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
     best_topic = max(topic, default=0.0)
@@ -181,12 +196,16 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
-    score += 1.2 * len(reading.listed)
+    score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
+    score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif reading.rule.lone and not best_topic and not any(slot.stated for slots in reading.placing.spots.values() for slot in slots):
+    elif reading.listed and matches:
+        # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
+        reading.topic_score = max(reading.topic_score, LISTED)
+    elif reading.rule.lone and not best_topic and not _states(reading.placing):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
@@ -199,13 +218,14 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
 def _passed_over(reading: Reading, matches: list[Match]) -> float:
     """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
     loud: dict[int, float] = {}
+    words, heard = reading.line.words, reading.heard
     for match in matches:
-        if not any(tag.what == "topic" for tag in match.tags):
-            continue
+        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        strength = share * match.weight / (match.last - match.first)
         for spot in range(match.first, match.last):
-            if spot not in reading.heard:
-                loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
-    return OTHER_TOPIC * sum(loud.values())
+            if spot not in heard and words[spot] not in FILLERS:
+                loud[spot] = max(loud.get(spot, 0.0), strength)
+    return sum(loud.values())
 
 
 def coverage(reading: Reading) -> float:
@@ -215,6 +235,20 @@ def coverage(reading: Reading) -> float:
         spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
     ]
     return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
+
+
+def evidence(reading: Reading, matches: list[Match]) -> float:
+    """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if any(tag.topic == reading.rule.topic for tag in match.tags):
+            for spot in range(match.first, match.last):
+                if reading.line.words[spot] not in FILLERS:
+                    loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    units = sum(
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (LENGTH, COUNT, RATIO, ANY)
+    )
+    return sum(loud.values()) + units
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

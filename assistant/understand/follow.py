@@ -82,7 +82,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     prefer = dict.fromkeys(request.given, 0.4)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    best = talk.best(talk.readings(heard))
+    best = talk.best(talk.readings(heard), heard.matches)
     if best is not None and best.topic_score > NAMED:
         if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
             carried = _carry(talk, heard, best, request)

@@ -80,6 +80,8 @@ class Mention:
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
     slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    if all(slot.name in rule.no_unknown for slot in slots):
+        return slots  # nothing could be worked back to, so no result is told
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
@@ -183,11 +185,18 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
-    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
+    named = {
+        mention.slot
+        for mention in mentions
+        if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)
+        and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
+    }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
@@ -216,6 +225,8 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
 
@@ -271,6 +282,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 

@@ -63,8 +63,8 @@ class Value:
 
     @property
     def soft(self) -> bool:
-        """A number word that may be no number at all ("one of the pieces")."""
-        return self.shape == "one" and self.main.spelled and self.main.bare
+        """A number word that may be no number at all ("one of the pieces", "what is that a metre")."""
+        return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
 @dataclass(slots=True)

@@ -23,8 +23,8 @@ DISCOUNT = Input(
 )  # fmt: skip
 IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
-    says=("in hand", "have", "have got", "got", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut", "piece", "bought", "own", "will", "do"),
+    says=("in hand", "have", "have got", "got", "i've", "i've got", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
+          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
 )  # fmt: skip
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")

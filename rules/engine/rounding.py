@@ -75,6 +75,8 @@ TENSION_ST = _line("stitch tension", "near 1/2 st/4in", "near 1/2 st/10cm")
 TENSION_ROW = _line("row tension", "near 1/2 row/4in", "near 1/2 row/10cm")
 PENNY = _line("money", "near 0.01 money", "near 0.01 money")
 PENNY_RATE_YD = _line("price a length", "near 0.01 money/yd", "near 0.01 money/m")
+PENNY_A_YARD = _line("price a yard", "near 0.01 money/yd", "near 0.01 money/yd")
+PENNY_A_METRE = _line("price a metre", "near 0.01 money/m", "near 0.01 money/m")
 PERCENT_TENTH = _line("percentage", "near 0.1 %", "near 0.1 %")
 
 

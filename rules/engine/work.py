@@ -13,7 +13,7 @@ from .answer import Answer, Missing, Result, Value, impossible
 from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
-from .formula import NoAnswer
+from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
 from .request import Amount, Given, Item, Request
@@ -319,7 +319,7 @@ def _example(rule: Rule) -> str:
 def _unknown(rule: Rule, request: Request) -> str:
     """The input that is asked for, when a result was stated; else the one missing input that the stated result fixes."""
     asked = next((name for name in request.asked if rule.input(name) and name not in request.given), "")
-    if asked and (request.stated or asked in rule.backwards):
+    if asked and (request.stated or _by_inputs_alone(rule, asked)):
         return asked
     if not request.stated or any(rule.step(name) for name in request.asked):
         return ""
@@ -328,6 +328,12 @@ def _unknown(rule: Rule, request: Request) -> str:
     if len(needs) == 1 and needs[0] not in rule.no_unknown:
         return needs[0]
     return ""
+
+
+def _by_inputs_alone(rule: Rule, name: str) -> bool:
+    """Whether the rule gives a formula for an input that takes other inputs only, so that no result need be stated."""
+    text = rule.backwards.get(name)
+    return text is not None and all(rule.input(one) for one in names(read(text)))
 
 
 def backwards(rule: Rule, request: Request, unknown: str) -> Answer:

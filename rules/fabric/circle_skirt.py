@@ -26,15 +26,15 @@ def way(run: Run) -> Outcome:
     return Outcome({"way": text + (f", joined from widths ({joins} {plural('join', joins)})" if joins else "")})
 
 
-FRACTION = choice(
-    "fraction", "part of a circle",
-    {"full": ("full circle", "full-circle", "whole circle", "full circle skirt", "full", "complete circle", "360 degree"),
-     "three_quarter": ("three-quarter circle", "3/4 circle", "three quarter", "three quarter circle", "three quarters of a circle"),
-     "half": ("half circle", "half-circle", "semi-circle", "semicircle", "semi circle", "half a circle", "half circle skirt", "half-circle skirt",
-              "1/2 circle", "half", "180 degree"),
-     "quarter": ("quarter circle", "quarter-circle", "1/4 circle", "quarter of a circle", "quarter")},
-    ask="Is it a full, three-quarter, half or quarter circle?", example="half circle",
-)  # fmt: skip
+NAMES = {
+    "full": ("full circle", "whole circle", "complete circle"),
+    "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle"),
+    "half": ("half circle", "semi-circle", "semicircle", "half a circle"),
+    "quarter": ("quarter circle", "quarter of a circle"),
+}
+# Each with "skirt" too: a longer phrase is met before a shorter one inside it.
+OPTIONS = {part: (*names, *(f"{name} skirt" for name in names)) for part, names in NAMES.items()}
+FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?", example="half circle")
 PART = Input(
     "part", "part of a circle as a number", RATIO, says=("of a circle", "circle", "circle skirt"), sane="1/8..2", spoken=True,
     default=(Default("1", derived=True, when={"fraction": "full"}), Default("3/4", derived=True, when={"fraction": "three_quarter"}),
@@ -44,9 +44,8 @@ PART = Input(
 CIRCLE_SKIRT = Rule(
     topic="circle skirt",
     family="fabric",
-    says=("circle skirt", "full circle skirt", "half circle skirt", "quarter circle skirt", "circular skirt", "skirt", "half circle", "full circle",
-          "quarter circle", "three-quarter circle skirt", "three-quarter circle", "semi-circle skirt", "peplum", "circle", "twirl skirt",
-          "circular peplum", "skating skirt", "skater skirt"),
+    says=("circle skirt", "circular skirt", "skirt", "circle", "twirl skirt", "peplum", "circular peplum", "skating skirt", "skater skirt",
+          *(phrase for phrases in OPTIONS.values() for phrase in phrases)),
     about="The waist and outer radius of a circle skirt (full, three-quarter, half or quarter), its sweep and its cloth.",
     inputs=(
         Input("waist", "waist", LENGTH, says=("waist", "waists", "waistline", "waist measurement", "waist size", "round the waist", "waistband"),
@@ -94,7 +93,7 @@ CIRCLE_SKIRT = Rule(
         "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my cutting radius? -> 8 5/16 in",
         "half circle skirt waist radius for a 70 cm waist -> 22.3 cm",
         "full circle skirt, 66 cm waist, 55 cm long, 1.5 cm hem, 150 cm cloth: how much -> 1.4 m",
-        "three-quarter circle skirt, waist 28 in, 24 in long, 60 in cloth, how much fabric -> 2 3/4 yd",
+        "three-quarter circle skirt, waist 28 in, 24 in long, 60 in cloth, how much fabric -> 2 5/8 yd",
         "full circle skirt 26 in waist, 20 in long, what is the hem sweep -> 151 5/8 in",
     ),
 )
