@@ -85,10 +85,10 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
-    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name) or rule.step(name))
+    unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
     counted = {value.number for value in counts.values()}
-    placing = place(rule, line, [value for value in values if value.number not in counted], mine, unknowns, system_hint, prefer)
+    placing = place(rule, line, [value for value in values if value.number not in counted], _heard_as_asked(rule, mine, asked[:1]), unknowns, system_hint, prefer)
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
@@ -97,6 +97,14 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
+
+
+def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
+    """The phrases without those that only ask for a result: in "what square for 250 in" the square is not 250 in."""
+    return [
+        match._replace(tags=tuple(tag for tag in match.tags if not (tag.topic == rule.topic and tag.what == "result" and tag.name in asked)))
+        for match in matches
+    ]
 
 
 def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
@@ -173,6 +181,11 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
+def _states(placing: Placing) -> bool:
+    """Whether a number was taken for a result told."""
+    return any(slot.stated for slots in placing.spots.values() for slot in slots)
+
+
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
     topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
     best_topic = max(topic, default=0.0)
@@ -197,6 +210,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic and all(slot.kind not in PLAIN_KINDS for slots in reading.placing.spots.values() for slot in slots):
+    elif reading.rule.lone and not best_topic and not _states(reading.placing):
         reading.topic_score = LONE
         score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)

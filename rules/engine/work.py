@@ -16,7 +16,7 @@ from .declare import Input, Rule, Step
 from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
-from .request import Amount, Given, Request
+from .request import Amount, Given, Item, Request
 from .rounding import apply
 from .run import Impossible, Needs, Run
 from .text import number_text, plain, shown
@@ -351,7 +351,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
         return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=found_missing,
                       message=f"I read this as {rule.topic}, backwards, but still need the {what}.")
     found = find(rule, request, unknown, target, request.largest, tied=tied)
-    filled = Given(found.value, Run(rule, request).unit_of(item.kind), "")
+    unit = Run(rule, request).unit_of(item.kind)
+    filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
     run = Run(rule, whole)
     head = _input_result(run, item, found.value, found.exact)
