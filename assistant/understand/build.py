@@ -124,7 +124,6 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     given.update(reading.listed)
     if stated and reading.asked and rule.input(reading.asked[0]) is not None:
         given.pop(reading.asked[0], None)
-    currency, assumed = _currency(line, given, habits, earlier)
     _say_whence(reading, given)
     currency, why = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
@@ -251,7 +250,6 @@ def _item_text(item: Item) -> str:
     return item.text if item.count == 1 else f"{item.count} × {item.text}"
 
 
-def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, bool]:
 def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, str]:
     """(the currency of any money here, why it was taken when it was not said)."""
     for value in line.values:

@@ -181,6 +181,11 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
+def _plain(placing: Placing) -> bool:
+    """Whether a number went where any length or count could go."""
+    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+
+
 def _states(placing: Placing) -> bool:
     """Whether a number was taken for a result told."""
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
@@ -209,8 +214,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     elif reading.listed and matches:
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic and all(slot.kind not in PLAIN_KINDS for slots in reading.placing.spots.values() for slot in slots):
-    elif reading.rule.lone and not best_topic and not _states(reading.placing):
+    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
         reading.topic_score = LONE
         score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)

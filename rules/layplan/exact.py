@@ -25,7 +25,6 @@ from rules.layplan.sides import Way, Ways
 from rules.layplan.skyline import Niche, Xs, Ys, fill, lowest, shift_left_wall
 from rules.layplan.sums import totals
 
-NODE_STEPS = 40  # what a node costs, beside what goes over its kinds and the ways they fit
 NODE_STEPS = 60  # what a node costs, beside what goes over its kinds and the ways they fit
 
 
