@@ -18,8 +18,11 @@ from .values import Line, Value, base_value, kinds_of
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
@@ -77,6 +80,8 @@ class Mention:
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
     slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    if all(slot.name in rule.no_unknown for slot in slots):
+        return slots  # nothing could be worked back to, so no result is told
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
@@ -111,7 +116,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order)
+    best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -123,8 +128,21 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
-    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
+    """Which values are alternatives of one another: "in 112 cm cloth or in 150 cm cloth"."""
+    twins: dict[int, frozenset[int]] = {}
+    for index in range(1, len(values)):
+        before, after = values[index - 1], values[index]
+        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+            continue
+        for one, other in ((index - 1, index), (index, index - 1)):
+            twins[one] = twins.get(one, frozenset()) | {other}
+    return twins
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int],
+            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+    """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
     bound = [0.0] * (len(order) + 1)
@@ -144,7 +162,8 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
         index = order[depth]
         for option in options[index]:
             names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            if names & used or (option.mention >= 0 and option.mention in heard):
+            shared = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
+            if (names & used and not shared) or (option.mention >= 0 and option.mention in heard):
                 continue
             chosen[index] = option
             go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
@@ -166,11 +185,18 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
-    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
+    named = {
+        mention.slot
+        for mention in mentions
+        if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)
+        and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
+    }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
@@ -182,7 +208,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
@@ -199,6 +225,8 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
 
@@ -254,6 +282,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 

@@ -36,11 +36,16 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+READABLE = 999  # larger numbers are in no phrase
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
 
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
+    why: where it comes from, when it was not typed.
     """
 
     shape: str
@@ -52,6 +57,7 @@ class Value:
     end: int
     alternatives: bool = False
     number: int = 0
+    why: str = ""
 
     @property
     def main(self) -> Measure:
@@ -59,8 +65,8 @@ class Value:
 
     @property
     def soft(self) -> bool:
-        """A number word that may be no number at all ("one of the pieces")."""
-        return self.shape == "one" and self.main.spelled and self.main.bare
+        """A number word that may be no number at all ("one of the pieces", "what is that a metre")."""
+        return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
 @dataclass(slots=True)
@@ -91,31 +97,17 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    _join_alternatives(line)
+    _leave_ages(line)
     return line
 
 
-OR = frozenset(("or", "versus", "vs"))
-FARTHEST_OR = 7
-
-
-def _join_alternatives(line: Line) -> None:
-    """Two measures of a kind with "or" between them ("in 44 in cloth or in 60 in cloth") are one choice to compare."""
-    for before, after in list(zip(line.values, line.values[1:], strict=False)):
-        between = line.words[before.last : after.first]
-        if not OR.intersection(between) or len(between) > FARTHEST_OR or {"?", ".", ";"}.intersection(between):
-            continue
-        if "one" not in (before.shape, after.shape) or after.shape != "one" or before.shape not in ("one", "series"):
-            continue
-        if before.main.bare or after.main.bare or kinds_of(before.main)[:1] != kinds_of(after.main)[:1]:
-            continue
-        before.members += after.members
-        before.shape, before.alternatives = "series", True
-        before.text = line.text[before.start : after.end]
-        before.last, before.end = after.last, after.end
-        line.at_value[after.first] = before
-        line.values.remove(after)
-        return
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
@@ -135,8 +127,8 @@ def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> Non
 
 
 def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
-    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+    """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
     if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
         return tokens(measure.text)
@@ -168,7 +160,7 @@ def kinds_of(measure: Measure) -> tuple[str, ...]:
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
-        return (rate,) if rate else ()
+        return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
     if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()
