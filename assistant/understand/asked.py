@@ -7,7 +7,7 @@ from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import LINKS
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -18,8 +18,12 @@ UNITS_ASKED = {
 }  # fmt: skip
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
+NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
-LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
+BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
+# What is asked for this plainly may lead, even before a second thing asked for more plainly.
+PLAINLY = 1.15
+LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
 def unit_asked(line: Line) -> str:
@@ -58,37 +62,69 @@ def _compound(line: Line) -> str:
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
-    spots: dict[str, Match] = {}
+    spots: dict[str, tuple[int, int]] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
             continue
         counted = _counted(line, match)
-        strength = _asking(line, match) or counted
+        names_topic = any(tag.what == "topic" and tag.topic == rule.topic for tag in match.tags)
+        strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
         for tag in tags:
-            if (counted and tag.what != "result") or not _could_answer(rule, tag.name, line, match):
+            if tag.what == "role" and (counted or not _sought(line, match)):
+                continue
+            if not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
             if score > scores.get(tag.name, 0.0):
-                scores[tag.name], spots[tag.name] = score, match
-    _by_how(rule, line, scores)
+                scores[tag.name], spots[tag.name] = score, (match.first, match.last)
+    _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(_in_order_said(line, ranked, spots))
+    return tuple(_in_order_said(line, ranked, scores, spots))
 
 
-def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> list[str]:
-    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
+def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
+    """Of two things asked for, in one breath ("cut width and height") or in two ("how much can I get, and what change"),
+    the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    leader = spots[ranked[0]]
     for name in ranked[1:]:
-        before = spots.get(name)
-        if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
+        first, last = spots.get(name, (999, 999))
+        leads = spots[ranked[0]][0]
+        breath = last + 1 == leads and line.words[last] in AND
+        again = last < leads and scores[name] >= PLAINLY and _asks_again(line.words, last, leads)
+        if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _asks_again(words: list[str], first: int, last: int) -> bool:
+    """Whether a new question begins between two places: "and" or a stop, and an asking word of its own."""
+    between = words[first:last]
+    return any(word in ("and", "?", ".", ",") for word in between) and any(word in ("what", "how", "which") for word in between)
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
 
 
 def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
@@ -110,7 +146,7 @@ def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
     )  # fmt: skip
 
 
-def _asking(line: Line, match: Match) -> float:
+def _asking(line: Line, match: Match, names_topic: bool) -> float:
     """How much a phrase is what is asked: near after an asking word, or closing the question; not beside a number."""
     words = line.words
     if _beside_value(line, match):
@@ -126,6 +162,8 @@ def _asking(line: Line, match: Match) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
+    if names_topic:
+        return best  # the topic's own name asks for a result only after an asking word
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
     if not tail:
         best = max(best, 1.1)
@@ -147,7 +185,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
     before = match.first - 1
-    if before in line.at_value:
+    if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
     if after in line.at_value:
@@ -159,7 +197,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     return after in line.at_value and after > match.last and line.words[after - 1] in ("is", "of", "=", ":", "are", "was")
 
 
-def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
+def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:
     """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
     words = line.words
     for spot in range(len(words) - 1):
@@ -167,22 +205,18 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
+        measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
         for declared in (*rule.steps, *rule.inputs):
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
-            elif following == "much" and isinstance(declared, Step):
+            elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
-                    gain = 5.0 if _asks_on(words, spot + 2) else 1.2
+                    gain = 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
-            if gain:
-                scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
-
-
-def _asks_on(words: list[str], start: int) -> bool:
-    """Whether a second question follows with "and" ("how much can I get, and what change"): the first one leads."""
-    return any(words[spot] == "and" and words[spot + 1] in ("what", "how") for spot in range(start, len(words) - 1))
+            if gain > scores.get(declared.name, 0.0):
+                scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

@@ -105,9 +105,12 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
-    slots = slots_of(rule)
+          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
+
+    told: whether a value may be a result that was told, so that the rule runs backwards.
+    """
+    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, matches)
     options = []
@@ -195,6 +198,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
@@ -280,6 +285,8 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 

@@ -30,7 +30,7 @@ SAME = {
     "feet": "foot", "inches": "inch", "cms": "cm", "mtrs": "metre", "fabrics": "fabric", "material": "fabric",
     "stretches": "stretch", "stretchy": "stretch", "stretched": "stretch", "overlaps": "overlap", "overlapping": "overlap",
     "overlapped": "overlap", "hemmed": "hem", "hemming": "hem", "turned": "turn", "turning": "turn", "turns": "turn",
-    "spaced": "space", "spacing": "space", "spaces": "space", "spread": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
+    "spaced": "space", "spacing": "space", "spaces": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
     "longer": "long", "longest": "long", "deeper": "deep", "deepest": "deep", "taller": "tall", "tallest": "tall",
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",

@@ -36,6 +36,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+READABLE = 999  # larger numbers are in no phrase
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
 
@@ -44,6 +45,7 @@ class Value:
     """One number, or several that belong together, and where it stands among the words.
 
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
+    why: where it comes from, when it was not typed.
     """
 
     shape: str
@@ -55,6 +57,7 @@ class Value:
     end: int
     alternatives: bool = False
     number: int = 0
+    why: str = ""
 
     @property
     def main(self) -> Measure:
@@ -124,8 +127,8 @@ def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> Non
 
 
 def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
-    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+    """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
     if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
         return tokens(measure.text)
@@ -157,7 +160,7 @@ def kinds_of(measure: Measure) -> tuple[str, ...]:
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
-        return (rate,) if rate else ()
+        return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
     if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()

@@ -16,7 +16,7 @@ from grammar.formula import Binary, Call, Name, Node, Number
 
 from . import formula
 from .declare import Default, Input, Rule, Step
-from .kinds import LENGTH
+from .kinds import LENGTH, PERCENT, ROWS, STITCHES, TEXT
 from .literal import literal
 from .rounding import Rounding
 from .trees import changed_once, length_power, power_of_base, text
@@ -38,6 +38,7 @@ WRONG_UNIT = "inches for centimetres"
 # What cloth sold as 44 in (112 cm) loses to its selvedges when 40 in (102 cm) of it is used; common practice, no source.
 SELVEDGES = "4 in | 10 cm"
 USABLE = "usable"
+ALLOWANCES = frozenset(("allowance", "seam", "hem", "overlap", "ease", "extra", "turning", "join", "joins", "waste", "heading", "edge"))
 TWO, ONE, PI = Number(Fraction(2)), Number(Fraction(1)), Name("pi")
 
 RADIUS_TOLD = "You took the radius for the diameter, or the diameter for the radius."
@@ -62,7 +63,8 @@ class Slip:
 
 def slips_of(rule: Rule, system: str) -> tuple[Slip, ...]:
     """Every slip that can be made in a rule, for numbers of a system ("in" or "cm")."""
-    return (*_nominal(rule, system), *_in_formulas(rule, system), *_in_roundings(rule))
+    in_formulas = tuple(_in_formulas(rule, system))
+    return (*_nominal(rule, system), *_ignored(rule, in_formulas), *in_formulas, *_in_roundings(rule))
 
 
 def nominal_width(usable: Any, system: str) -> Any:
@@ -85,12 +87,22 @@ def _nominal(rule: Rule, system: str) -> Iterator[Slip]:
             yield Slip(NOMINAL, told, item.name, rule, {item.name: lambda usable: nominal_width(usable, system)})
 
 
+def _ignored(rule: Rule, in_formulas: tuple[Slip, ...]) -> Iterator[Slip]:
+    """An allowance left out wherever it comes in: one that some formula adds, or that an algorithm calls by such a name."""
+    told = {slip.told for slip in in_formulas if slip.name == FORGOT}
+    for item in rule.inputs:
+        words = f"You left out the {item.label}."
+        named = rule.algorithm is not None and bool(ALLOWANCES.intersection(item.label.split()))
+        if item.kind in (LENGTH, STITCHES, ROWS, PERCENT) and item.default is not None and (named or words in told):
+            yield Slip(FORGOT, words, item.name, rule, {item.name: lambda value: Fraction(0)})
+
+
 # -- in formulas -----------------------------------------------------------------------------------------------------
 
 
 def _in_formulas(rule: Rule, system: str) -> Iterator[Slip]:
     for step in rule.steps:
-        if step.formula:
+        if step.formula and step.kind is not TEXT:
             for name, told, tree in _changes(rule, formula.read(step.formula), system):
                 yield Slip(name, told, step.name, _with_step(rule, replace(step, formula=text(tree))))
     for item in rule.inputs:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
-from .words import CLOTH_WORDS
 
 WIDTH = Input(
-    "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide fabric", "wide cloth"), ask="How wide is the cloth?", example="150 cm",
+    "width", "fabric width", LENGTH, says=("fabric", "cloth", "fabric width", "wide fabric", "wide cloth", "cloth width", "roll", "bolt", "wide cotton", "wide linen"),
+    ask="How wide is the cloth?", example="150 cm",
     sane="10 cm..5 m", usual="85 cm..3 m", practice="140 cm..180 cm by 10 cm",
 )  # fmt: skip
 HEM_KIND = choice(
@@ -34,9 +34,9 @@ TABLECLOTH = Rule(
                 "oblong": ("rectangular", "oblong", "rectangle", "rectangular table")},
                default=(Default("oblong", derived=True),)),
         Input("table_width", "table width", LENGTH, says=("table", "table top", "wide", "width", "diameter", "across", "table is", "round table",
-              "square table", "runner", "top", "square"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m", usual="30 cm..2.5 m",
+              "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m", usual="30 cm..2.5 m",
               practice="80 cm..120 cm by 10 cm"),
-        Input("table_length", "table length", LENGTH, says=("table", "table top", "long", "length", "table is", "runner", "top"), sane="5 cm..20 m",
+        Input("table_length", "table length", LENGTH, says=("long", "length", "table length"), sane="5 cm..20 m", spoken=True,
               ask="How long is the table?", example="180 cm", usual="30 cm..4 m", practice="100 cm..240 cm by 20 cm",
               default=(Default("=table_width", "Square: as long as wide", when={"shape": ("square", "round")}, derived=True),)),
         Input("drop", "drop", LENGTH, says=("drop", "overhang", "hang", "hanging", "hangs", "over the edge", "drop of", "overhanging"), ask="How far does it hang over the edge?",

@@ -86,7 +86,7 @@ SLEEVE_CAP_EASE = Rule(
               ask="How long is the seam line of the armhole?", example="44 cm", sane="5 cm..150 cm", practice="38 cm..48 cm by 1 cm"),
     ),
     steps=(
-        Step("ease", "Take the armhole from the cap", "cap - armhole", LENGTH, rounding=SMALL, unit=("in", "cm"), says=("ease", "how much ease", "longer"),
+        Step("ease", "Take the armhole from the cap", "cap - armhole", LENGTH, rounding=SMALL, unit=("in", "cm"), says=("ease", "how much ease", "what ease", "longer"),
              stated=("ease", "of ease", "ease of")),
         Step("share", "As a share of the armhole", "ease / armhole", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
              says=("percentage", "percent")),

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
 from ..engine.kinds import CHANGES, COUNT, LENGTH
-from ..engine.rounding import CUT, SMALL
+from ..engine.rounding import CUT, DRIFT
 
 LENGTH_CHANGE = Rule(
     topic="length change",
     family="fit",
     says=("net change", "change in the length", "length change", "lengthened", "shortened", "took out", "taken out", "let down", "longer or shorter",
-          "alter the length", "lengthen", "shorten", "change the length", "change in length", "took off", "overall change", "altogether"),
+          "alter the length", "let down the hem", "let the hem down", "took up the hem", "took the hem up", "original length", "original skirt length", "lengthen", "shorten", "change the length", "change in length", "took off", "overall change", "altogether"),
     about="What several lengthenings and shortenings come to, and the new length.",
     inputs=(
         Input("changes", "changes", CHANGES, many=True, ask="What was added and what was taken out?", example="+2 in, -3/4 in"),
         Input("original", "original length", LENGTH, says=("pattern", "original", "was", "started at", "originally", "length", "long", "skirt", "from"),
-              axis="length", extra=True, sane="1 cm..5 m", practice="20 in..45 in by 1 in"),
+              axis="length", extra=True, sane="10 cm..5 m", practice="20 in..45 in by 1 in"),
     ),
     steps=(
         Step("change", "Add what was put on and take away what was taken out", "sum(changes)", LENGTH, rounding=CUT, label="net change",
@@ -96,9 +96,9 @@ SPREAD_CHANGE = Rule(
               example="4 seams", sane="1..40", practice="4..8"),
     ),
     steps=(
-        Step("seam", "Share the change among the seams", "change / seams", LENGTH, rounding=SMALL, unit=("in", "cm"), label="at each seam",
+        Step("seam", "Share the change among the seams", "change / seams", LENGTH, rounding=DRIFT, unit=("in", "cm"), label="at each seam",
              says=("each seam", "per seam", "at each seam")),
-        Step("edge", "A seam has two edges", "seam / 2", LENGTH, rounding=SMALL, unit=("in", "cm"), label="at each cut edge",
+        Step("edge", "A seam has two edges", "seam / 2", LENGTH, rounding=DRIFT, unit=("in", "cm"), label="at each cut edge",
              says=("each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge")),
     ),
     answers=("edge", "seam"),

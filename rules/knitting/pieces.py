@@ -72,7 +72,7 @@ TOY_TO_ANOTHER_YARN = Rule(
     about="The size, yarn and stuffing of a toy worked stitch for stitch in another yarn, by the factor of the two tensions.",
     inputs=(
         Input("old", "pattern's tension", STITCH_RATE,
-              says=("pattern", "original", "old", "knitted at", "pattern is", "from", "pattern tension", "written for", "was", "original tension", "old tension", "designed"),
+              says=("pattern", "original", "old", "pattern is", "from", "pattern tension", "written for", "was", "original tension", "old tension", "designed"),
               ask="What is the pattern's tension?", example="22 sts to 10 cm", sane=SANE_STITCHES, practice="18 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("new", "new tension", STITCH_RATE,
               says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "will knit", "i knit", "thicker", "now", "mine is"),
@@ -108,6 +108,7 @@ TOY_TO_ANOTHER_YARN = Rule(
     answers=("tall", "length", "weight", "about_weight", "stuffing", "factor", "area", "volume"),
     headline=("It will stand {tall}.", "Everything grows {factor} times."),
     backwards={"new": "old * height / tall"},
+    no_unknown=("old", "height", "yarn", "new_weight", "new_length", "old_weight", "filling"),
     source=GEOMETRY,
     cautions=(
         Caution("Eyes, buttons and other small parts do not belong on a toy for a child under three: they can come off and choke", "16 CFR 1501; EN 71-1"),
@@ -173,7 +174,7 @@ PICK_UP = Rule(
     examples=(
         "I'm picking up along 120 row ends; tension is 21 stitches and 28 rows to 10 cm. How many stitches? -> 90 stitches; 3 stitches for every 4 rows",
         "pick up along 96 rows at 22 sts and 30 rows to 10 cm -> 70 stitches",
-        "pick up ratio for 20 sts and 28 rows to 10 cm, edge 140 rows -> 3 stitches for every 4 rows; 100 stitches",
+        "what ratio do I pick up at 20 sts and 28 rows to 10 cm along 140 rows -> 3 stitches for every 4 rows; 100 stitches",
     ),
     related=("buttonhole rows", "stitches for a width"),
 )
@@ -217,8 +218,8 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: object, default_ho
         steps=(
             Step("plain", f"Take the ends and the buttonholes off the band", "band - before - after - holes * hole", kind, label=f"plain {kind_word} between the end buttonholes"),  # type: ignore[arg-type]
             Step("exact", "Share them among the spaces, one fewer than the buttonholes", "plain / (holes - 1)", kind, label="share of a space"),  # type: ignore[arg-type]
-            Step("between", f"Whole {kind_word} only, the rest left for the ends", "exact", kind, rounding=rounding, label=f"plain {kind_word} between two buttonholes",  # type: ignore[arg-type]
-                 says=("between", "between two", "apart", "between buttonholes", f"plain {kind_word}", "spacing", "space", "how far apart", f"how many {kind_word}")),
+            Step("between", f"Whole {kind_word} only, the rest left for the ends", "exact", kind, rounding=rounding, label=f"plain {kind_word} between buttonholes",  # type: ignore[arg-type]
+                 says=("between", "apart", "between buttonholes", f"plain {kind_word}", "spacing", "space", "how far apart", f"how many {kind_word}")),
             Step("centres", "Add one buttonhole's own", "rounded(between) + hole", kind, label="centre to centre", says=("centre to centre", "from centre")),  # type: ignore[arg-type]
             Step("left_over", "What does not share out", kind=kind, label="left over for the ends"),  # type: ignore[arg-type]
             Step("first_end", "The start's, with its share", kind=kind, label=f"{kind_word} before the first, with its share"),  # type: ignore[arg-type]
@@ -325,15 +326,14 @@ def _fit(run: Run) -> Outcome:
 FIT = Rule(
     topic="fit and ease in knitting",
     family="knitting",
-    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "positive ease", "sweater fit", "how will it fit", "cardigan ease",
-          "what fit", "kind of fit", "fit category", "knit sweater ease", "jumper ease", "classic fit", "loose fit", "oversized", "close fit", "sweater", "jumper",
-          "pullover", "cardigan", "how much ease", "baggy"),
+    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "sweater fit", "cardigan ease", "knitted sweater",
+          "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
-        Input("finished", "finished measure", LENGTH, says=("finished", "garment", "sweater", "jumper", "cardigan", "knitted", "pullover", "finished chest", "finished bust", "pattern",
-                                                            "comes out", "jumper is", "sweater is"),
+        Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
+                                                            "jumper of", "sweater of", "cardigan of"),
               ask="What does the finished garment measure?", example="102 cm", sane="10 cm..4 m", practice="84 cm..130 cm by 2 cm"),
     ),
     steps=(
@@ -349,8 +349,8 @@ FIT = Rule(
     source="lists of fits: a current council list (very close, close, classic, loose, oversized) and an older one; names shift between them",
     examples=(
         "knitting ease: bust 92 cm, finished sweater 102 cm, what fit is that -> classic in the current list, standard in the older list; 10 cm",
-        "sweater finished 44 in on a 40 in chest, how much ease -> 4 in",
-        "how much ease has a jumper of 86 cm on a 92 cm bust -> -6 cm; very close (negative ease) in the current list, very close in the older list",
+        "what fit is a cardigan knitted 44 in round on a 40 in chest -> classic in the current list, standard in the older list; 4 in",
+        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> very close (negative ease) in the current list, very close in the older list; -6 cm",
     ),
     related=("size at my tension",),
 )

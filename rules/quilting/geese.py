@@ -24,7 +24,7 @@ FLYING_GEESE = Rule(
               ask="How wide do the geese finish?", example="6 in", sane="5 mm..2 m", practice="2 in..8 in by 1 in"),
         Input("height", "finished height", LENGTH, says=("high", "height", "tall", "geese", "deep"), axis="height",
               default=Default("=width / 2", "A goose is twice as wide as it is high"), sane="3 mm..2 m", practice="1 in..4 in by 1/2 in"),
-        Input("count", "how many geese", COUNT, says=("geese", "flying geese", "units", "goose units", "of them", "goose"), noun="goose unit", extra=True,
+        Input("count", "number of geese", COUNT, says=("geese", "flying geese", "units", "goose units", "of them", "goose"), noun="goose unit", extra=True,
               ask="How many geese do you want?", example="16", sane="1..20000", practice="4..80 by 4"),
         choice("method", "method", {
             "one_at_a_time": ("one at a time", "1 at a time", "stitch and flip", "stitched and flipped", "flip corners", "from a rectangle",

@@ -37,7 +37,7 @@ SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
     says=("setting triangle", "side triangle", "corner triangle", "side setting triangle", "corner setting triangle", "side setting triangles",
-          "on point triangles", "edge triangle", "setting", "sides and corners", "cut twice for side", "corners for on point",
+          "on point triangles", "edge triangle", "setting", "on point", "sides and corners", "cut twice for side", "corners for on point",
           "side setting", "corner setting"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
     inputs=(
@@ -89,6 +89,7 @@ SETTING_TRIANGLES = Rule(
         "corner setting triangles for a 10 in block -> 8 in",
     ),
     related=("on-point size", "square in a square"),
+    defers=("on-point size",),
 )
 
 ON_POINT_SIZE = Rule(
@@ -119,7 +120,7 @@ ON_POINT_SIZE = Rule(
     examples=(
         "how big is a quilt centre with 4 blocks across and 5 down set on point, each block 12 in finished -> 67 7/8 in; 84 7/8 in; 32 blocks",
         "on point 3 x 4 blocks of 10 in, how many blocks -> 18 blocks",
-        "what size block set on point, 5 across, comes out at 60 in wide -> 8 1/2 in",
+        "what size block set on point, 5 across, comes out at 60 in wide -> 8 31/64 in",
     ),
     related=("setting triangles", "borders"),
 )

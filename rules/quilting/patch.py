@@ -14,11 +14,12 @@ PATCH = Rule(
           "plain patch", "unfinished size", "cut my squares", "cut patches", "finished squares"),
     about="The size to cut a square or rectangle that finishes at a given size: a seam on every side.",
     inputs=(
-        Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide", "square", "squares", "patch",
-                                                       "patches", "finished square", "come out", "rectangle", "rectangles", "sewn in"), axis="width",
+        Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide", "finished square",
+                                                       "come out", "sewn in"), axis="width",
               ask="What size does the patch finish?", example="4 in", sane="2 mm..3 m", practice="1 in..12 in by 1/2 in"),
         Input("length", "finished length", LENGTH, says=("long", "length", "tall", "high", "deep"), axis="length",
-              default=Default("=width", "A square is as long as it is wide", derived=True), sane="2 mm..3 m", practice="1 in..12 in by 1/2 in"),
+              default=Default("=width", "A square is as long as it is wide", derived=True), sane="2 mm..3 m", practice="1 in..12 in by 1/2 in",
+              spoken=True),
         SEAM,
     ),
     steps=(

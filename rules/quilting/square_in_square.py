@@ -20,7 +20,7 @@ SQUARE_IN_A_SQUARE = Rule(
         Input("size", "finished size", LENGTH, says=("finished", "finish", "finish at", "whole unit", "unit", "block", "whole block", "finished size",
                                                      "come out"), ask="What size does the whole unit finish?",
               example="6 in", sane="5 mm..3 m", practice="3 in..12 in by 1/2 in"),
-        Input("count", "how many units", COUNT, says=("units", "blocks", "unit", "of them", "square in a square"), noun="unit", extra=True,
+        Input("count", "number of units", COUNT, says=("units", "blocks", "unit", "of them", "square in a square"), noun="unit", extra=True,
               ask="How many units do you want?", example="12", sane="1..5000", practice="4..40 by 2"),
         choice("method", "corners", {
             "triangles": ("triangles", "cut once", "corner triangles", "cut on the diagonal"),

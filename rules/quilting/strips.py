@@ -11,11 +11,11 @@ STRIPS_AND_PATCHES = Rule(
     topic="strips and patches",
     family="quilting",
     says=("squares cut", "squares from strips", "strips for squares", "patches from strips", "squares",
-          "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares", "strips across",
+          "rectangles", "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares", "strips across",
           "strips of squares", "width of fabric strips", "wof strips", "squares per strip", "charm squares"),
     about="How many strips to cut across the cloth for a number of patches, the thriftier way round, and the cloth.",
     inputs=(
-        Input("count", "how many patches", COUNT, says=("squares", "patches", "pieces", "rectangles", "square", "patch", "rectangle", "of them"),
+        Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "rectangles", "square", "patch", "rectangle", "of them"),
               noun="patch", ask="How many patches do you need?", example="60", sane="1..50000", practice="20..200 by 10"),
         Input("finished", "finished size of a patch", LENGTH, says=("finished", "finish", "finish at", "finished size"),
               ask="What size are the patches cut?", example="3 1/2 in", sane="3 mm..3 m"),

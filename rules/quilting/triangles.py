@@ -35,7 +35,7 @@ HALF_SQUARE_TRIANGLES = Rule(
     about="The squares to cut for half-square triangle units, two, four or eight at a time, and how many of each cloth.",
     inputs=(
         FINISHED,
-        Input("count", "how many units", COUNT, says=("hst", "half-square triangle", "half-square triangles", "unit", "units", "triangle squares",
+        Input("count", "number of units", COUNT, says=("hst", "half-square triangle", "half-square triangles", "unit", "units", "triangle squares",
                                                       "triangles", "of them", "half square"), noun="unit", extra=True,
               ask="How many units do you want?", example="24", sane="1..20000", practice="8..120 by 4"),
         choice("method", "method", {
@@ -94,10 +94,10 @@ QUARTER_SQUARE_TRIANGLES = Rule(
               says=("finished", "finish", "finish at", "finished size", "finished unit", "come out", "end up", "qst", "hourglass", "sewn in",
                     "long side", "finished long side", "units finish", "quarter-square triangle"),
               ask="What size do the units finish (the triangle's long side)?", example="4 in", sane="3 mm..2 m", practice="2 in..8 in by 1/2 in"),
-        Input("units", "how many hourglass units", COUNT, says=("hourglass", "hourglass units", "unit", "units", "qst", "hourglasses", "hourglass blocks",
+        Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "unit", "units", "qst", "hourglasses", "hourglass blocks",
                                                                "blocks", "quarter square triangle units"), noun="hourglass unit",
               extra=True, ask="How many hourglass units do you want?", example="12", sane="1..20000", practice="4..60 by 2"),
-        Input("triangles", "how many triangles", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle", extra=True,
+        Input("triangles", "number of triangles", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle", extra=True,
               ask="How many triangles do you want?", example="24", sane="1..80000", practice="8..120 by 4"),
         flag("trim", "cut over size and trimmed", TRIM_SAYS),
         _oversize("1 1/2 in", "4 cm"),

@@ -29,8 +29,10 @@ VERBS = {
                   "less", "cut", "trimmed", "trim", "subtract", "subtracted", "pinned", "tucked"),
 }  # fmt: skip
 # After the number, for that number alone.
-AFTER = {MORE: _folded("longer", "added", "extra", "down"), LESS: _folded("shorter", "off", "out", "up", "away", "removed")}
-AFTER[MORE] |= {"long"}  # "longer" is folded so
+AFTER = {
+    MORE: frozenset(("longer", "added", "extra", "down", "more")),
+    LESS: frozenset(("shorter", "off", "out", "up", "away", "removed", "less")),
+}
 LET_DOWN = (("let", "down"), ("let", "out"))
 WAS = _folded("was", "originally", "original", "pattern", "from", "length", "long", "started")
 
@@ -71,7 +73,8 @@ def _sign(line: Line, value: Value) -> int:
 
 
 def _after(line: Line, spot: int) -> int:
-    for word in line.words[spot : spot + 2]:
+    for start, end in line.origin[spot : spot + 2]:
+        word = line.text[start:end].lower()  # as typed: "longer" and "long" are folded into one
         if word in (",", ";", ".", "and"):
             return 0
         for sign, known in AFTER.items():
@@ -83,6 +86,8 @@ def _after(line: Line, spot: int) -> int:
 def _before(line: Line, spot: int) -> int:
     for back in range(spot - 1, -1, -1):
         word = line.words[back]
+        if word in ("+", "-") and back == spot - 1:
+            return MORE if word == "+" else LESS
         if word in WAS and back == spot - 1:
             return 0
         if word in (".", "?"):
