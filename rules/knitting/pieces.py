@@ -330,7 +330,7 @@ FIT = Rule(
           "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
-        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
+        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"),
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
         Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
                                                             "jumper of", "sweater of", "cardigan of"),
