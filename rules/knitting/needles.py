@@ -47,7 +47,7 @@ def sizes_thick(tool: str, thickness: Fraction) -> list[Size]:
 
 
 def _look_up(run: Run) -> Outcome:
-    tool, into = run.get("tool"), run.get("into")
+    tool, into = "hook" if run.get("letter") != "none" else run.get("tool"), run.get("into")
     if into == "all" and run.was_given("thickness") and run.was_given("named"):
         into = run.get("named")  # "3.5 mm hook US": the system named is the one wanted
     system, name, found = _wanted(run, tool)

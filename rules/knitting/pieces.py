@@ -350,7 +350,7 @@ FIT = Rule(
     examples=(
         "knitting ease: bust 92 cm, finished sweater 102 cm, what fit is that -> classic in the current list, standard in the older list; 10 cm",
         "what fit is a cardigan knitted 44 in round on a 40 in chest -> classic in the current list, standard in the older list; 4 in",
-        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> very close (negative ease) in the current list, very close in the older list; -6 cm",
+        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> -6 cm; very close (negative ease) in the current list, very close in the older list",
     ),
     related=("size at my tension",),
 )
