@@ -301,7 +301,7 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
         return 0.0
     good = _within(value, likely)
     if declared.sane and not _within(value, declared.sane):
-        return -1.5
+        return -3.0
     return 0.0 if good is None else 0.35 if good else -0.35
 
 

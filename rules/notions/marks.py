@@ -173,6 +173,7 @@ EVEN_MARKS = Rule(
     headline=("Set {count} {spacing} apart: at {places}.", "{count}, {spacing} apart.", "Set them {spacing} apart.", "The line is {line} long."),
     source=ARITHMETIC,
     algorithm=_marks,
+    defers=("buttonhole", "button sizes"),
     no_unknown=("length", "number", "apart", "gaps", "first", "last", "inset", "place"),
     notes=("Put one button at the fullest part of the bust, so that the front does not gape; say \"bust line 8 in from the top\".",),
     examples=(
