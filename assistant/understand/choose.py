@@ -8,7 +8,8 @@ from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
-from rules.engine.request import Given
+from rules.engine.answer import Answer
+from rules.engine.request import Given, Request
 
 from .asked import asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
@@ -23,6 +24,7 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+LOUDNESS = {"topic": TOPIC_WEIGHT, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 LONE_GAIN = 1.5
@@ -39,6 +41,13 @@ OTHER_WORD = 0.6
 UNKNOWN_COUNT = 2.5
 
 
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A reading put to its rule: the request, and the answer to it; or the unit that a bare number wants."""
+
+    request: Request | None
+    answer: Answer
+
 @dataclass(slots=True)
 class Reading:
     """One way to read the question: a rule, where the numbers go, which options, what is asked, how well it fits."""
@@ -54,6 +63,7 @@ class Reading:
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
+    tried: Tried | None = None
     topic_score: float = 0.0
 
     @property
@@ -66,12 +76,9 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
     scores: dict[str, float] = {}
     for match in matches:
-        best: dict[str, float] = {}
-        for tag in match.tags:
-            strength = match.weight * (TOPIC_WEIGHT if tag.what == "topic" else 0.9 if tag.what == "option" else 0.6)
-            best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
-        for topic, strength in best.items():
-            scores[topic] = scores.get(topic, 0.0) + strength
+        for topic, tags in match.entry.by_topic().items() if match.entry is not None else ():
+            loudest = max(LOUDNESS[tag.what] for tag in tags)
+            scores[topic] = scores.get(topic, 0.0) + match.weight * loudest
     ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
@@ -79,8 +86,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
-    mine = [match for match in matches if any(tag.topic == rule.topic for tag in match.tags)]
-    mine = _longest(rule, mine)
+    mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
+    mine = _longest(mine)
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
@@ -131,20 +138,17 @@ def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
             placing.score += UNPLACED
 
 
-def _longest(rule: Rule, matches: list[Match]) -> list[Match]:
-    """A phrase inside a longer one of the same rule is that longer phrase's part, unless it speaks of the same thing."""
+def _longest(matches: list[Match]) -> list[Match]:
+    """A phrase inside a longer one that names the same rule or an option of it is that longer phrase's part."""
     kept = []
     for match in matches:
         swallowed = any(
             other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
-            and any(tag.topic == rule.topic and tag.what in ("option", "topic") for tag in other.tags)
+            and any(tag.what in ("option", "topic") for tag in other.tags)
             for other in matches
         )  # fmt: skip
-        tags = tuple(tag for tag in match.tags if tag.topic == rule.topic)
-        if swallowed:
-            tags = ()
-        if tags:
-            kept.append(Match(match.first, match.last, tags, match.weight))
+        if not swallowed:
+            kept.append(match)
     return kept
 
 
@@ -245,7 +249,7 @@ def _passed_over(reading: Reading, matches: list[Match]) -> float:
     loud: dict[int, float] = {}
     words, heard = reading.line.words, reading.heard
     for match in matches:
-        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        share = OTHER_TOPIC if match.entry is not None and match.entry.names_topic else OTHER_WORD
         strength = share * match.weight / (match.last - match.first)
         for spot in range(match.first, match.last):
             if spot not in heard and words[spot] not in FILLERS:
@@ -266,7 +270,7 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
     """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
     loud: dict[int, float] = {}
     for match in matches:
-        if any(tag.topic == reading.rule.topic for tag in match.tags):
+        if match.of(reading.rule.topic):
             for spot in range(match.first, match.last):
                 if reading.line.words[spot] not in FILLERS:
                     loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
