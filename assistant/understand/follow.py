@@ -101,6 +101,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and reading.chosen and not best.asked and best.heard <= reading.heard:
+        return followed  # the line chooses between ways of the sum in hand, and the other rule hears no more in it
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:

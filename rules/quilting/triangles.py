@@ -94,7 +94,7 @@ QUARTER_SQUARE_TRIANGLES = Rule(
               says=("finished", "finish", "finish at", "finished size", "finished unit", "come out", "end up", "qst", "hourglass", "sewn in",
                     "long side", "finished long side", "units finish", "quarter-square triangle"),
               ask="What size do the units finish (the triangle's long side)?", example="4 in", sane="3 mm..2 m", practice="2 in..8 in by 1/2 in"),
-        Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "unit", "units", "qst", "hourglasses", "hourglass blocks",
+        Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "qst", "hourglasses", "hourglass blocks",
                                                                "blocks", "quarter square triangle units"), noun="hourglass unit",
               extra=True, ask="How many hourglass units do you want?", example="12", sane="1..20000", practice="4..60 by 2"),
         Input("triangles", "number of triangles", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle", extra=True,
