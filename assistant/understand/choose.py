@@ -88,7 +88,13 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
     counted = {value.number for value in counts.values()}
-    placing = place(rule, line, [value for value in values if value.number not in counted], _heard_as_asked(rule, mine, asked[:1]), unknowns, system_hint, prefer)
+    placed = [value for value in values if value.number not in counted]
+    heard = _heard_as_asked(rule, mine, asked[:1])
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
+        # Everything is known forwards: what looked like a result told is likelier an input.
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
@@ -97,6 +103,12 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
+
+
+def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
+    """Inputs without a default that nothing fills yet."""
+    filled = known | {slot.name for slots in placing.spots.values() for slot in slots}
+    return [item.name for item in rule.inputs if item.default is None and not item.extra and item.name not in filled]
 
 
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:

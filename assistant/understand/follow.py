@@ -101,8 +101,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
-    if followed is not None and reading.chosen and not best.asked and best.heard <= reading.heard:
-        return followed  # the line chooses between ways of the sum in hand, and the other rule hears no more in it
+    if followed is not None and not _asks(heard):
+        return followed  # "put sashing all round too" changes something; it asks for nothing new
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
@@ -120,6 +120,11 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _asks(heard: Heard) -> bool:
+    """Whether a line asks something of its own."""
+    return any(word in ("how", "what", "which", "?") for word in heard.line.words)
 
 
 def _goes_on(heard: Heard) -> bool:

@@ -2,10 +2,10 @@
 
 Give every piece a weight across the cloth so that no set of pieces that goes side by side weighs more than the cloth
 does, and likewise a weight along it. Then the sum of the products cannot exceed the product of the two wholes, for the
-same reason that areas cannot. The best weights are the prices of a cutting-stock problem (Gilmore and Gomory, Operations
-Research 9, 1961), found for one direction with the other's held still, in turns (Belov, Kartak, Rohling and
-Scheithauer, "Conservative scales in packing problems", OR Spectrum 35, 2013; the references from memory). The prices
-are found in floating point, then rounded to whole numbers whose heaviest row is worked out exactly: the bound holds
+same reason that areas cannot. The best weights are the prices of a cutting-stock problem (Gilmore and Gomory,
+Operations Research 9, 1961), found for one direction with the other's held still, in turns (Belov, Kartak, Rohling and
+Scheithauer, "Conservative scales in packing problems", OR Spectrum 35, 2013; references from memory). The prices are
+found in floating point, then rounded to whole numbers whose heaviest row is worked out exactly: the bound holds
 whatever the rounding.
 """
 

@@ -38,6 +38,13 @@ def test_a_proof_where_no_simple_bound_reaches() -> None:
     assert (lay.length, lay.proved, lay.bound_kind) == (Fraction(53, 2), True, BoundKind.SCALES)
 
 
+def test_a_proof_by_search() -> None:
+    # Their area is that of 7 x 6, but of three rectangles that fill a rectangle one reaches along a whole side of it.
+    sizes = [(4, 3), (5, 2), (5, 4)]
+    lay = lay_plan([piece(str(size), 1, *size, may_turn=True) for size in sizes], 7)
+    assert (lay.length, lay.proved, lay.bound_kind) == (7, True, BoundKind.SEARCH)
+
+
 def test_thirds_and_eighths_stay_exact() -> None:
     lay = lay_plan([piece("a", 3, "44/3", "1/8"), piece("b", 1, 44, "1/3")], 44)
     assert lay.length == Fraction(1, 8) + Fraction(1, 3)
