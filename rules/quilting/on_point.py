@@ -36,9 +36,8 @@ def _counts() -> tuple[Step, ...]:
 SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
-    says=("setting triangle", "side triangle", "corner triangle", "side setting triangle", "corner setting triangle", "side setting triangles",
-          "on point triangles", "edge triangle", "setting", "on point", "sides and corners", "cut twice for side", "corners for on point",
-          "side setting", "corner setting"),
+    says=("setting triangle", "on point triangles", "edge triangle", "setting", "on point", "sides and corners", "cut twice for side",
+          "corners for on point", "triangles for the sides", "setting squares"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
     inputs=(
         BLOCK,

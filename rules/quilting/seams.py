@@ -10,8 +10,8 @@ from .words import SEAM
 SEAM_DRIFT = Rule(
     topic="seam drift",
     family="quilting",
-    says=("drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out", "came out", "error", "each seam is", "seam error",
-          "out of true", "comes up short", "seam is off", "seams are off", "a thread too", "too small", "too big", "out by", "scant", "short"),
+    says=("drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out", "came out", "each seam is", "seam error",
+          "out of true", "comes up short", "seam is off", "seams are off", "a thread too", "too small", "too big", "out by", "off", "too much seam", "too little seam"),
     about="What a small error in every seam adds up to, and the seam allowance that makes a row come out right.",
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam", ask="How many seams are there in the row?", example="12",
