@@ -23,6 +23,7 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
+# What a rule gains that needs nothing but the lone measure in the line.
 LONE_GAIN = 1.5
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
@@ -197,12 +198,13 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic:
         reading.topic_score = LONE
-        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
-    for item in reading.rule.inputs:
-        needed = item.default is None and not item.extra and item.name not in filled
-        if needed and item.name not in reading.asked[:1]:
+    missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
+    for item in missing:
+        if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
+    if reading.topic_score == LONE and reading.rule.lone and not missing:
+        score += LONE_GAIN
     return score
 
 
