@@ -10,7 +10,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
-from .asked import asked_for, could_be_unknown, unknown_count
+from .asked import UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
@@ -24,7 +24,7 @@ CLOSE = 0.8
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
-LONE_GAIN = 1.5
+LONE_GAIN = 2.0
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
@@ -234,9 +234,16 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     for item in missing:
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
-    if reading.topic_score == LONE and reading.rule.lone and not missing:
+    if reading.topic_score == LONE and reading.rule.lone and not missing and _says_no_more(reading.line):
         score += LONE_GAIN
     return score
+
+
+def _says_no_more(line: Line) -> bool:
+    """Whether a line holds one plain measure and nothing else but fillers and units."""
+    words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
+    plain = all(word in FILLERS or word in UNITS_ASKED or len(word) < 3 for word in words)
+    return plain and len(line.values) == 1 and line.values[0].main.per is None
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:

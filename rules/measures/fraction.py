@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
 from ..engine.kinds import ANY, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
@@ -47,7 +47,7 @@ def fraction(run: Run) -> Outcome:
     return Outcome({
         "near": Amount(near * factor("in"), "in"),
         "error": Amount((near - inches) * factor("in"), "in"),
-        "decimal": f"{decimal(inches, 4)} in",
+        **dict.fromkeys(("decimal", "as_decimal"), f"{decimal(inches, 4)} in"),
         "metric": Amount(inches * factor("in"), "cm"),
         "others": others,
     })  # fmt: skip
@@ -62,24 +62,27 @@ FRACTION = Rule(
     inputs=(
         Input("amount", "length", LENGTH, says=("length", "what is", "round", "convert"), ask="Which length?", example="3.37 in", sane="-1 km..1 km",
               practice="1 in..30 in by 1/8 in"),
+        choice("into", "into", {"fraction": ("as a fraction", "fraction"), "decimal": ("as a decimal", "decimal", "in decimals", "decimals")},
+               default=(Default("fraction", derived=True),)),
         Input("mark", "mark", LENGTH, says=("nearest", "to the nearest", "to the", "marks"), extra=True, sane="0.1 mm..1 m"),
     ),
     steps=(
         Step("near", "The nearest mark", kind=ANY, label="nearest mark", says=("fraction", "nearest", "as a fraction")),
         Step("error", "How far off that is", kind=ANY, label="error", says=("error", "how far off", "how far out")),
-        Step("decimal", "As a decimal", kind=TEXT, label="as a decimal", says=("decimal", "as a decimal", "in decimals")),
+        Step("as_decimal", "As a decimal", kind=TEXT, label="as a decimal", when={"into": "decimal"}),
+        Step("decimal", "As a decimal", kind=TEXT, label="decimal", when={"into": "fraction"}),
         Step("metric", "In centimetres", kind=ANY, label="in centimetres"),
         Step("others", "To coarser marks", kind=TEXT, label="to other marks"),
     ),
-    answers=("near", "error", "decimal", "metric", "others"),
-    headline=("{near} (off by {error}).", "{decimal}."),
+    answers=("as_decimal", "near", "error", "decimal", "metric", "others"),
+    headline=("{as_decimal}.", "{near} (off by {error})."),
     home="in",
     algorithm=fraction,
     no_unknown=("amount", "mark"),
     source=ARITHMETIC,
     examples=(
         "3.37 in as a fraction -> 3 3/8 in",
-        "what is 5.8125 in to the nearest 1/8 -> 5 3/4 in",
+        "what is 5.79 in to the nearest 1/8 -> 5 3/4 in",
         "2 5/16 in as a decimal -> 2.3125 in",
     ),
 )  # fmt: skip

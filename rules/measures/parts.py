@@ -34,18 +34,18 @@ DIVIDE = Rule(
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
     inputs=(
         Input("total", "whole length", LENGTH,
-              says=("length", "whole", "from", "of", "long", "have", "total", "ribbon", "roll", "cord", "tape", "strip", "elastic", "lace"),
-              axis="length", ask="How long is the whole?", example="4 m", sane="1 mm..100 km", practice="1 m..10 m by 10 cm"),
+              says=("length", "whole", "from", "have", "total", "ribbon", "roll", "cord", "tape", "strip", "elastic", "lace"),
+              ask="How long is the whole?", example="4 m", sane="1 mm..100 km", practice="1 m..10 m by 10 cm"),
         Input("parts", "parts", COUNT,
               says=("parts", "equal parts", "pieces", "sections", "equal pieces", "into", "equal", "ways", "lengths", "spaces", "people", "bits"),
               noun="part", ask="Into how many parts (or pieces of what length)?", example="6 parts", sane="1..100000", practice="2..12"),
         Input("piece", "piece length", LENGTH,
-              says=("pieces", "each", "piece", "lengths", "long pieces", "pieces of", "piece length", "bits", "every", "long each", "strips"),
+              says=("pieces", "each", "piece", "lengths", "long pieces", "pieces of", "piece length", "bits", "every", "long each", "strips", "long"),
               ask="How long is each piece?", example="35 cm", extra=True, sane="0.1 mm..10 km", practice="5 cm..40 cm by 5 cm"),
     ),
     steps=(
         Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=SMALL, unit=("in", "cm"), label="each part",
-             says=("each part", "each", "how long", "how wide", "how big", "each piece"), axis="length"),
+             says=("each part", "each", "how long", "how wide", "how big", "each piece")),
         Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark")),
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
@@ -88,7 +88,7 @@ SCALE = Rule(
     examples=(
         "scale 12 1/2 in by 150% -> 18 3/4 in",
         "enlarge 8 cm to 120 % -> 9.6 cm",
-        "scale down 22 in by a factor of 0.75 -> 16 1/2 in",
+        "resize 22 in by a factor of 0.75 -> 16 1/2 in",
     ),
 )  # fmt: skip
 
@@ -110,7 +110,7 @@ PERCENTAGE = Rule(
     topic="percentage",
     family="measures",
     says=("percent of", "percentage of", "per cent of", "percent off", "percent more", "percent less", "add percent", "percentage", "% of", "bigger by",
-          "smaller by", "plus percent", "minus percent", "increase by", "decrease by", "percent"),
+          "smaller by", "increase", "decrease", "plus percent", "minus percent", "increase by", "decrease by", "percent"),
     about="A percentage of any measure, or the measure with it taken off or added.",
     inputs=(
         Input("amount", "amount", ANY, says=("of", "off", "to", "from"), ask="Of what?", example="3.2 m"),
@@ -132,7 +132,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "what is 15 percent of 3.2 m -> 0.48 m",
+        "take 15 percent off 3.2 m -> 2.72 m; 0.48 m",
         "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),
