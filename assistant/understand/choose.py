@@ -10,7 +10,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
-from .asked import UNITS_ASKED, asked_for, could_be_unknown, unknown_count
+from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
@@ -25,6 +25,7 @@ CLOSE = 0.8
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
 LONE_GAIN = 2.0
+DIRECT_GAIN = 3.0
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
@@ -234,8 +235,8 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     for item in missing:
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
-    if reading.topic_score == LONE and reading.rule.lone and not missing and _says_no_more(reading.line):
-        score += LONE_GAIN
+    if reading.topic_score == LONE and reading.rule.lone and not missing:
+        score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
 
 
@@ -244,6 +245,14 @@ def _says_no_more(line: Line) -> bool:
     words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
     plain = all(word in FILLERS or word in UNITS_ASKED or len(word) < 3 for word in words)
     return plain and len(line.values) == 1 and line.values[0].main.per is None
+
+
+def _put_directly(line: Line) -> bool:
+    """Whether the lone measure is put into a unit at once, and that is all its clause says: "5 ft 4 in centimetres, for the ..."."""
+    words, spot = line.words, line.values[0].last
+    spot += spot < len(words) and words[spot] in LEAD
+    asked = spot < len(words) and words[spot] in UNITS_ASKED
+    return asked and (spot + 1 == len(words) or words[spot + 1] in (",", ".", "?", ";", "!", "\n"))
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:

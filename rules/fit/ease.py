@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import PERCENT_TENTH, SMALL
+from ..engine.rounding import PERCENT_TENTH, FINE
 from ..engine.run import Needs, Run
 from .ease_table import verdict
 from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS
@@ -42,7 +42,7 @@ EASE = Rule(
     about="How much larger a garment is than the body, what published tables say of it, and the garment or the body for an ease.",
     inputs=(BODY_MEASURE, FINISHED_MEASURE, PLACE, GARMENT),
     steps=(
-        Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=SMALL, unit=("in", "cm"),
+        Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=FINE,
              says=("roomy", "room", "how much ease"),
              stated=("ease", "with", "of ease", "ease of", "plus", "bigger", "roomier", "wearing ease", "of room", "extra", "room", "design ease",
                      "add", "allow", "smaller than the body", "negative ease")),

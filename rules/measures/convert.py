@@ -51,6 +51,8 @@ def _meant(given: Given, wanted: str, run: Run) -> Given:
         unit = AREAL_OF[given.unit]
         run.say(f"Cloth weight in {given.unit} is {unit}", "", given.text, shown(given.value / factor(given.unit) * factor(unit), unit))
         return Given(given.value / factor(given.unit) * factor(unit), unit, given.text)
+    if given.unit == "1" and "/" in given.text:
+        return Given(given.value * factor("in"), "in", f"{given.text} in")  # only rulers in inches have halves and eighths
     return given
 
 

@@ -31,9 +31,11 @@ def _mark(run: Run) -> Fraction:
 def _said(inches: Fraction, mark: Fraction) -> str:
     """A length to the nearest mark, with how far off that is: "3 3/8 in (0.005 in over)"."""
     near = snap(inches, mark, "near")
-    off = near - inches
-    how = "exactly" if not off else f"{decimal(abs(off), 4)} in {'over' if off > 0 else 'under'}"
-    return f"{mixed(near)} in ({how})"
+    return f"{mixed(near)} in ({_off(near - inches)})"
+
+
+def _off(error: Fraction) -> str:
+    return "exactly" if not error else f"{decimal(abs(error), 4)} in {'over' if error > 0 else 'under'}"
 
 
 def fraction(run: Run) -> Outcome:
@@ -46,7 +48,7 @@ def fraction(run: Run) -> Outcome:
     others = "; ".join(f"to 1/{below}: {_said(inches, Fraction(1, below))}" for below in MARKS if Fraction(1, below) != mark)
     return Outcome({
         "near": Amount(near * factor("in"), "in"),
-        "error": Amount((near - inches) * factor("in"), "in"),
+        "error": _off(near - inches),
         **dict.fromkeys(("decimal", "as_decimal"), f"{decimal(inches, 4)} in"),
         "metric": Amount(inches * factor("in"), "cm"),
         "others": others,
@@ -68,14 +70,14 @@ FRACTION = Rule(
     ),
     steps=(
         Step("near", "The nearest mark", kind=ANY, label="nearest mark", says=("fraction", "nearest", "as a fraction")),
-        Step("error", "How far off that is", kind=ANY, label="error", says=("error", "how far off", "how far out")),
+        Step("error", "How far off that is", kind=TEXT, label="error", says=("error", "how far off", "how far out")),
         Step("as_decimal", "As a decimal", kind=TEXT, label="as a decimal", when={"into": "decimal"}),
         Step("decimal", "As a decimal", kind=TEXT, label="decimal", when={"into": "fraction"}),
         Step("metric", "In centimetres", kind=ANY, label="in centimetres"),
         Step("others", "To coarser marks", kind=TEXT, label="to other marks"),
     ),
     answers=("as_decimal", "near", "error", "decimal", "metric", "others"),
-    headline=("{as_decimal}.", "{near} (off by {error})."),
+    headline=("{as_decimal}.", "{near}, {error}."),
     home="in",
     algorithm=fraction,
     no_unknown=("amount", "mark"),

@@ -6,7 +6,7 @@ from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step, choice
 from ..engine.kinds import ANY, COUNT, LENGTH, PERCENT, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
-from ..engine.rounding import COUNT_DOWN, PERCENT_TENTH, SMALL
+from ..engine.rounding import COUNT_DOWN, PERCENT_TENTH, FINE
 from ..engine.run import Impossible, Needs, Run
 from ..engine.text import shown
 from ..engine.units import same_kind
@@ -30,7 +30,7 @@ DIVIDE = Rule(
     family="measures",
     says=("divide", "equal parts", "divided into", "split into", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
           "equal sections", "evenly into", "into equal", "equally", "whats left over", "what's left", "lengths from", "pieces out of", "cut up",
-          "halves", "thirds", "quarters", "mark off", "pieces can i cut"),
+          "mark off", "pieces can i cut"),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
     inputs=(
         Input("total", "whole length", LENGTH,
@@ -44,12 +44,12 @@ DIVIDE = Rule(
               ask="How long is each piece?", example="35 cm", extra=True, sane="0.1 mm..10 km", practice="5 cm..40 cm by 5 cm"),
     ),
     steps=(
-        Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=SMALL, unit=("in", "cm"), label="each part",
+        Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=FINE, label="each part",
              says=("each part", "each", "how long", "how wide", "how big", "each piece")),
         Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark")),
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
-        Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=SMALL, unit=("in", "cm"), label="left over",
+        Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
              says=("left over", "leftover", "remainder", "left", "over", "waste", "spare")),
     ),
     answers=("each", "marks", "pieces", "left"),
@@ -77,7 +77,7 @@ SCALE = Rule(
               ask="By what factor or percentage?", example="150 %", sane="0.001..1000", practice="0.5..2"),
     ),
     steps=(
-        Step("scaled", "Multiply the length by the factor", "amount * factor", LENGTH, rounding=SMALL, unit=("in", "cm"), label="scaled length",
+        Step("scaled", "Multiply the length by the factor", "amount * factor", LENGTH, rounding=FINE, label="scaled length",
              says=("how long", "how big", "new length", "scaled"), axis="length", stated=("to", "becomes", "comes out", "finish", "want")),
         Step("percent", "The factor as a percentage", "factor", PERCENT, rounding=PERCENT_TENTH, label="as a percentage", says=("percentage", "percent")),
     ),
@@ -88,7 +88,7 @@ SCALE = Rule(
     examples=(
         "scale 12 1/2 in by 150% -> 18 3/4 in",
         "enlarge 8 cm to 120 % -> 9.6 cm",
-        "resize 22 in by a factor of 0.75 -> 16 1/2 in",
+        "photocopy at 125%: a 6 cm piece becomes? -> 7.5 cm",
     ),
 )  # fmt: skip
 
@@ -115,7 +115,7 @@ PERCENTAGE = Rule(
     inputs=(
         Input("amount", "amount", ANY, says=("of", "off", "to", "from"), ask="Of what?", example="3.2 m"),
         Input("percent", "percentage", PERCENT, says=("percent", "percentage", "by", "plus", "less", "more"), ask="What percentage?", example="15 %",
-              sane="0 %..100000 %", practice="5 %..50 % by 5 %"),
+              sane="0 %..1000 %", practice="5 %..50 % by 5 %"),
         choice("how", "what to do with it", {
             "of": ("of",),
             "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "knock off"),
@@ -132,7 +132,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "take 15 percent off 3.2 m -> 2.72 m; 0.48 m",
+        "percentage: 15 % off a length of 3.2 m -> 2.72 m; 0.48 m",
         "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),
@@ -152,7 +152,7 @@ def _share(run: Run) -> Outcome:
 PERCENTAGE_OF_WHOLE = Rule(
     topic="what percentage",
     family="measures",
-    says=("what percentage", "what percent", "as a percentage of", "as a percent of", "what share", "percentage is", "percent is", "what per cent"),
+    says=("what percentage", "what percent", "as a percentage", "as a percentage of", "as a percent of", "what share", "percentage is", "percent is", "what per cent"),
     about="One measure as a percentage of another.",
     inputs=(
         Input("part", "part", ANY, says=("is", "part", "used", "out of"), ask="What is the part?", example="12 cm"),

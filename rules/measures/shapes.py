@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice
 from ..engine.kinds import AREA, LENGTH
-from ..engine.rounding import SMALL
+from ..engine.rounding import FINE
 from .words import HEIGHT, WIDTH
 
 DIAGONAL = Rule(
@@ -14,7 +14,7 @@ DIAGONAL = Rule(
     about="The diagonal of a rectangle: a true one has both diagonals of this length.",
     inputs=(WIDTH, HEIGHT),
     steps=(
-        Step("diagonal", "Square both sides, add them and take the root", "sqrt(width ^ 2 + height ^ 2)", LENGTH, rounding=SMALL, unit=("in", "cm"),
+        Step("diagonal", "Square both sides, add them and take the root", "sqrt(width ^ 2 + height ^ 2)", LENGTH, rounding=FINE,
              says=("diagonal", "corner to corner", "across corners", "how long"), axis="length", stated=("diagonal", "corner to corner")),
     ),
     answers=("diagonal",),
@@ -58,13 +58,13 @@ AREAS = (
          when={"shape": "triangle"}),
 )  # fmt: skip
 EDGES = (
-    Step("perimeter", "Add the four sides", "2 * (width + height)", LENGTH, rounding=SMALL, unit=("in", "cm"),
+    Step("perimeter", "Add the four sides", "2 * (width + height)", LENGTH, rounding=FINE,
          says=("perimeter", "all round", "edge", "distance round", "how far round", "outside edge"), when={"shape": ("rectangle", "square")},
          stated=("perimeter", "all round", "round the edge")),
-    Step("round_edge", "Multiply the diameter by pi", "pi * diameter", LENGTH, rounding=SMALL, unit=("in", "cm"), label="circumference",
+    Step("round_edge", "Multiply the diameter by pi", "pi * diameter", LENGTH, rounding=FINE, label="circumference",
          says=("perimeter", "circumference", "edge", "all round", "distance round", "how far round"), when={"shape": "circle"},
          stated=("circumference", "all round")),
-    Step("half_edge", "Half of the circle's edge and the straight side", "pi * diameter / 2 + diameter", LENGTH, rounding=SMALL, unit=("in", "cm"),
+    Step("half_edge", "Half of the circle's edge and the straight side", "pi * diameter / 2 + diameter", LENGTH, rounding=FINE,
          label="edge of the half circle", says=("perimeter", "edge", "all round"), when={"shape": "half circle"}),
 )  # fmt: skip
 AREA_NAMES = tuple(step.name for step in AREAS)
