@@ -11,7 +11,7 @@ from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.answer import Answer
 from rules.engine.request import Given, Request
 
-from .asked import asked_for, could_be_unknown, unknown_count
+from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
@@ -27,7 +27,9 @@ CLOSE = 0.8
 LOUDNESS = {"topic": TOPIC_WEIGHT, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
-LONE_GAIN = 1.5
+# What a rule gains that needs nothing but the lone measure in the line.
+LONE_GAIN = 2.0
+DIRECT_GAIN = 3.0
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
@@ -235,13 +237,29 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
         reading.topic_score = LONE
-        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
-    for item in reading.rule.inputs:
-        needed = item.default is None and not item.extra and item.name not in filled
-        if needed and item.name not in reading.asked[:1]:
+    missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
+    for item in missing:
+        if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
+    if reading.topic_score == LONE and reading.rule.lone and not missing:
+        score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
+
+
+def _says_no_more(line: Line) -> bool:
+    """Whether a line holds one plain measure and nothing else but fillers and units."""
+    words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
+    plain = all(word in FILLERS or word in UNITS_ASKED or len(word) < 3 for word in words)
+    return plain and len(line.values) == 1 and line.values[0].main.per is None
+
+
+def _put_directly(line: Line) -> bool:
+    """Whether the lone measure is put into a unit at once, and that is all its clause says: "5 ft 4 in centimetres, for the ..."."""
+    words, spot = line.words, line.values[0].last
+    spot += spot < len(words) and words[spot] in LEAD
+    asked = spot < len(words) and words[spot] in UNITS_ASKED
+    return asked and (spot + 1 == len(words) or words[spot + 1] in (",", ".", "?", ";", "!", "\n"))
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:
