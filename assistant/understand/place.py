@@ -293,13 +293,22 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     if not isinstance(declared, Input):
         return 0.0
     likely = declared.usual or declared.practice.partition(" by ")[0]
-    value, _ = base_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
+    value, _ = base_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if measure.bare and slot.kind is LENGTH and not system_hint:
         return 0.0
     good = _within(value, likely)
     if declared.sane and not _within(value, declared.sane):
         return -3.0
     return 0.0 if good is None else 0.35 if good else -0.35
+
+
+def _unit_for_sense(kind: Kind, system_hint: str) -> str:
+    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
+    if kind is LENGTH:
+        return system_hint
+    if kind.base in ("st/mm", "row/mm"):
+        return kind.inch if system_hint == "in" else kind.metric
+    return ""
 
 
 def _within(value: Fraction, text: str) -> bool | None:
