@@ -104,15 +104,18 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
     return kept
 
 
-def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. asked: what the question wants, so no number is given for it. prefer: slots that a value is likelier to be for (those asked for)."""
-    slots = slots_of(rule)
+def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
+          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
+
+    told: whether a value may be a result that was told, so that the rule runs backwards.
+    """
+    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, matches)
     options = []
     for value in values:
-        found = _options(rule, line, value, slots, by_name, mentions, asked, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, mentions, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
@@ -178,7 +181,7 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
 
 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
-             asked: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, mentions, prefer)
@@ -192,7 +195,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
     }  # fmt: skip
     for slot in slots:
-        if slot.name in asked:
+        if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
         if slot.stated and value.soft:
@@ -208,7 +211,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST_BACKWARDS if any(rule.input(name) for name in asked) else STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):

@@ -16,7 +16,7 @@ from .declare import Input, Rule, Step
 from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
-from .request import Amount, Given, Request
+from .request import Amount, Given, Item, Request
 from .rounding import apply
 from .run import Impossible, Needs, Run
 from .text import number_text, plain, shown
@@ -168,7 +168,7 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
         topic=rule.topic,
         headline=head or headline(rule, results, asked),
         given=given_values(rule, request),
-        assumed=(*_currency(request, results), *run.assumed),
+        assumed=(*_system(request), *_currency(request, results), *run.assumed),
         results=tuple(results),
         working=tuple(run.lines),
         cautions=cautions_for(run),
@@ -185,8 +185,14 @@ def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
     if request.currency_assumed and any(result.unit.startswith(request.currency) for result in results):
         names = {"USD": "US dollars", "GBP": "pounds sterling"}
         word = names.get(request.currency, request.currency)
-        return (Value("currency", request.currency, "text", word, "the usual reading, until told otherwise"),)
+        return (Value("currency", request.currency, "text", word, request.currency_why),)
     return ()
+
+
+def _system(request: Request) -> tuple[Value, ...]:
+    """The units of the answer, when it was a habit that settled them."""
+    word = "inches" if request.system == "in" else "metric"
+    return (Value("units", word, "text", word, request.system_why),) if request.system_why else ()
 
 
 def _unused(run: Run) -> Iterable[str]:
@@ -343,7 +349,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if (other := rule.input(name)) and other.kind is item.kind and name not in request.given)
+    beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
+    tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
@@ -351,7 +358,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
         return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=found_missing,
                       message=f"I read this as {rule.topic}, backwards, but still need the {what}.")
     found = find(rule, request, unknown, target, request.largest, tied=tied)
-    filled = Given(found.value, Run(rule, request).unit_of(item.kind), "")
+    unit = Run(rule, request).unit_of(item.kind)
+    filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
     run = Run(rule, whole)
     head = _input_result(run, item, found.value, found.exact)

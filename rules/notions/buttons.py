@@ -63,7 +63,7 @@ def _nearest(run: Run) -> Outcome:
 BUTTON_SIZES = Rule(
     topic="button sizes",
     family="notions",
-    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button in mm", "button diameter", "button in inches",
+    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter",
           "24l button", "button size in mm"),
     about="Button sizes in ligne, inches and millimetres: 40 ligne are an inch.",
     inputs=(
@@ -71,9 +71,9 @@ BUTTON_SIZES = Rule(
               ask="How large is the button (ligne, in or mm)?", example="24 ligne", sane="2 mm..15 cm", practice="16 ligne..40 ligne by 4 ligne"),
     ),
     steps=(
-        Step("mm", "A ligne is a fortieth of an inch, 0.635 mm", "diameter", unit=("mm", "mm"), label="button in millimetres", says=("how big",)),
-        Step("inches", "In inches", "diameter", unit=("in", "in"), label="button in inches"),
-        Step("ligne", "40 ligne are an inch", "diameter", rounding=LIGNE, label="button in ligne", unit=("ligne", "ligne"), says=("ligne", "lignes", "line")),
+        Step("mm", "A ligne is a fortieth of an inch, 0.635 mm", "diameter", unit=("mm", "mm"), label="millimetre size", says=("how big",)),
+        Step("inches", "In inches", "diameter", unit=("in", "in"), label="inch size"),
+        Step("ligne", "40 ligne are an inch", "diameter", rounding=LIGNE, label="ligne size", unit=("ligne", "ligne"), says=("ligne", "lignes", "line")),
         Step("sold", "The nearest size sold", kind=TEXT, label="nearest size sold", says=("nearest", "nearest size", "sold as", "sold")),
     ),
     answers=("mm", "inches", "ligne", "sold"),

@@ -14,7 +14,7 @@ STITCH_LENGTH = Rule(
     topic="stitch length",
     family="notions",
     says=("stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch", "stitch setting", "stitches in a seam", "stitch size",
-          "mm stitch", "stitch dial", "machine stitches", "seam", "stitch is", "mm stitches"),
+          "mm stitch", "stitch dial", "machine stitches", "stitch is", "mm stitches", "stitches in seam"),
     about="Stitch length in millimetres and in stitches an inch, and the stitches in a seam.",
     inputs=(
         Input("rate", "stitches a length", PER_LENGTH, says=("stitches to the inch", "stitches an inch", "spi", "stitches per inch", "stitches"),
@@ -28,7 +28,7 @@ STITCH_LENGTH = Rule(
     ),
     steps=(
         Step("length", "A stitch is as long as the length over the stitches in it", "mm", rounding=MM_TENTH, label="stitch length in mm", unit=("mm", "mm"),
-             says=("mm", "millimetres", "how long", "length", "in mm", "what length", "stitch length", "what setting")),
+             says=("how long", "length", "what length", "stitch length", "what setting")),
         Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI, label="stitches to the inch", unit=("st/in", "st/in"),
              says=("how many", "per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch", "stitches an inch", "how many to the inch")),
         Step("stitches", "As many stitches as the seam holds", "seam / mm", COUNT, rounding=COUNT_NEAR, noun="stitch", label="stitches in the seam",
@@ -43,7 +43,7 @@ STITCH_LENGTH = Rule(
     examples=(
         "8 stitches to the inch = ? mm -> 3.2 mm",
         "2.5 mm stitch length in stitches per inch -> 10 st/in; 2.5 mm",
-        "how many stitches in a 30 in seam at 10 stitches to the inch -> 300 stitches",
+        "how many machine stitches in a 30 in seam at 10 stitches to the inch -> 300 stitches",
     ),
     related=("machine needle", "thread"),
 )
@@ -117,7 +117,7 @@ NEEDLE = Rule(
         "blade thickness of a size 80 needle, in mm -> 0.8 mm",
         "US size of a 90 needle -> 14",
         "which needle for denim -> 100/16 to 110/18",
-        "needle US 14 in metric -> 90",
+        "what is a US 14 needle in metric -> 90",
     ),
     related=("stitch length", "thread"),
 )
