@@ -351,6 +351,30 @@ def _names(line: Line, value: Value, mention: Mention) -> bool:
     if mention.first != value.last or mention.last in line.at_value or mention.leads:
         return False
     return line.words[mention.first] not in ASKING
+    likely = declared.usual or declared.practice.partition(" by ")[0]
+    value, _ = base_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
+    if measure.bare and slot.kind is LENGTH and not system_hint:
+        return 0.0
+    good = _within(value, likely)
+    if declared.sane and not _within(value, declared.sane):
+        return -3.0
+    return 0.0 if good is None else 0.35 if good else -0.35
+
+
+def _unit_for_sense(kind: Kind, system_hint: str) -> str:
+    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
+    if kind is LENGTH:
+        return system_hint
+    if kind.base in ("st/mm", "row/mm"):
+        return kind.inch if system_hint == "in" else kind.metric
+    return ""
+
+
+def _within(value: Fraction, text: str) -> bool | None:
+    if not text:
+        return None
+    low, high = bounds(text)
+    return not ((low is not None and value < low) or (high is not None and value > high))
 
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
