@@ -13,7 +13,7 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import changes, cost_lines, offers, size_table, stripes, sums, yarn_count
+from . import changes, cost_lines, offers, pieces, size_table, stripes, sums, yarn_count
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
@@ -22,6 +22,7 @@ READERS: dict[str, Reader] = {
     "cloths on offer": offers.read,
     "cost lines": cost_lines.read,
     "figure measures": size_table.read_figure,
+    "pieces": pieces.read,
     "size table": size_table.read,
     "stripes": stripes.read,
     "sum": sums.read,
