@@ -17,6 +17,7 @@ from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
+from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
@@ -29,6 +30,7 @@ UNNAMED_COVERAGE = 0.66
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
 
 @dataclass(slots=True)
@@ -145,6 +147,8 @@ class Conversation:
         topics = [topic for topic, _ in candidates(heard.matches)]
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if len(heard.line.values) >= SHORTEST_LIST:
+            topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
         for topic in dict.fromkeys(topics):

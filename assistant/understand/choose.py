@@ -15,7 +15,7 @@ from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
-from .readers import READERS
+from .readers import PLAIN, READERS
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -212,6 +212,12 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
+def _listed(reading: Reading, name: str) -> tuple[object, ...]:
+    """The entries of a list input, none when it was not read."""
+    given = reading.listed.get(name)
+    return given.value if given is not None and isinstance(given.value, tuple) else ()
+
+
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
     topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
     best_topic = max(topic, default=0.0)
@@ -232,7 +238,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif reading.listed and matches:
+    elif matches and any(item.kind.name in PLAIN and len(_listed(reading, item.name)) > 1 for item in reading.rule.inputs):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
