@@ -19,7 +19,7 @@ UNITS_ASKED = {
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
-AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
+AND = frozenset(("and", "n", "&", "x", "by"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
@@ -86,10 +86,40 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
 def _in_order_said(line: Line, ranked: list[str], spots: dict[str, list[Match]]) -> list[str]:
     """Of two things asked for in one breath ("cut width and height") the one said first leads."""
     leading = [match.first for match in spots.get(ranked[0], ())] if ranked else []
-    for name in ranked[1:]:
-        if any(match.last + 1 in leading and line.words[match.last] in AND for match in spots.get(name, ())):
+    for name in spots:
+        if name not in ranked[:1] and any(match.last + 1 in leading and line.words[match.last] in AND for match in spots[name]):
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
+
+
+def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
+    """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
+    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    declared = rule.step(name) or rule.input(name)
+    if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
+        return True
+    counted = declared.kind.base in ("1", "st", "row")
+    return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:

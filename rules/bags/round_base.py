@@ -25,8 +25,8 @@ ROUND_BASE = Rule(
     ),
     steps=(
         Step("radius", "Half the diameter and a seam", "girth / (2 * pi) + seam", rounding=RADIUS, label="radius to cut",
-             says=("radius", "circle", "base circle", "how big", "base", "cut the circle", "radius to cut", "size of the circle", "compass")),
-        Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across", says=("diameter", "across", "circle across", "diameter to cut")),
+             says=("radius", "base circle", "how big", "base", "cut the circle", "radius to cut", "compass")),
+        Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across", says=("circle across", "diameter to cut")),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT, label="side panel, long",
              says=("side panel", "side", "panel", "side piece", "strip", "how long is the side", "body panel", "rectangle", "panel width", "side panel width"), axis="length"),
         Step("panel_height", "The height and a seam at the top and the base", "height + 2 * seam", rounding=CUT, label="side panel, high", says=("panel height", "side panel height")),
