@@ -10,6 +10,7 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
+from .notebook import Notebook
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
@@ -24,7 +25,8 @@ LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
-UNNAMED_COVERAGE = 0.7
+UNNAMED_COVERAGE = 0.66
+UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 
@@ -64,7 +66,7 @@ class Conversation:
     """Ask it a line, get an answer. It keeps what went before until told to forget."""
 
     mind: Mind
-    notebook: object | None = None
+    notebook: Notebook | None = None
     habits: Habits = field(default_factory=Habits)
     context: Context = field(default_factory=Context)
 
@@ -78,9 +80,31 @@ class Conversation:
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
+        trouble = self._take_habits()
+        if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
+            return replace(told, question=text)
+        return self.answer(text, heard, trouble)
+
+    def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
+        """The answer to a line laid out, corrections and trouble noted. text: as typed."""
         made = self._answer(text, heard)
         notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
-        return replace(made, question=text, notes=(*notes, *made.notes))
+        return replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+
+    def attempt(self, text: str, heard: Heard) -> Answer:
+        """The answer to a line, what went before left as it was when there is none."""
+        before = self.context
+        made = self.answer(text, heard)
+        if made.status != "answered":
+            self.context = before
+        return made
+
+    def _take_habits(self) -> str:
+        """The habits as the notebook has them now; words of trouble when it cannot be read."""
+        if self.notebook is None:
+            return ""
+        self.habits, trouble = self.notebook.habits(self.habits)
+        return trouble
 
     def hear(self, text: str) -> Heard:
         """A line laid out and its phrases met, misspelt words put right."""
@@ -220,9 +244,10 @@ def plain_enough(reading: Reading, matches: list[Match]) -> bool:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
-    if not reading.asked or evidence(reading, matches) < UNNAMED_EVIDENCE:
-        return False
-    return 2 * reading.placing.spoken >= len(reading.placing.spots)
+    spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)
+    if not reading.asked:  # nothing in particular is asked for: every number must be spoken for
+        return spoken == placed and telling >= UNASKED_EVIDENCE
+    return 2 * spoken >= placed and telling >= UNNAMED_EVIDENCE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

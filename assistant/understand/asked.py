@@ -19,8 +19,10 @@ UNITS_ASKED = {
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
-AND = frozenset(("and", "n", "&", "x", "by"))
+AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
+# What is asked for this plainly may lead, even before a second thing asked for more plainly.
+PLAINLY = 1.15
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -60,13 +62,14 @@ def _compound(line: Line) -> str:
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
-    spots: dict[str, list[Match]] = {}
+    spots: dict[str, tuple[int, int]] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
             continue
         counted = _counted(line, match)
-        strength = _asking(line, match) or counted
+        names_topic = any(tag.what == "topic" and tag.topic == rule.topic for tag in match.tags)
+        strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
         for tag in tags:
@@ -76,20 +79,32 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
-            scores[tag.name] = max(scores.get(tag.name, 0.0), score)
-            spots.setdefault(tag.name, []).append(match)
-    _by_how(rule, line, scores)
+            if score > scores.get(tag.name, 0.0):
+                scores[tag.name], spots[tag.name] = score, (match.first, match.last)
+    _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(_in_order_said(line, ranked, spots))
+    return tuple(_in_order_said(line, ranked, scores, spots))
 
 
-def _in_order_said(line: Line, ranked: list[str], spots: dict[str, list[Match]]) -> list[str]:
-    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
-    leading = [match.first for match in spots.get(ranked[0], ())] if ranked else []
-    for name in spots:
-        if name not in ranked[:1] and any(match.last + 1 in leading and line.words[match.last] in AND for match in spots[name]):
+def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
+    """Of two things asked for, in one breath ("cut width and height") or in two ("how much can I get, and what change"),
+    the one said first leads."""
+    if not ranked or ranked[0] not in spots:
+        return ranked
+    leads = spots[ranked[0]][0]
+    for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
+        _, last = spots[name]
+        breath = last + 1 == leads and line.words[last] in AND
+        again = last < leads and scores[name] >= PLAINLY and _asks_again(line.words, last, leads)
+        if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _asks_again(words: list[str], first: int, last: int) -> bool:
+    """Whether a new question begins between two places: "and" or a stop, and an asking word of its own."""
+    between = words[first:last]
+    return any(word in ("and", "?", ".", ",") for word in between) and any(word in ("what", "how", "which") for word in between)
 
 
 def _sought(line: Line, match: Match) -> bool:
@@ -131,7 +146,7 @@ def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
     )  # fmt: skip
 
 
-def _asking(line: Line, match: Match) -> float:
+def _asking(line: Line, match: Match, names_topic: bool) -> float:
     """How much a phrase is what is asked: near after an asking word, or closing the question; not beside a number."""
     words = line.words
     if _beside_value(line, match):
@@ -147,6 +162,8 @@ def _asking(line: Line, match: Match) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
+    if names_topic:
+        return best  # the topic's own name asks for a result only after an asking word
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
     if not tail:
         best = max(best, 1.1)
@@ -180,7 +197,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     return after in line.at_value and after > match.last and line.words[after - 1] in ("is", "of", "=", ":", "are", "was")
 
 
-def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
+def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:
     """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
     words = line.words
     for spot in range(len(words) - 1):
@@ -195,16 +212,11 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
             elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
-                    gain = 3.0 if _asks_on(words, spot + 2) else 1.2
+                    gain = 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
-            if gain:
-                scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
-
-
-def _asks_on(words: list[str], start: int) -> bool:
-    """Whether a second question follows with "and" ("how much can I get, and what change"): the first one leads."""
-    return any(words[spot] == "and" and words[spot + 1] in ("what", "how") for spot in range(start, len(words) - 1))
+            if gain > scores.get(declared.name, 0.0):
+                scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

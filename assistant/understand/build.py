@@ -4,19 +4,23 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, LENGTH, MONEY, PRICE, PRICE_AREA, Kind
-from rules.engine.request import Given, Item, Request
+from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, system_of
 
 from .asked import unit_asked
 from .choose import Reading
 from .place import Slot
+from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of
+
+
+YOU_SAID_SO = "you said so"
 
 
 class NeedsUnit(Exception):
@@ -29,11 +33,15 @@ class NeedsUnit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Habits:
-    """What the maker is used to, until a question says otherwise. system: "in", "cm" or "" when not known."""
+    """What the maker is used to, until a question says otherwise. system: "in", "cm" or "" when not known.
+
+    forced: a system to answer in whatever the question says. usual: values taken when a question does not give them.
+    """
 
     system: str = ""
     currency: str = ""
     forced: str = ""
+    usual: tuple[Usual, ...] = ()
 
 
 def system_of_line(line: Line) -> str:
@@ -73,7 +81,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     else:
         asked_system = system_of(unit) if unit else ""
     before = earlier.system if earlier is not None else ""
-    system = habits.forced or asked_system or before or typed or _word_system(line) or habits.system or rule.home or ""
+    said = habits.forced or asked_system or before or typed or _word_system(line)
+    system = said or habits.system or rule.home or ""
     bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
     given: dict[str, Given] = dict(earlier.given) if earlier is not None else {}
     stated: dict[str, Given] = dict(earlier.stated) if earlier is not None else {}
@@ -115,7 +124,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     given.update(reading.listed)
     if stated and reading.asked and rule.input(reading.asked[0]) is not None:
         given.pop(reading.asked[0], None)
-    currency, assumed = _currency(line, given, habits, earlier)
+    _say_whence(reading, given)
+    currency, why = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
     return Request(
         topic=rule.topic,
@@ -124,10 +134,13 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         asked=asked,
         series=tuple(series),
         compare=compare,
-        system=system or _default_system(currency if not assumed else "", given),
+        system=system or _default_system(currency if not why else "", given),
         unit=unit or (earlier.unit if earlier is not None and not asked_system else ""),
         currency=currency,
-        currency_assumed=assumed,
+        currency_assumed=bool(why),
+        currency_why=why,
+        system_why=YOU_SAID_SO if system and system == habits.system and not said else "",
+        usual=usual_values(rule, habits.usual),
         mentions=mentions | (earlier.mentions if earlier is not None else frozenset()),
         largest=_largest(line),
     )
@@ -237,21 +250,30 @@ def _item_text(item: Item) -> str:
     return item.text if item.count == 1 else f"{item.count} × {item.text}"
 
 
-def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, bool]:
+def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, str]:
+    """(the currency of any money here, why it was taken when it was not said)."""
     for value in line.values:
         for measure in value.members:
             unit = measure.unit
             if unit in CURRENCIES:
-                return unit, unit == "USD" and "$" in measure.text and habits.currency != "USD"
+                return unit, USUAL_READING if unit == "USD" and "$" in measure.text and habits.currency != "USD" else ""
             if unit in ("pound", "pence") and any(
                 given_one.unit.startswith("GBP") for given_one in given.values() if isinstance(given_one.unit, str)
             ):
-                return "GBP", False
+                return "GBP", ""
             if unit == "cent":
-                return habits.currency or "USD", not habits.currency
+                return habits.currency or "USD", YOU_SAID_SO if habits.currency else USUAL_READING
     if earlier is not None:
-        return earlier.currency, earlier.currency_assumed
-    return habits.currency or "GBP", not habits.currency
+        return earlier.currency, earlier.currency_why if earlier.currency_assumed else ""
+    return habits.currency or "GBP", YOU_SAID_SO if habits.currency else USUAL_READING
+
+
+def _say_whence(reading: Reading, given: dict[str, Given]) -> None:
+    """Values that were not typed say where they come from."""
+    for value in reading.line.values:
+        for slot in reading.placing.spots.get(value.number, ()) if value.why else ():
+            if slot.name in given:
+                given[slot.name] = replace(given[slot.name], why=value.why)
 
 
 def money_kind(rule: Rule, name: str) -> bool:

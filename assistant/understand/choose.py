@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown, unknown_count
@@ -21,10 +21,14 @@ from .values import Line, Value
 CANDIDATES = 8
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+# A list or table that is not in the line is missed more than one number is.
+MISSING_LIST = 1.5
+LONE_GAIN = 1.5
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
 TELLING_UNIT = 0.3
+PLAIN_KINDS = (LENGTH, COUNT, RATIO)
 # How plainly a list does so.
 LISTED = 0.5
 OTHER_TOPIC = 1.2
@@ -84,7 +88,13 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
     counted = {value.number for value in counts.values()}
-    placing = place(rule, line, [value for value in values if value.number not in counted], _heard_as_asked(rule, mine, asked[:1]), unknowns, system_hint, prefer)
+    placed = [value for value in values if value.number not in counted]
+    heard = _heard_as_asked(rule, mine, asked[:1])
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
+        # Everything is known forwards: what looked like a result told is likelier an input.
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
@@ -93,6 +103,12 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
+
+
+def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
+    """Inputs without a default that nothing fills yet."""
+    filled = known | {slot.name for slots in placing.spots.values() for slot in slots}
+    return [item.name for item in rule.inputs if item.default is None and not item.extra and item.name not in filled]
 
 
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
@@ -177,6 +193,11 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
+def _plain(placing: Placing) -> bool:
+    """Whether a number went where any length or count could go."""
+    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+
+
 def _states(placing: Placing) -> bool:
     """Whether a number was taken for a result told."""
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
@@ -205,13 +226,14 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     elif reading.listed and matches:
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic and not _states(reading.placing):
+    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
         reading.topic_score = LONE
+        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
         needed = item.default is None and not item.extra and item.name not in filled
         if needed and item.name not in reading.asked[:1]:
-            score -= 0.55
+            score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
     return score
 
 
@@ -246,7 +268,7 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
                 if reading.line.words[spot] not in FILLERS:
                     loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
     units = sum(
-        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (LENGTH, COUNT, RATIO, ANY)
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (*PLAIN_KINDS, ANY)
     )
     return sum(loud.values()) + units
 

@@ -105,9 +105,12 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
-    slots = slots_of(rule)
+          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
+
+    told: whether a value may be a result that was told, so that the rule runs backwards.
+    """
+    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, matches)
     options = []

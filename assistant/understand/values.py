@@ -45,6 +45,7 @@ class Value:
     """One number, or several that belong together, and where it stands among the words.
 
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
+    why: where it comes from, when it was not typed.
     """
 
     shape: str
@@ -56,6 +57,7 @@ class Value:
     end: int
     alternatives: bool = False
     number: int = 0
+    why: str = ""
 
     @property
     def main(self) -> Measure:

@@ -102,10 +102,8 @@ class Run:
         if step.rounding is None:
             return None
         how = step.rounding.of(self.system)
-        shop = self.request.given.get("shop_step")
-        if step.rounding.bought and shop is not None:
-            self.touched.add("shop_step")
-            return RoundingStep(how.direction, shop.value / factor(how.unit), how.unit)
+        if step.rounding.bought and ("shop_step" in self.request.given or "shop_step" in self.request.usual):
+            return RoundingStep(how.direction, self.get("shop_step") / factor(how.unit), how.unit)
         return how
 
     def holds(self, when: When) -> bool:
@@ -129,6 +127,9 @@ class Run:
             self._check_range(item, given)
             self._line_for_conversion(item, given)
             return given.value
+        usual = self.request.usual.get(item.name)
+        if usual is not None:
+            return self._usual(item, usual)
         for default in item.defaults:
             if self.holds(default.when) and all(self.was_given(name) for name in default.given):
                 try:
@@ -138,6 +139,13 @@ class Run:
                         raise Needs(item.name) from None
                     raise
         raise Needs(item.name)
+
+    def _usual(self, item: Input, usual: Given) -> Any:
+        """What the maker is used to, in place of the rule's own default."""
+        self._check_range(item, usual)
+        self.assumed.append(Value(item.label, _in_unit(usual.value, usual.unit), usual.unit, usual.text, usual.why))
+        self._line_for_conversion(item, usual)
+        return usual.value
 
     def _default(self, item: Input, default: Default) -> Any:
         if default.value.startswith("="):

@@ -168,7 +168,7 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
         topic=rule.topic,
         headline=head or headline(rule, results, asked),
         given=given_values(rule, request),
-        assumed=(*_currency(request, results), *run.assumed),
+        assumed=(*_system(request), *_currency(request, results), *run.assumed),
         results=tuple(results),
         working=tuple(run.lines),
         cautions=cautions_for(run),
@@ -185,8 +185,14 @@ def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
     if request.currency_assumed and any(result.unit.startswith(request.currency) for result in results):
         names = {"USD": "US dollars", "GBP": "pounds sterling"}
         word = names.get(request.currency, request.currency)
-        return (Value("currency", request.currency, "text", word, "the usual reading, until told otherwise"),)
+        return (Value("currency", request.currency, "text", word, request.currency_why),)
     return ()
+
+
+def _system(request: Request) -> tuple[Value, ...]:
+    """The units of the answer, when it was a habit that settled them."""
+    word = "inches" if request.system == "in" else "metric"
+    return (Value("units", word, "text", word, request.system_why),) if request.system_why else ()
 
 
 def _unused(run: Run) -> Iterable[str]:
@@ -346,7 +352,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if (other := rule.input(name)) and other.kind is item.kind and name not in request.given)
+    beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
+    tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
     missing = needed(rule, request, target, (unknown, *tied)) if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)

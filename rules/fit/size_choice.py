@@ -222,8 +222,8 @@ def by_finished(run: Run) -> Outcome:
 SIZE_BY_FINISHED = Rule(
     topic="size by finished measures",
     family="fit",
-    says=("finished measures", "size by finished measures", "finished bust", "finished sizes", "size for ease", "finished garment sizes",
-          "size with ease", "finished measurements", "by finished measures", "finished hip"),
+    says=("finished measures", "size by finished measures", "finished sizes", "size for ease", "finished garment sizes",
+          "size with ease", "finished measurements", "by finished measures"),
     about="Which size to cut for the ease wanted, from the finished measures of each size.",
     inputs=(
         Input("finished", "finished measures by size", SIZES, ask="What are the finished measures of each size?",
@@ -271,7 +271,7 @@ BODY_TO_PATTERN = Rule(
     ),
     steps=(
         Step("difference", "Take the pattern's body measure from the body", "body - row", LENGTH, rounding=SMALL, unit=("in", "cm"), label="to add all round",
-             says=("difference", "how much to add", "add", "altogether", "all round")),
+             says=("difference", "altogether", "all round")),
         Step("quarter", "Share it among the four quarter pieces", "difference / 4", LENGTH, rounding=SMALL, unit=("in", "cm"), label="at each quarter piece",
              says=("quarter", "each quarter", "per quarter", "each piece", "each side seam", "each quarter piece")),
     ),

@@ -326,14 +326,14 @@ def _fit(run: Run) -> Outcome:
 FIT = Rule(
     topic="fit and ease in knitting",
     family="knitting",
-    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "sweater fit", "cardigan ease", "knit sweater",
-          "jumper ease", "sweater", "pullover", "cardigan", "knitted", "knitted garment"),
+    says=("sweater ease", "ease in knitting", "knitting ease", "fit of a sweater", "knitted ease", "sweater fit", "cardigan ease", "knitted sweater",
+          "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
-        Input("finished", "finished measure", LENGTH, says=("finished", "garment", "sweater", "jumper", "cardigan", "knitted", "pullover", "finished chest", "finished bust", "pattern",
-                                                            "comes out", "jumper is", "sweater is"),
+        Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
+                                                            "jumper of", "sweater of", "cardigan of"),
               ask="What does the finished garment measure?", example="102 cm", sane="10 cm..4 m", practice="84 cm..130 cm by 2 cm"),
     ),
     steps=(

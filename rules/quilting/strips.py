@@ -11,7 +11,7 @@ STRIPS_AND_PATCHES = Rule(
     topic="strips and patches",
     family="quilting",
     says=("squares cut", "squares from strips", "strips for squares", "patches from strips", "squares",
-          "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares", "strips across",
+          "rectangles", "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares", "strips across",
           "strips of squares", "width of fabric strips", "wof strips", "squares per strip", "charm squares"),
     about="How many strips to cut across the cloth for a number of patches, the thriftier way round, and the cloth.",
     inputs=(

@@ -89,7 +89,7 @@ WADDING = Rule(
         "which size bag of batting for a quilt 60 by 75 in, 4 in to spare all round -> twin, 72 x 90 in; 68 in; 83 in",
         "how big a wadding for a quilt 60 x 80 in with 3 in over each side -> 66 in; 86 in",
         "wadding for a 100 x 130 cm cot quilt -> 120 cm; 150 cm; twin, 72 x 90 in (182 x 228 cm)",
-        "how many yards of batting from a 96 in wide roll for a 70 x 90 quilt -> 2 1/4 yd; 1 width",
+        "how many yards of batting from a 96 in wide roll for a 70 x 90 quilt -> 2 3/4 yd; 1 width",
     ),
     related=("backing",),
 )

@@ -13,7 +13,7 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import changes, cost_lines, offers, size_table, sums
+from . import changes, cost_lines, offers, size_table, stripes, sums, yarn_count
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
@@ -23,5 +23,7 @@ READERS: dict[str, Reader] = {
     "cost lines": cost_lines.read,
     "figure measures": size_table.read_figure,
     "size table": size_table.read,
+    "stripes": stripes.read,
     "sum": sums.read,
+    "yarn count": yarn_count.read,
 }
