@@ -96,6 +96,7 @@ CONVERT = Rule(
     answers=("converted", "ruler", "error", "decimal"),
     headline=("{converted}.",),
     lone=True,
+    defers=("stitch length",),
     algorithm=convert,
     no_unknown=("amount",),
     source="international yard and pound, 1959: 1 yd = 0.9144 m, 1 lb = 0.45359237 kg, both exact",
