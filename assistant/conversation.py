@@ -14,7 +14,7 @@ from .notebook import Notebook
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, candidates, read_as, unheard
+from .understand.choose import CLOSE, Reading, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.spelling import nearest
@@ -22,6 +22,13 @@ from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
 
 LONGEST = 8000
+# A line that names no topic this plainly is answered only when its other words fit a rule very well.
+NAMED = 0.2
+UNNAMED_SCORE = 3.0
+UNNAMED_COVERAGE = 0.66
+UNASKED_EVIDENCE = 1.2
+UNNAMED_EVIDENCE = 0.8
+NEAR = 1.5
 
 
 @dataclass(slots=True)
@@ -152,27 +159,44 @@ class Conversation:
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
         readings = self.readings(heard)
-        best = self.best(readings)
+        best = self.best(readings, heard.matches)
         if best is None:
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
-        if rivals:
+        best, rivals = _fuller(best, rivals)
+        if rivals and not self._agree(best, rivals, heard):
             requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
             return say.rivals(self.mind, (best, *rivals[:3]))
         if best.lost:
             return say.unplaced(best)
+        if not self._complete(best, heard):
+            # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
+            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one, heard.matches)]
+            best = next((one for one in near if self._complete(one, heard)), best)
         return self._work(best, heard, None)
 
+    def _agree(self, best: Reading, rivals: list[Reading], heard: Heard) -> bool:
+        """Whether every reading comes to the same: then there is nothing to ask."""
+        heads = set()
+        for reading in (best, *rivals):
+            request = self.request_for(reading, heard)
+            made = work(reading.rule, request) if request is not None else None
+            if made is None or made.status != "answered":
+                return False
+            heads.add((made.results[0].value, made.results[0].unit))
+        return len(heads) == 1
+
+    def _complete(self, reading: Reading, heard: Heard) -> bool:
+        """Whether a reading can be worked as it stands."""
+        request = self.request_for(reading, heard)
+        return request is not None and work(reading.rule, request).status == "answered"
+
     @staticmethod
-    def best(readings: list[Reading]) -> Reading | None:
-        if not readings:
-            return None
-        best = readings[0]
-        if best.topic_score < 0.2 and best.score < 3.0:
-            return None
-        return best
+    def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
+        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
+        return next((one for one in readings if plain_enough(one, matches)), None)
 
     def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
         try:
@@ -205,10 +229,28 @@ class Conversation:
         except TooLong:
             return Live()
         readings = self.readings(heard)
-        best = self.best(readings)
+        best = self.best(readings, heard.matches)
         if best is None:
             return Live(unplaced=tuple(value.text for value in heard.line.values if not value.soft))
         return live(best.rule, best, heard.line)
+
+
+def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:
+    """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
+    best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
+    return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def plain_enough(reading: Reading, matches: list[Match]) -> bool:
+    """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
+    if reading.topic_score >= NAMED:
+        return True
+    if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
+        return False
+    spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)
+    if not reading.asked:  # nothing in particular is asked for: every number must be spoken for
+        return spoken == placed and telling >= UNASKED_EVIDENCE
+    return 2 * spoken >= placed and telling >= UNNAMED_EVIDENCE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

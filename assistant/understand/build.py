@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -102,8 +103,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         slot = entries[0][1]
         many = isinstance(slot.declared, Input) and slot.declared.many
         if many:
-            items = [item for value, _ in entries for item in _items(value, slot, bare, line)]
-            given[name] = Given(tuple(items), items[0].unit, ", ".join(item.text for item in items))
+            items = [item for value, _ in entries for item in _items(value, slot, bare, line, reading.counts.get(value.number))]
+            given[name] = Given(tuple(items), items[0].unit, ", ".join(_item_text(item) for item in items))
         elif len(entries) > 1 or entries[0][0].shape in ("series", "sweep"):
             values = [one for value, _ in entries for one in _members(value, slot, bare, line)]
             series.append((name, tuple(values)))
@@ -121,6 +122,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         else:
             given[name] = Given(keys[0], "text", keys[0].replace("_", " "))
     given.update(reading.listed)
+    if stated and reading.asked and rule.input(reading.asked[0]) is not None:
+        given.pop(reading.asked[0], None)
     _say_whence(reading, given)
     currency, why = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
@@ -158,7 +161,7 @@ def _word_system(line: Line) -> str:
 
 
 def _largest(line: Line) -> bool | None:
-    words = set(line.words)
+    words = set(re.findall("[a-z]+", line.text.lower()))  # as typed: folded, "widest" and "wide" are one
     if words & {"biggest", "largest", "most", "maximum", "max", "longest", "widest"}:
         return True
     if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:
@@ -232,13 +235,19 @@ def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
     return [Given(amount, unit, shown(amount, "1" if unit == "1" else unit)) for amount in amounts]
 
 
-def _items(value: Value, slot: Slot, bare: str, line: Line) -> list[Item]:
+def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Value | None) -> list[Item]:
+    """The entries of a list that a value gives, each so many times as its count says."""
     items = []
+    count = counted.main.value if counted is not None else Fraction(1)
     for measure in value.members:
         given = _given(measure, slot, bare, line)
         text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"
-        items.append(Item(given.value, given.unit, text))
+        items.append(Item(given.value, given.unit, text, count))
     return items
+
+
+def _item_text(item: Item) -> str:
+    return item.text if item.count == 1 else f"{item.count} × {item.text}"
 
 
 def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, str]:

@@ -8,16 +8,24 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, Kind
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LINKS
+from .tokens import LEADING, LINKS, stem
 from .values import Line, Value, base_value, kinds_of
 
 UNPLACED = -6.0
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
+# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
+OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
+# How near its words must stand for a number to be taken by an input that is only taken when spoken of.
+BESIDE = 0.9
+UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,20 +41,28 @@ class Slot:
 
 @dataclass(frozen=True, slots=True)
 class Option:
-    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it."""
+    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it.
+
+    spoken: a word beside the value speaks for these slots plainly.
+    """
 
     slots: tuple[Slot, ...]
     score: float
     mention: int = -1
+    spoken: bool = False
 
 
 @dataclass(slots=True)
 class Placing:
-    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits."""
+    """Where every value went. spots: value number -> slots; unplaced: values with no place; score: how well it fits.
+
+    spoken: how many values have a word of their own that puts them where they are.
+    """
 
     spots: dict[int, tuple[Slot, ...]] = field(default_factory=dict)
     unplaced: list[Value] = field(default_factory=list)
     score: float = 0.0
+    spoken: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +80,8 @@ class Mention:
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
     slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    if all(slot.name in rule.no_unknown for slot in slots):
+        return slots  # nothing could be worked back to, so no result is told
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
@@ -87,9 +105,12 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
-    slots = slots_of(rule)
+          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
+
+    told: whether a value may be a result that was told, so that the rule runs backwards.
+    """
+    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, matches)
     options = []
@@ -98,19 +119,33 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order)
+    best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
             placing.unplaced.append(values[index])
         else:
             placing.spots[values[index].number] = option.slots
+            placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
-    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
+    """Which values are alternatives of one another: "in 112 cm cloth or in 150 cm cloth"."""
+    twins: dict[int, frozenset[int]] = {}
+    for index in range(1, len(values)):
+        before, after = values[index - 1], values[index]
+        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+            continue
+        for one, other in ((index - 1, index), (index, index - 1)):
+            twins[one] = twins.get(one, frozenset()) | {other}
+    return twins
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int],
+            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+    """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
     bound = [0.0] * (len(order) + 1)
@@ -130,7 +165,8 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
         index = order[depth]
         for option in options[index]:
             names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            if names & used or (option.mention >= 0 and option.mention in heard):
+            shared = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
+            if (names & used and not shared) or (option.mention >= 0 and option.mention in heard):
                 continue
             chosen[index] = option
             go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
@@ -151,21 +187,58 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, mentions, prefer)
     if value.shape == "size":
         return found
+    counted = _counts(rule, line, value)
+    named = {
+        mention.slot
+        for mention in mentions
+        if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)
+        and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
+    }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if fit is None:
+        if slot.stated and value.soft:
+            continue
+        if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
         affinity, mention = _affinity(line, value, slot, mentions)
+        if named and slot.name not in named:
+            affinity -= OTHERWISE_NAMED
+        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+            continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+        elif mention < 0 and value.soft:
+            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
+            score -= UNCALLED_COST
         if score > UNPLACED / 2:
-            found.append(Option((slot,), score, mention))
+            found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
+
+
+def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
+    """Whether an input that is only taken when spoken of is not spoken of here, or by a number of no unit."""
+    if not (isinstance(slot.declared, Input) and slot.declared.spoken):
+        return False
+    return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
+
+
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
+COUNTED_KINDS = (COUNT, STITCHES, ROWS)
+
+
+def _counts(rule: Rule, line: Line, value: Value) -> bool:
+    """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
+        return False
+    nouns = {stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun}
+    return line.words[value.last] in nouns
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
@@ -181,7 +254,8 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
-        found.append(Option(slots, 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)))
+        score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
+        found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
 
 
@@ -209,6 +283,10 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             return None
         if kind in (COUNT, RATIO) and measure.sign == "-":
             base -= 1
+        if kind is LENGTH and measure.spelled and measure.value == 1:
+            return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 
@@ -240,9 +318,13 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
     for mention in mentions:
         if mention.slot != slot.name:
             continue
-        if mention.first <= value.first < mention.last:
+        if value.first < mention.first and mention.last < value.last:
+            near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
+        elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
+            if _leads(line, mention):
+                continue
             near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
         else:
             near = 2.8 - _crossing(line, mention.last, value.first)
@@ -250,6 +332,11 @@ def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> 
         if near > best:
             best, who = near, mention.number
     return best, who
+
+
+def _leads(line: Line, mention: Mention) -> bool:
+    """Whether a role word belongs to the number after it and never to the one before: from, to, at, until."""
+    return all(word in LEADING for word in line.words[mention.first : mention.last])
 
 
 def _crossing(line: Line, first: int, last: int) -> float:

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from functools import lru_cache
+from pathlib import Path
+
+from .tokens import stem
 
 
 def slips(left: str, right: str, most: int) -> int:
@@ -27,11 +30,21 @@ def slips(left: str, right: str, most: int) -> int:
     return row[-1]
 
 
+SHORTEST = 5
+
+
+@lru_cache(maxsize=1)
+def common_words() -> frozenset[str]:
+    """Everyday words that mean nothing to the rules and are not misspelt; read when an unknown word is first met."""
+    text = Path(__file__).with_name("common_words.txt").read_text("utf-8")
+    return frozenset(folded for word in text.split() for folded in (word, stem(word)))
+
+
 @lru_cache(maxsize=4096)
 def _nearest(word: str, known: frozenset[str]) -> str:
-    most = 1 if len(word) < 8 else 2
-    if len(word) < 4:
+    if len(word) < SHORTEST or word in common_words():
         return ""
+    most = 1 if len(word) < 8 else 2
     best, least = "", most + 1
     for other in sorted(known):
         if len(other) < 4 or (other[0] != word[0] and other[1:2] != word[:1]):

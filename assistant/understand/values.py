@@ -36,6 +36,10 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+READABLE = 999  # larger numbers are in no phrase
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
@@ -61,8 +65,8 @@ class Value:
 
     @property
     def soft(self) -> bool:
-        """A number word that may be no number at all ("one of the pieces")."""
-        return self.shape == "one" and self.main.spelled and self.main.bare
+        """A number word that may be no number at all ("one of the pieces", "what is that a metre")."""
+        return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
 @dataclass(slots=True)
@@ -93,11 +97,25 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
+    _leave_ages(line)
     return line
+
+
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
     words = _digits(shape, members[0])
@@ -109,8 +127,8 @@ def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> Non
 
 
 def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
-    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+    """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
     if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
         return tokens(measure.text)
@@ -142,7 +160,7 @@ def kinds_of(measure: Measure) -> tuple[str, ...]:
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
-        return (rate,) if rate else ()
+        return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
     if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()

@@ -34,6 +34,8 @@ def check_rule(rule: Rule) -> None:
         if item.kind is CHOICE and not item.options:
             raise wrong(f"{item.name} is a choice without options; give options={{'flat': ('worked flat',)}}")
     for step in rule.steps:
+        if step.words is not None and not (step.kind is TEXT and step.formula):
+            raise wrong(f"{step.name} has words but is no TEXT step with a condition; write Step(..., 'a >= b', TEXT, words=('enough', 'short'))")
         if not step.formula and rule.algorithm is None:
             raise wrong(f"{step.name} has no formula and the rule no algorithm; give one of them")
     for name in rule.answers:
@@ -107,6 +109,8 @@ def dimension(node: Any, known: dict[str, Any], units: Any) -> Any:
         return _binary_dimension(node, known, units)
     assert isinstance(node, Call)
     args = [dimension(arg, known, units) for arg in node.args[1 if node.name == "if" else 0 :]]
+    if node.name == "count":
+        return units.Quantity(Fraction(7), "each")
     if node.name == "sqrt":
         return args[0] ** 0.5
     if node.name in ("ceil", "floor", "round"):

@@ -25,7 +25,8 @@ class Default:
     """What an input is taken to be when not said, and why.
 
     value: text as a person would type it ("2", "92 %", "40 in", "1/2 in | 1.2 cm": inches | metric), an option's key, or
-    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices.
+    "=formula" of other inputs and steps. because: shown to the maker. when: only under these choices. given: only when
+    all of these inputs were given.
     A formula that is plain arithmetic on what was given (an edge from two sides) is no assumption: derived=True.
     """
 
@@ -33,6 +34,7 @@ class Default:
     because: str = ""
     when: When = field(default_factory=dict)
     derived: bool = False
+    given: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +47,8 @@ class Input:
     sane: "low..high", outside of which the question is refused; usual: outside of which the answer warns.
     practice: "low..high step" of the numbers a maker would meet. noun: what a count counts ("button").
     options: for a CHOICE, key -> words that mean it. many: takes several (a sum, a list). extra: optional, with no value
-    of its own: when not given the steps that need it are left out (a price).
+    of its own: when not given the steps that need it are left out (a price). spoken: a number is taken for it only when
+    one of its words stands beside the number, never because it is the only place left.
     """
 
     name: str
@@ -64,6 +67,7 @@ class Input:
     options: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     many: bool = False
     extra: bool = False
+    spoken: bool = False
     when: When = field(default_factory=dict)
 
     @property
@@ -84,7 +88,8 @@ class Step:
     unit: (inch, metric) units to show it in, when not the kind's or the rounding's own. label: in words.
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
-    when: only under these choices.
+    when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
+    and when it does not ("enough", "short").
     """
 
     name: str
@@ -99,6 +104,7 @@ class Step:
     unit: tuple[str, str] | None = None
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
+    words: tuple[str, str] | None = None
 
     @property
     def shown_label(self) -> str:
@@ -110,7 +116,9 @@ class Caution:
     """A warning with its source.
 
     when: a formula of the rule's values that is true where the warning applies ("width > 300"), or "" for always.
-    mentions: any one of these words in the question; all_of: one from each group.
+    mentions: any one of these words in the question; all_of: one from each group; unless: none of these.
+    Words are lower case and singular, as the understanding folds them ("toddler", "shrink"), and hold the rule's own topic
+    and family as well.
     """
 
     text: str
@@ -118,6 +126,24 @@ class Caution:
     when: str = ""
     mentions: tuple[str, ...] = ()
     all_of: tuple[tuple[str, ...], ...] = ()
+    unless: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> frozenset[str]:
+        """Every word that brings it up or keeps it away."""
+        return frozenset((*self.mentions, *self.unless, *(word for group in self.all_of for word in group)))
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,15 +152,19 @@ class Rule:
 
     topic: its name. says: words people use for it. about: one sentence of help.
     answers: names of steps in order of use; the first that can be worked is the headline unless another is asked for.
+    insists: the first answer is never passed over for a later one that can be worked: what it needs is asked for.
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
+    refusals: numbers for which there is no answer, and why.
+    defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
     topic: str
@@ -145,6 +175,7 @@ class Rule:
     steps: tuple[Step, ...]
     answers: tuple[str, ...]
     source: str
+    insists: bool = False
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
@@ -154,9 +185,11 @@ class Rule:
     backwards: Mapping[str, str] = field(default_factory=dict)
     no_unknown: tuple[str, ...] = ()
     cautions: tuple[Caution, ...] = ()
+    refusals: tuple[Refusal, ...] = ()
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    defers: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule

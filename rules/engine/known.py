@@ -72,9 +72,10 @@ class Known(Run):
 
     def hangs_on_unknown(self, node: Node) -> bool:
         """Whether a formula's value changes with the unknown; of an if() only the branch taken counts."""
+        node = self.branch(node)
         if isinstance(node, Name):
             return node.name in self.unknown or (node.name != "pi" and self._name_hangs(node.name))
-        return any(self.hangs_on_unknown(part) for part in parts(self.branch(node)))
+        return any(self.hangs_on_unknown(part) for part in parts(node))
 
     def _name_hangs(self, name: str) -> bool:
         if name in self._busy:  # two inputs, each the other's default, and neither given

@@ -14,7 +14,8 @@ from .drawing import Drawing
 class Outcome:
     """values: step name -> exact value in base units (or words). notes: sentences after the answer.
 
-    drawing: plain data of rules/engine/drawing.py, or None. The working is said to the run as it is made.
+    drawing: plain data of rules/engine/drawing.py, or None. labels: step name -> what to call its result here, where that
+    depends on what was asked ("rows of navy"). The working is said to the run as it is made.
     """
 
     values: Mapping[str, Any]
@@ -22,3 +23,4 @@ class Outcome:
     drawing: Drawing | None = None
     table: Table | None = None
     extra: Mapping[str, Any] = field(default_factory=dict)
+    labels: Mapping[str, str] = field(default_factory=dict)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from grammar.formula import Call, Name, Node
+
 from . import formula
 from .answer import Line, Value
 from .declare import Default, Input, Rule, Step, When
@@ -15,6 +17,8 @@ from .rounding import Step as RoundingStep
 from .rounding import apply
 from .text import shown
 from .units import factor, system_of
+
+LARGEST = 10**15
 
 
 class Needs(Exception):
@@ -110,6 +114,13 @@ class Run:
                 return False
         return True
 
+    def may_hold(self, when: When) -> bool:
+        """Whether the choices of a `when` are the ones made, as far as they are known."""
+        try:
+            return self.holds(when)
+        except Needs:
+            return True
+
     def _input(self, item: Input) -> Any:
         given = self.request.given.get(item.name)
         if given is not None:
@@ -120,8 +131,13 @@ class Run:
         if usual is not None:
             return self._usual(item, usual)
         for default in item.defaults:
-            if self.holds(default.when):
-                return self._default(item, default)
+            if self.holds(default.when) and all(self.was_given(name) for name in default.given):
+                try:
+                    return self._default(item, default)
+                except Needs:
+                    if item.ask:  # it can be asked for itself, rather than for what it would be worked out from
+                        raise Needs(item.name) from None
+                    raise
         raise Needs(item.name)
 
     def _usual(self, item: Input, usual: Given) -> Any:
@@ -152,7 +168,11 @@ class Run:
         return value
 
     def _check_range(self, item: Input, given: Given) -> None:
-        if not item.kind.is_number or item.kind is ANY or not isinstance(given.value, Fraction | int | float):
+        if not isinstance(given.value, Fraction | int | float):
+            return
+        if abs(given.value) > LARGEST:
+            raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")
+        if not item.kind.is_number or item.kind is ANY:
             return
         low, high = bounds(item.sane, self.system) if item.sane else (None, None)
         if low is None and given.value <= 0 and not item.sane:
@@ -172,12 +192,33 @@ class Run:
             raise Needs("")
         if not step.formula:
             return self._from_algorithm(step)
+        if step.words is not None:
+            return self._verdict(step)
         node = formula.read(step.formula)
         value = self.evaluate(node)
-        self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
+        if not self._is_taken_over(node):
+            self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
         return value
 
-    def evaluate(self, node: formula.Node) -> Any:
+    def _verdict(self, step: Step) -> str:
+        """One of a step's two words, by whether its formula holds."""
+        assert step.words is not None
+        node = formula.read(f"if({step.formula}, 1, 0)")
+        word = step.words[0 if self.evaluate(node) else 1]
+        assert isinstance(node, Call)
+        show = formula.show(node.args[0], self._label, self._rounded_label)
+        self.say(step.sentence, show, formula.show(node.args[0], self._number, self._rounded_number), word)
+        return word
+
+    def _is_taken_over(self, node: Node) -> bool:
+        """Whether a formula with an if() comes down to another value as it is: nothing was done, so nothing is said."""
+        if not (isinstance(node, Call) and node.name == "if"):
+            return False
+        while isinstance(node, Call) and node.name == "if":
+            node = node.args[1 if self.evaluate(node.args[0]) else 2]
+        return isinstance(node, Name)
+
+    def evaluate(self, node: Node) -> Any:
         return formula.evaluate(node, self.get, self.rounded)
 
     def holds_formula(self, text: str) -> bool:
@@ -207,7 +248,7 @@ class Run:
         """Add a line of working by hand, for algorithms."""
         self.lines.append(Line(sentence, formula_text, numbers, result))
 
-    def _line(self, label: str, sentence: str, node: formula.Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
+    def _line(self, label: str, sentence: str, node: Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
         take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
         in_words = f"{label} = {formula.show(node, self._label, self._rounded_label, take)}"
         numbers = formula.show(node, self._number, self._rounded_number, take)

@@ -12,6 +12,7 @@ from .request import Given
 from .text import amount, shown
 from .units import factor, system_of
 
+ENOUGH = 4  # steps that a range must hold, so that the same few numbers do not come again and again
 Pick = Callable[[int], int]  # a whole number from 0 up to, not including, the one given
 
 
@@ -37,8 +38,11 @@ def sample(rule: Rule, pick: Pick, system: str = "in", optional: bool = False) -
     return given
 
 
-def number(item: Input, pick: Pick, system: str) -> Given | None:
-    """A value from an input's practice range, in the system's units; None when it declares none."""
+def number(item: Input, pick: Pick, system: str, coarse: bool = False) -> Given | None:
+    """A value from an input's practice range, in the system's units; None when it declares none.
+
+    coarse: a length in whole inches or whole half-decimetres and the like, where the range holds enough of them.
+    """
     if not item.practice:
         return None
     ends, _, step_text = item.practice.partition(" by ")
@@ -47,10 +51,21 @@ def number(item: Input, pick: Pick, system: str) -> Given | None:
     high = literal(high_text.strip(), system)[0]
     step = literal(step_text.strip(), system)[0] if step_text else _step(item.kind, low, high)
     unit, low, high, step = _into_system(item.kind, system, unit, low, high, step)
+    if coarse and item.kind is LENGTH:
+        low, step = _coarser(low, high, step, factor("in" if system == "in" else "cm"))
     count = int((high - low) / step) if step else 0
     value = low + step * pick(count + 1)
     text = amount(value / factor(unit), unit) if unit and unit != "1" else shown(value, "1")
     return Given(value, unit or "1", text)
+
+
+def _coarser(low: Fraction, high: Fraction, step: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:
+    """The low end and the step of a range in fives of the unit, or in ones, where that leaves enough to draw from."""
+    for size in (5 * unit, unit):
+        first = -(-low // size) * size
+        if size > step and high - first >= ENOUGH * size:
+            return first, size
+    return low, step
 
 
 def _step(kind: Kind, low: Fraction, high: Fraction) -> Fraction:

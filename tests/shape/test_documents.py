@@ -41,3 +41,27 @@ def test_the_readme_shows_ten_questions() -> None:
 def test_a_question_of_the_readme_is_answered_as_shown(question: str, lines: list[str]) -> None:
     said = render.full(ask(question), 80, False, False).splitlines()
     assert said[: len(lines)] == lines
+
+
+def test_the_rule_shown_to_contributors_works_as_shown(tmp_path: Path) -> None:
+    """The complete example of DEVELOPERS.md is a rule that answers its own examples."""
+    from assistant.conversation import Conversation
+    from assistant.understand import lexicon
+    from assistant.understand.mind import Mind
+    from rules.engine.check import check_deeply
+    from rules.engine.declare import Rule
+    from tests.support import mind
+
+    (code,) = re.findall(r"```python\n(.*?)```", (ROOT / "DEVELOPERS.md").read_text("utf-8"), re.DOTALL)
+    names: dict[str, object] = {"__package__": "rules.notions", "__name__": "rules.notions.cord"}
+    exec(compile(code, "cord.py", "exec"), names)
+    rule = names["LACING"]
+    assert isinstance(rule, Rule)
+    check_deeply(rule)
+    known = mind()
+    more = {**known.rules, rule.topic: rule}
+    other = Mind(known.reader, lexicon.build(more), b"")
+    other.rules = more
+    for example in rule.examples:
+        question, _, wanted = example.partition(" -> ")
+        assert Conversation(other).ask(question).results[0].text == wanted

@@ -1,0 +1,188 @@
+"""Exercises drawn from a rule: a request with numbers a maker would meet, and the result wanted, harder by levels."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from .declare import Input, Rule
+from .kinds import ANY, LENGTH, TEXT
+from .literal import bounds, literal
+from .marking import TROUBLE, expected
+from .request import Given, Number, Request
+from .run import Run
+from .sample import Pick, number, sample
+from .text import shown
+from .units import factor, system_of
+from .work import needed
+
+EASIEST, HARDEST = 1, 4
+CURRENCY = "GBP"
+OTHER = {"in": "cm", "cm": "in", "yd": "m", "m": "yd"}
+STEPS = {"in": 4, "cm": 2, "yd": 8, "m": 10}  # parts of a unit that a converted length is given to
+TRIES = 6  # draws looked at for one whose every step comes out in workable numbers
+FRACTION_OF_INCH, PLACES = 16, 100  # a workable number is in sixteenths of an inch, or has two decimals
+
+
+def targets(rule: Rule) -> tuple[str, ...]:
+    """The rule's results that are numbers, in order of use."""
+    return tuple(name for name in rule.answers if (step := rule.step(name)) and step.kind is not TEXT)
+
+
+def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request | None:
+    """A request that the rule can work, with the result wanted in `asked`; None when no numbers can be drawn for it.
+
+    level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
+    usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
+    """
+    best: tuple[int, Request] | None = None
+    for _ in range(3 * TRIES):
+        made = _try(rule, pick, system, level)
+        if made is None:
+            continue
+        awkward = _awkward(Run(rule, made), made.asked[0])
+        if best is None or awkward < best[0]:
+            best = awkward, made
+        if not awkward or rule.algorithm is not None or level > 2:
+            break
+    return best[1] if best else None
+
+
+def _try(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
+    wanted = targets(rule)
+    if not wanted:
+        return None
+    target = wanted[pick(len(wanted))] if level > 2 else wanted[0]
+    request = Request(rule.topic, given=_given(rule, pick, system, level), asked=(target,), system=system)
+    request = _complete(rule, request, pick, system, level)
+    if level >= HARDEST:
+        request = _mixed(rule, request, pick)
+    if not _works(rule, request) or expected(Run(rule, request), target).rounded <= 0:
+        return None
+    return _pruned(rule, request, target)
+
+
+def _given(rule: Rule, pick: Pick, system: str, level: int) -> dict[str, Given]:
+    """What must be known, and of what may be known as much as the level asks."""
+    given = sample(rule, pick, system)
+    for name in given:
+        item = rule.input(name)
+        if item is not None and level < 3 and (coarse := number(item, pick, system, coarse=True)):
+            given[name] = coarse
+    if level > 1:
+        more = sample(rule, pick, system, optional=True)
+        for name, value in more.items():
+            if name not in given and pick(2 if level > 2 else 3) == 0:
+                given[name] = value
+    return {name: _readable(value, system) for name, value in given.items() if not _only_spoken(rule, name)}
+
+
+def _only_spoken(rule: Rule, name: str) -> bool:
+    """Whether an input counts only when its words were spoken (a shop's step): no part of the sum itself."""
+    item = rule.input(name)
+    return item is not None and item.spoken
+
+
+def _readable(given: Given, system: str) -> Given:
+    """Money with its sign, and a price by the yard or the metre, to the nearest quarter."""
+    above, _, below = given.unit.partition("/")
+    if above != "money" or not isinstance(given.value, Fraction):
+        return given
+    below = {"in": "yd", "cm": "m"}[system] if below in ("yd", "m") else below
+    unit = CURRENCY + (f"/{below}" if below else "")
+    step = factor(unit) / 4
+    value = max(step, round(given.value / step) * step)
+    return Given(value, unit, shown(value, unit))
+
+
+def _complete(rule: Rule, request: Request, pick: Pick, system: str, level: int) -> Request:
+    """The request with what its result still needs."""
+    for name in needed(rule, request, request.asked[0]):
+        item = rule.input(name)
+        value = item and (number(item, pick, system, coarse=level < 3) or _like_example(item, pick, system))
+        if value:
+            request = replace(request, given={**request.given, name: _readable(value, system)})
+    return request if _works(rule, request) else _with_one_more(rule, request, pick, system)
+
+
+def _with_one_more(rule: Rule, request: Request, pick: Pick, system: str) -> Request:
+    """The request with one of the inputs that are otherwise worked from each other (how many more, or how many in all)."""
+    free = [item for item in rule.inputs if item.name not in request.given and item.practice and item.default is not None]
+    for item in free[(start := pick(len(free) or 1)) :] + free[:start]:
+        value = number(item, pick, system)
+        fuller = replace(request, given={**request.given, item.name: value}) if value else request
+        if value and _works(rule, fuller):
+            return fuller
+    return request
+
+
+def _works(rule: Rule, request: Request) -> bool:
+    try:
+        expected(Run(rule, request), request.asked[0])
+    except TROUBLE:
+        return False
+    return True
+
+
+def _like_example(item: Input, pick: Pick, system: str) -> Given | None:
+    """A value about as large as the one in an input's example, for one that declares no practice range."""
+    if item.options:
+        key = list(item.options)[pick(len(item.options))]
+        return Given(key, "text", key.replace("_", " "))
+    if item.many or not item.kind.is_number or item.kind is ANY:
+        return None
+    try:
+        value, unit, _ = literal(item.example, system)
+    except ValueError:
+        return None
+    size = factor(unit) if unit else Fraction(1)
+    value = max(size, round(value * (5 + pick(11)) / 10 / size) * size)
+    low, high = bounds(item.sane, system) if item.sane else (None, None)
+    if (low is not None and value < low) or (high is not None and value > high):
+        return None
+    return Given(value, unit or "1", shown(value, unit or "1"))
+
+
+def _mixed(rule: Rule, request: Request, pick: Pick) -> Request:
+    """One length given in the other system, as patterns from elsewhere give it."""
+    names = [name for name, given in request.given.items()
+             if (item := rule.input(name)) and item.kind is LENGTH and given.unit in OTHER and system_of(given.unit) == request.system]  # fmt: skip
+    if not names:
+        return request
+    name = names[pick(len(names))]
+    there = OTHER[request.given[name].unit]
+    step = factor(there) / STEPS[there]
+    value = max(step, round(request.given[name].value / step) * step)
+    return replace(request, given={**request.given, name: Given(value, there, shown(value, there))})
+
+
+def _pruned(rule: Rule, request: Request, target: str) -> Request:
+    """The request without what its result does not depend on."""
+    run = Run(rule, request)
+    run.get(target)
+    return replace(request, given={name: given for name, given in request.given.items() if name in run.touched})
+
+
+def _awkward(run: Run, target: str) -> int:
+    """How many of the numbers on the way to a result cannot be written shortly."""
+    run.get(target)
+    return sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
+
+
+def _number(run: Run, name: str) -> bool | None:
+    """Whether a value can be written shortly in its unit; None for one that is no number."""
+    try:
+        made = expected(run, name)
+        size = factor(made.unit) if made.unit not in ("", "1") else Fraction(1)
+    except TROUBLE:
+        return None
+    return workable(made.exact / size if isinstance(made.exact, Fraction) else made.exact)
+
+
+def workable(value: Number) -> bool:
+    """Whether a number is in sixteenths or has at most two decimals.
+
+    >>> workable(Fraction(37, 16)), workable(Fraction(235, 100)), workable(Fraction(1, 3))
+    (True, True, False)
+    """
+    return isinstance(value, Fraction | int) and ((value * FRACTION_OF_INCH) % 1 == 0 or (value * PLACES) % 1 == 0)

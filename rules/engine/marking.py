@@ -1,0 +1,218 @@
+"""Marking: whether a learner's number is the right one, sensibly rounded, in either system; else which slip gives it."""
+
+from __future__ import annotations
+
+import math
+import operator
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
+from typing import Any
+
+from .declare import Input, Rule
+from .declare import Step as RuleStep
+from .formula import NoAnswer
+from .kinds import COUNT, ROWS, STITCHES, Kind
+from .request import Amount, Number, Request
+from .rounding import Step, apply
+from .run import Impossible, Needs, Run
+from .slips import STEP_SHORT, WRONG_UNIT, Slip, label_of
+from .units import factor, same_kind, system_of
+
+WHOLE = (COUNT, STITCHES, ROWS)
+OTHER = {"in": "cm", "cm": "in"}
+COARSEST = Fraction(1, 100)  # a rounding of the learner's own is sensible while it moves the value by no more than this
+POWERS_OF_TWO = (1, 2, 4, 8, 16, 32, 64)
+TROUBLE = (Needs, NoAnswer, Impossible, ArithmeticError, ValueError, TypeError, AssertionError, KeyError, IndexError, RecursionError)
+
+
+@dataclass(frozen=True, slots=True)
+class Expected:
+    """A result as it should come out. name: of the step (or input worked out); exact and rounded in base units.
+
+    unit: it is shown in; noun: of a count. here, there: its rounding in the question's system and in the other, or None.
+    """
+
+    name: str
+    label: str
+    kind: Kind
+    exact: Number
+    rounded: Number
+    unit: str
+    noun: str = ""
+    here: Step | None = None
+    there: Step | None = None
+
+    @property
+    def whole(self) -> bool:
+        return self.kind in WHOLE and self.here is not None
+
+
+@dataclass(frozen=True, slots=True)
+class Typed:
+    """A learner's number: in base units; the unit it was typed in, or "" for a bare number taken in the expected one."""
+
+    value: Number
+    unit: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """right: it counts as right. rounded: it is as the trade rounds it. slip, told: what went wrong, when that is known."""
+
+    right: bool
+    rounded: bool = True
+    slip: str = ""
+    told: str = ""
+
+
+class Case:
+    """A request with the result that is wanted from it, ready to mark. Raises one of TROUBLE when it cannot be worked."""
+
+    def __init__(self, rule: Rule, request: Request, target: str, slips: tuple[Slip, ...]) -> None:
+        self.rule, self.request, self.target = rule, request, target
+        self.run = Run(rule, request)
+        self.expected = expected(self.run, target)
+        self._slips = slips
+        self._wrong: list[tuple[Slip, Expected]] | None = None
+
+    @property
+    def wrong(self) -> list[tuple[Slip, Expected]]:
+        """Each slip that leads to another answer, with that answer."""
+        if self._wrong is None:
+            self._wrong = list(self._worked_wrong())
+        return self._wrong
+
+    def _worked_wrong(self) -> Iterator[tuple[Slip, Expected]]:
+        for slip in (*self._slips, *_unit_slips(self.rule, self.request)):
+            if slip.place not in self.run.touched:
+                continue
+            try:
+                override = {name: change(self.run.get(name)) for name, change in slip.altered.items()}
+                made = expected(Run(slip.rule, self.request, override), self.target)
+            except TROUBLE:
+                continue
+            if math.isfinite(made.rounded) and made.rounded > 0 and made.rounded != self.expected.rounded:
+                yield slip, made
+
+    def mark(self, typed: Typed) -> Verdict:
+        """Whether it is right; else the first slip that gives it."""
+        if _is_rounded(self.expected, typed):
+            return Verdict(True)
+        if not self.expected.whole and _is_exact(self.expected, typed):
+            return Verdict(True, rounded=_needs_no_rounding(self.expected, typed))
+        for slip, made in self.wrong:
+            if _is_rounded(made, typed) or _is_exact(made, typed):
+                return Verdict(False, slip=slip.name, told=slip.told)
+        return self._in_another_unit(typed) or Verdict(False)
+
+    def _in_another_unit(self, typed: Typed) -> Verdict | None:
+        """The right number with the wrong unit beside it."""
+        want = self.expected
+        if typed.unit in ("", "1", want.unit) or want.unit in ("", "1") or not same_kind(typed.unit, want.unit):
+            return None
+        again = Typed(typed.value / factor(typed.unit) * factor(want.unit), want.unit)
+        if _is_rounded(want, again) or _is_exact(want, again):
+            return Verdict(False, slip=WRONG_UNIT, told=f"The number is right, but it is {want.unit}, not {typed.unit}.")
+        return None
+
+    def earlier(self, typed: Typed, kind: Kind) -> Verdict | None:
+        """The value of an earlier step, typed as the result: one step too few."""
+        for name in self.run.values:
+            if name == self.target:
+                continue
+            try:
+                made = expected(self.run, name)
+            except TROUBLE:
+                continue
+            given = name in self.request.given or self.rule.step(name) is None
+            if made.kind.base == kind.base and not given and _is_rounded(made, typed):
+                return Verdict(False, slip=STEP_SHORT, told=f"That is the {made.label}: go on, there is a step more.")
+        return None
+
+
+def expected(run: Run, name: str) -> Expected:
+    """A step, or an input worked out from others, as a run gives it. Raises one of TROUBLE, also for a result in words."""
+    declared: RuleStep | Input | None = run.rule.step(name) or run.rule.input(name)
+    if declared is None:
+        raise KeyError(name)
+    value: Any = run.get(name)
+    label = label_of(run.rule, name)
+    if isinstance(value, Amount):
+        return Expected(name, label, declared.kind, value.value, value.value, value.unit, value.noun)
+    if isinstance(value, bool) or not isinstance(value, int | float | Fraction):
+        raise TypeError(f"{label} is no number")
+    if isinstance(declared, Input):
+        return Expected(name, label, declared.kind, value, value, run.unit_of(declared.kind), run.noun(declared))
+    here = run.rounding(declared)
+    there = declared.rounding.of(OTHER[run.system]) if declared.rounding else None
+    rounded = run.round_step(declared, value)
+    return Expected(name, label, declared.kind, value, rounded, run.step_unit(declared), run.noun(declared), here, there)
+
+
+def _unit_slips(rule: Rule, request: Request) -> Iterator[Slip]:
+    """A value typed in the other system, its number taken as if it were in this one."""
+    for name, given in request.given.items():
+        item = rule.input(name)
+        if item is None or not isinstance(given.value, Fraction) or system_of(given.unit) != OTHER[request.system]:
+            continue
+        here = item.kind.inch if request.system == "in" else item.kind.metric
+        times = factor(here) / factor(given.unit) if system_of(here) == request.system else Fraction(1)
+        if times != 1:
+            told = f"The {item.label} is in {given.unit}: put it into {here} first."
+            yield Slip(WRONG_UNIT, told, name, rule, {name: partial(operator.mul, times)})
+
+
+# -- near enough -----------------------------------------------------------------------------------------------------
+
+
+def _is_rounded(want: Expected, typed: Typed) -> bool:
+    """Whether it is the value as the trade rounds it, in this system or the other, to the precision typed."""
+    values = [want.rounded]
+    if want.there is not None and system_of(typed.unit) and want.there.unit != want.unit:
+        values.append(apply(want.exact, want.there))
+    near = Fraction(0) if want.whole else _own_rounding(want, typed)
+    return any(_apart(typed.value, value) <= max(float(near), 1e-9 * abs(float(value))) for value in values)
+
+
+def _is_exact(want: Expected, typed: Typed) -> bool:
+    """Whether it is the value before rounding, to the precision typed."""
+    near = _own_rounding(want, typed)
+    return _apart(typed.value, want.exact) <= max(float(near), 1e-6 * abs(float(want.exact)))
+
+
+def _needs_no_rounding(want: Expected, typed: Typed) -> bool:
+    return want.here is None or _apart(typed.value, want.rounded) * 4 <= float(want.here.base_step())
+
+
+def _apart(one: Number, other: Number) -> float:
+    return abs(float(one) - float(other))
+
+
+def _own_rounding(want: Expected, typed: Typed) -> Fraction:
+    """Half the step the learner rounded to, when that is fine enough to be sensible; else nought."""
+    unit = typed.unit or want.unit
+    size = factor(unit) if unit and unit != "1" else Fraction(1)
+    half = precision(Fraction(typed.value) / size, unit) * size / 2
+    return half if half <= COARSEST * abs(Fraction(want.exact)) or half * 2 <= _finest(want) else Fraction(0)
+
+
+def _finest(want: Expected) -> Fraction:
+    """A step that is fine enough whatever the value: a sixteenth of an inch, a millimetre, or half the rounding's own."""
+    if want.here is not None and not want.whole:
+        return want.here.base_step() / 2
+    return factor("mm") if want.kind.base == "mm" else Fraction(0)
+
+
+def precision(number: Fraction, unit: str) -> Fraction:
+    """The step a number was written to: 1/8 for 2 3/8 in, 1/100 for 0.25 m, 1 for a whole number.
+
+    >>> precision(Fraction(19, 8), "in"), precision(Fraction(1, 4), "m"), precision(Fraction(7), "in")
+    (Fraction(1, 8), Fraction(1, 100), Fraction(1, 1))
+    """
+    below = number.limit_denominator(10**6).denominator
+    if system_of(unit) == "in" and below in POWERS_OF_TWO:
+        return Fraction(1, below)
+    places = next((places for places in range(7) if 10**places % below == 0), None)
+    return Fraction(1, below) if places is None else Fraction(1, 10**places)

@@ -1,0 +1,108 @@
+"""A strip gathered into an edge: ruffle, frill, gathered skirt; and how full a gathering is."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
+from ..engine.kinds import COUNT, LENGTH, RATIO
+from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
+from .words import CLOTH_WIDTH, SEAM, hem
+
+EDGE = Input(
+    "edge", "edge it is gathered into", LENGTH,
+    says=("edge", "finished edge", "waist", "waistband", "around", "round", "hem edge", "finished length", "gathered into", "into",
+          "gathered to", "to fit", "perimeter", "circumference", "finished width", "finished", "hem of", "for a", "long edge", "all round"),
+    ask="How long is the edge it is gathered into?", example="120 cm", sane="2 cm..60 m", usual="20 cm..12 m", practice="60 cm..150 cm by 5 cm",
+)  # fmt: skip
+HEAVINESS = choice(
+    "heaviness", "weight of cloth",
+    {"heavy": ("heavy", "heavy cloth", "heavyweight", "thick", "wool", "denim", "canvas", "corduroy", "velvet", "tweed"),
+     "medium": ("medium", "medium weight", "mid-weight", "cotton", "poplin", "linen"),
+     "sheer": ("sheer", "very light", "voile", "organza", "chiffon", "tulle", "net", "georgette", "muslin", "see-through")},
+    default=(Default("medium", "the middle weight, until said", derived=True),),
+)  # fmt: skip
+NAMED_FULLNESS = choice(
+    "said_fullness", "fullness in words",
+    {"half_again": ("half again", "half as much again", "one and a half times"), "double": ("double fullness", "doubled", "twice", "twice the fullness",
+     "double", "twice as full", "double the edge", "2 to 1", "two to one"), "triple": ("triple fullness", "triple", "three times the fullness",
+     "thrice", "treble", "3 to 1", "three to one"), "by_cloth": ("usual fullness", "normal fullness")},
+    default=(Default("by_cloth", "not said", derived=True),),
+)  # fmt: skip
+FULLNESS = Input(
+    "fullness", "fullness", RATIO, says=("fullness", "times", "full", "times fuller", "times full", "as full", "ratio", "x", "times fullness", "to 1",
+                                         "times the edge", "fuller"),
+    default=(
+        Default("2", derived=True, when={"said_fullness": "double"}),
+        Default("3", derived=True, when={"said_fullness": "triple"}),
+        Default("1 1/2", derived=True, when={"said_fullness": "half_again"}),
+        Default("1 1/2", "the usual for heavy cloth", when={"heaviness": "heavy"}),
+        Default("3", "the usual for sheer cloth", when={"heaviness": "sheer"}),
+        Default("2", "the usual for cloth of medium weight"),
+    ),
+    sane="1..10", usual="1.2..4", practice="1..3",
+)  # fmt: skip
+
+GATHERED_STRIP = Rule(
+    topic="gathered strip",
+    family="fabric",
+    says=("ruffle", "frill", "flounce", "gather", "gathered skirt", "gathered", "skirt", "dirndl", "dirndl skirt", "gathered valance", "ruffled",
+          "frilled edge", "frilly", "gathered panel"),
+    about="How long to cut a strip that is gathered into an edge, in how many panels, and the cloth for it.",
+    inputs=(
+        EDGE,
+        Input("depth", "finished depth", LENGTH, says=("deep", "finished depth", "depth", "long", "skirt length", "length", "drop", "tall", "high",
+              "in length", "finished length", "wide"), axis="depth", ask="How deep is it when finished?", example="15 cm", sane="5 mm..3 m",
+              usual="2 cm..1.3 m", practice="5 cm..60 cm by 5 cm"),
+        CLOTH_WIDTH, HEAVINESS, NAMED_FULLNESS, FULLNESS, SEAM, hem("3/4 in | 2 cm", "the usual narrow hem of a frill or skirt"),
+    ),
+    steps=(
+        Step("full", "Stretch the edge to its fullness", "edge * fullness", label="strip before gathering", rounding=CUT,
+             says=("how long", "length of strip", "strip length", "cut length", "flat length", "long", "strip", "total length", "how long a strip",
+                   "full length", "before gathering"), axis="length"),
+        Step("panels", "Divide by what one panel gives between its seams, and take whole panels", "full / (width - 2 * seam)", COUNT,
+             rounding=COUNT_UP, noun="panel", says=("how many panels", "how many strips", "how many widths", "widths", "panels", "number of strips",
+             "drops", "strips")),
+        Step("cut_depth", "Add a seam allowance and the hem to the depth", "depth + seam + hem", label="cut depth", rounding=CUT,
+             says=("cut depth", "how deep to cut", "depth to cut", "cut width of the strip", "cut how deep", "how deep"), axis="depth"),
+        Step("cloth", "Each panel takes its cut depth of cloth", "rounded(panels) * cut_depth", rounding=BUY_CLOTH, label="cloth to buy",
+             says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy"), stated=("only", "only have")),
+        Step("real", "Whole panels gathered into the edge", "rounded(panels) * (width - 2 * seam) / edge", RATIO, label="fullness with whole panels",
+             says=("real fullness", "actual fullness")),
+    ),
+    answers=("cloth", "panels", "full", "cut_depth", "real"),
+    headline=("Buy {cloth}: cut {panels}, each {cut_depth} deep.", "Cut the strip {full} long, {cut_depth} deep.", "Cut the strip {full} long."),
+    sizes=(("edge", "depth"),),
+    source="common practice: 1.5 for heavy cloth, 2 for medium, 3 for sheer; 2 to 3 times (Utah State University Extension, straight ruffle)",
+    related=("tiers", "gather ratio"),
+    examples=(
+        "ruffle on a 40 in edge, 6 in deep finished, sheer voile 54 in wide, how much cloth -> 5/8 yd; 3 panels",
+        "how long a frill strip for a 48 in edge at 2 1/2 times fullness -> 120 in",
+        "gathered skirt, waist 70 cm, 55 cm long, cloth 140 cm wide, double fullness -> 1.2 m; 2 panels",
+        "frill 8 cm deep on a 3 m edge in 115 cm cotton, one and a half times -> 0.6 m; 5 panels",
+    ),
+)
+
+GATHER_RATIO = Rule(
+    topic="gather ratio",
+    family="fabric",
+    says=("gather ratio", "gathering ratio", "fullness ratio", "how full", "what fullness", "what ratio", "ratio of gathering", "gathered down to"),
+    about="How full a gathering is: the flat width over the gathered width.",
+    inputs=(
+        Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide", "gathered from", "before"),
+              ask="How wide is it flat?", example="2 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="1 m..4 m by 10 cm"),
+        Input("gathered", "gathered width", LENGTH, says=("gathered", "after gathering", "gathered to", "into", "gathered into", "down to", "gathers to",
+              "to", "gather"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="50 cm..2 m by 10 cm"),
+    ),
+    steps=(
+        Step("ratio", "Divide the flat width by the gathered width", "flat / gathered", RATIO, label="fullness",
+             says=("fullness", "ratio", "how full", "gather ratio", "how many times"), stated=("times", "fullness", "ratio", "full")),
+    ),
+    answers=("ratio",),
+    headline=("The fullness is {ratio} times.",),
+    source=ARITHMETIC,
+    related=("gathered strip",),
+    examples=(
+        "what fullness is a 3 m strip gathered into 120 cm -> 2.5",
+        "gather ratio of 90 in flat, gathered to 60 in -> 1.5",
+        "gathering ratio: 240 cm before gathering, 80 cm after gathering -> 3",
+    ),
+)

@@ -1,0 +1,69 @@
+"""Ease: what a garment has over the body, and what it should measure for an ease."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
+from ..engine.kinds import LENGTH, PERCENT, TEXT
+from ..engine.outcome import Outcome
+from ..engine.rounding import PERCENT_TENTH, SMALL
+from ..engine.run import Needs, Run
+from .ease_table import verdict
+from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS
+
+STRETCH_ONLY = Caution("Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.", when="ease < 0")
+
+BODY_MEASURE = Input(
+    "body", "body measure", LENGTH, says=("body", "measure", "i am", "she is", "i'm", "person", "wearer", *PLACE_WORDS),
+    ask="What does the body measure there?", example="92 cm", sane="5 cm..300 cm", practice="70 cm..120 cm by 1 cm",
+)  # fmt: skip
+FINISHED_MEASURE = Input(
+    "finished", "finished measure", LENGTH,
+    says=("finished", "garment", "pattern", "finished garment", "finished size", "pattern measure", "garment measure", "finished width",
+          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS),
+    ask="What does the finished garment measure there?", example="98 cm", sane="5 cm..400 cm", practice="75 cm..140 cm by 1 cm",
+)  # fmt: skip
+
+
+def _verdict(run: Run) -> Outcome:
+    """What the published tables say of the ease, for the place named. Raises Needs when no place was."""
+    place = run.maybe("place")
+    said = verdict(run.get("ease"), place, run.maybe("garment") or "", run.unit_of(LENGTH)) if place else ""
+    if not said:
+        raise Needs("")
+    run.say("Compare it with what is published for the place", "", "", said)
+    return Outcome({"verdict": said})
+
+
+EASE = Rule(
+    topic="ease",
+    family="fit",
+    says=("ease", "wearing ease", "design ease", "how much ease", "positive ease", "how roomy", "room in it", "finished from ease", "add ease",
+          "finished measure with ease", "ease added", "allow ease", "want ease"),
+    about="How much larger a garment is than the body, what published tables say of it, and the garment or the body for an ease.",
+    inputs=(BODY_MEASURE, FINISHED_MEASURE, PLACE, GARMENT),
+    steps=(
+        Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=SMALL, unit=("in", "cm"),
+             says=("roomy", "room", "how much ease"),
+             stated=("ease", "with", "of ease", "ease of", "plus", "bigger", "roomier", "wearing ease", "of room", "extra", "room", "design ease",
+                     "add", "allow", "smaller than the body", "negative ease")),
+        Step("share", "As a share of the body measure", "ease / body", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
+             says=("percentage", "percent", "as a percentage", "per cent")),
+        Step("verdict", "What is published", kind=TEXT, label="beside published ease",
+             says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose")),
+    ),
+    answers=("ease", "share", "verdict"),
+    headline=("There is {ease} of ease, {share} of the body measure.",),
+    algorithm=_verdict,
+    source=ARITHMETIC,
+    cautions=(STRETCH_ONLY,),
+    examples=(
+        "bust 92 cm, dress 98 cm, ease -> 6 cm; 6.5 %",
+        "hip 39 1/2 in and the skirt measures 42 in at the hip: how much ease is that -> 2 1/2 in; 6.3 %",
+        "how much ease if my chest is 38 in and the finished chest is 41 in -> 3 in",
+        "ease of a swim top that measures 80 cm on an 88 cm bust -> -8 cm; -9.1 %",
+        "bust 36 in with 4 in of ease, what should the finished bust measure -> 40 in",
+        "a finished waist of 78 cm with 4 cm ease in it, what size waist is that meant for -> 74 cm",
+        "hips 98 cm, I want 6 cm ease, how big do I make the skirt -> 104 cm",
+    ),
+    related=("size choice",),
+)  # fmt: skip

@@ -1,0 +1,38 @@
+"""Places of the body, garments, and the inputs that several fit rules share."""
+
+from __future__ import annotations
+
+from ..engine.declare import Input
+from ..engine.kinds import CHOICE
+
+PLACES = {
+    "bust": ("bust", "chest", "full bust", "bustline"),
+    "waist": ("waist", "waistline", "waistband"),
+    "hip": ("hip", "hips", "hipline", "hip line"),
+    "seat": ("seat",),
+    "abdomen": ("abdomen", "tummy", "stomach", "high hip"),
+    "thigh": ("thigh",),
+    "knee": ("knee",),
+    "upper arm": ("upper arm", "bicep", "biceps"),
+    "neck": ("neck",),
+    "calf": ("calf",),
+    "wrist": ("wrist",),
+}
+PLACE_WORDS = tuple(word for words in PLACES.values() for word in words)
+GARMENTS = {
+    "dress": ("dress", "gown", "frock"),
+    "bodice": ("bodice",),
+    "blouse": ("blouse",),
+    "top": ("top", "tunic", "vest", "tee", "t-shirt", "sweater"),
+    "shirt": ("shirt", "classic shirt"),
+    "fitted shirt": ("fitted shirt", "slim shirt"),
+    "skirt": ("skirt",),
+    "trousers": ("trousers", "slacks", "shorts", "jeans", "culottes", "leggings"),
+    "jacket": ("jacket", "blazer", "cardigan"),
+    "loose jacket": ("loose jacket", "loose-fitting jacket"),
+    "coat": ("coat", "overcoat"),
+}
+GARMENT_WORDS = tuple(word for words in GARMENTS.values() for word in words)
+
+PLACE = Input("place", "place", CHOICE, options=PLACES, extra=True)
+GARMENT = Input("garment", "garment", CHOICE, options=GARMENTS, extra=True)

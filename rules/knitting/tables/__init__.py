@@ -1,0 +1,1 @@
+"""Published tables of the knitting family: only cells that were printed, with the source beside each."""

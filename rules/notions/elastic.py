@@ -1,0 +1,72 @@
+"""Elastic to cut for a waist, cuff or head."""
+
+from __future__ import annotations
+
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.kinds import LENGTH, PERCENT
+from ..engine.rounding import CUT_TAPE
+from .words import how_many
+
+ELASTIC = Rule(
+    topic="elastic",
+    family="notions",
+    says=("elastic", "elastic length", "elasticated", "elasticated waist", "waist elastic", "headband", "elastic waistband"),
+    about="How long to cut elastic so that it sits snugly on the body, ends overlapped.",
+    inputs=(
+        Input("body", "body measure", LENGTH,
+              says=("waist", "body", "waist measure", "head", "head size", "hip", "hips", "wrist", "ankle", "leg", "thigh", "arm", "measure",
+                    "waistline", "tummy", "round the waist", "round the head", "neck", "bust", "chest", "cuffs", "cuff", "opening"),
+              axis="girth", ask="How far is it round the body where the elastic sits?", example="28 in", sane="5 cm..3 m",
+              practice="24 in..44 in by 1 in"),
+        Input("width", "elastic width", LENGTH,
+              says=("wide elastic", "elastic", "wide", "elastic wide", "width", "inch elastic", "elastic of", "flat elastic", "thick"),
+              axis="width", default="1 in | 2.5 cm", because="the usual elastic for a waist", sane="2 mm..15 cm", usual="3 mm..8 cm",
+              practice="1/4 in..2 in by 1/4 in"),
+        Input("off", "part taken off the body measure", PERCENT,
+              says=("smaller", "less", "shorter", "less than", "reduction", "reduce", "take off", "off", "negative ease", "tighter", "stretch",
+                    "stretched", "under"),
+              default="=if(width >= 25, 0.08, 0.1)",
+              because="common practice: 8 % off for elastic 25 mm (1 in) or wider, 10 % off for narrower", sane="-20 %..60 %",
+              practice="5 %..15 %"),
+        Input("share", "share of the body measure", PERCENT,
+              says=("of the body", "of the waist", "of waist", "of body", "of the measure", "of the head", "share", "of my waist", "of it",
+                    "times the waist", "of the body measure"),
+              default=Default("=1 - off", "Take what is taken off from the whole", derived=True), sane="40 %..120 %", practice="88 %..95 %"),
+        Input("less", "reduction", LENGTH,
+              says=("off", "less", "shorter", "smaller", "snugness", "reduction", "take off", "minus", "less than", "tighter", "less than the waist",
+                    "for snugness", "take", "negative ease"),
+              default=Default("=body * (1 - share)", "The part by which the elastic is shorter than the body", derived=True),
+              sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
+        Input("overlap", "overlap", LENGTH,
+              says=("overlap", "lap", "lap the ends", "join", "to join", "joining", "for the join", "for joining", "ends", "lapped", "seam",
+                    "seam allowance", "for overlap", "to overlap", "for seam"),
+              default="1 in | 2.5 cm", because="enough to lap the ends and stitch a square", sane="0 mm..10 cm",
+              practice="1/2 in..1 in by 1/4 in"),
+        how_many("number", "number of pieces", "piece", says=("pieces", "of them", "pairs of trousers", "skirts", "lengths", "wrists", "ankles", "legs", "cuffs", "sleeves", "sheets")),
+    ),
+    steps=(
+        Step("in_wear", "The elastic in wear is the body measure less the reduction", "body - less", label="length in wear",
+             says=("length in wear", "before the overlap", "without the overlap", "finished length", "without overlap", "before overlap")),
+        Step("cut", "Add the overlap for joining the ends", "in_wear + overlap", rounding=CUT_TAPE, label="elastic to cut",
+             says=("elastic", "how long", "cut", "how long is the elastic", "elastic length", "length of elastic", "how much elastic"), axis="length",
+             stated=("have", "there's", "left", "found", "left over", "got", "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is",
+                     "length")),
+        Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
+             says=("buy", "to buy", "in all", "in total", "altogether", "total", "all together")),
+    ),
+    answers=("cut", "total", "in_wear"),
+    headline=("Cut the elastic {cut} long.", "Buy {total} of elastic.", "The elastic is {in_wear} in wear."),
+    source=COMMON_PRACTICE,
+    no_unknown=("number",),
+    cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
+    notes=("Published advice differs: firm elastic up to 1 in less than the body, soft elastic 3 to 5 in less (Burda Style); 2 to 4 in less "
+           "(About.com Sewing).",),
+    examples=(
+        "elastic for a 28 in waist, 1 in wide -> 27 in",
+        "how long do I cut 1 cm elastic for a 42 cm head, 10% less, overlap 2 cm -> 40 cm",
+        "waist 80 cm, elastic 2.5 cm wide, how much -> 76.5 cm",
+        "I have 60 cm of 1 in wide elastic, overlap 2.5 cm, 8% smaller than the body, how big a waist -> 62.5 cm",
+        "elastic for a 30 in waist, 2 in less, 1 in overlap -> 29 in",
+    ),
+    related=("casing", "drawstring"),
+)
