@@ -91,7 +91,10 @@ class Conversation:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
         made = self._answer(text, heard)
         notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
-        return replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+        made = replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+        if self.notebook is not None and made.status == "answered":
+            self.notebook.last = made
+        return made
 
     def attempt(self, text: str, heard: Heard) -> Answer:
         """The answer to a line, what went before left as it was when there is none."""
