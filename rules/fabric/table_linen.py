@@ -76,10 +76,10 @@ TABLECLOTH = Rule(
 NAPKINS = Rule(
     topic="napkins",
     family="fabric",
-    says=("napkin", "napkins", "serviette", "serviettes", "place mat", "placemats", "tea towel", "tea towels", "handkerchief", "hankies", "cocktail napkins"),
+    says=("napkin", "napkins", "serviette", "serviettes", "tea towel", "tea towels", "handkerchief", "hankies", "cocktail napkins"),
     about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
     inputs=(
-        Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "placemats", "tea towels", "pieces", "handkerchief", "mats", "towels"), noun="napkin",
+        Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces", "handkerchief", "mats", "towels"), noun="napkin",
               ask="How many are there?", example="8", sane="1..2000", usual="1..200", practice="4..12"),
         Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size", "finished size", "across"),
               ask="How wide is one when finished?", example="40 cm", sane="2 cm..3 m", usual="10 cm..80 cm", practice="30 cm..50 cm by 5 cm"),
