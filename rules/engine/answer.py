@@ -83,7 +83,10 @@ class Table:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """Everything about one answer. status: answered, incomplete, unclear, impossible or done."""
+    """Everything about one answer. status: answered, incomplete, unclear, impossible or done.
+
+    parts: of a plan, (title, answer) of each rule worked for it; cut: its cut list; order: its order of work.
+    """
 
     status: str
     topic: str = ""
@@ -103,6 +106,9 @@ class Answer:
     table: Table | None = None
     drawing: Drawing | None = None
     question: str = ""
+    parts: tuple[tuple[str, Answer], ...] = ()
+    cut: Table | None = None
+    order: tuple[str, ...] = ()
 
 
 def impossible(topic: str, message: str, **more: Any) -> Answer:
