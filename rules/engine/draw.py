@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from .buying import VERDICT
 from .declare import Input, Rule
 from .kinds import ANY, LENGTH, TEXT
 from .literal import bounds, literal
@@ -26,7 +27,7 @@ FRACTION_OF_INCH, PLACES = 16, 100  # a workable number is in sixteenths of an i
 
 def targets(rule: Rule) -> tuple[str, ...]:
     """The rule's results that are numbers, in order of use."""
-    return tuple(name for name in rule.answers if (step := rule.step(name)) and step.kind is not TEXT)
+    return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is not TEXT)
 
 
 def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request | None:
@@ -59,7 +60,15 @@ def _try(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
         request = _mixed(rule, request, pick)
     if not _works(rule, request) or expected(Run(rule, request), target).rounded <= 0:
         return None
-    return _pruned(rule, request, target)
+    request = _pruned(rule, request, target)
+    return None if _told_already(rule, request) else request
+
+
+def _told_already(rule: Rule, request: Request) -> bool:
+    """Whether the result hangs on nothing given, or is one of the values given: no sum to practise."""
+    made = expected(Run(rule, request), request.asked[0])
+    given = [(item.kind.base, value.value) for name, value in request.given.items() if (item := rule.input(name)) and item.kind.is_number]
+    return not given or (made.kind.base, made.exact) in given
 
 
 def _given(rule: Rule, pick: Pick, system: str, level: int) -> dict[str, Given]:
@@ -84,8 +93,12 @@ def _only_spoken(rule: Rule, name: str) -> bool:
 
 
 def _readable(given: Given, system: str) -> Given:
-    """Money with its sign, and a price by the yard or the metre, to the nearest quarter."""
+    """Money with its sign, and a price by the yard or the metre, to the nearest quarter; a tension over 4 in or 10 cm."""
     above, _, below = given.unit.partition("/")
+    if system == "in" and below == "10cm":
+        unit = f"{above}/4in"
+        value = given.value / factor(given.unit) * factor(unit)
+        return Given(value, unit, shown(value, unit))
     if above != "money" or not isinstance(given.value, Fraction):
         return given
     below = {"in": "yd", "cm": "m"}[system] if below in ("yd", "m") else below

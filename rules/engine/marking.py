@@ -195,7 +195,9 @@ def _own_rounding(want: Expected, typed: Typed) -> Fraction:
     unit = typed.unit or want.unit
     size = factor(unit) if unit and unit != "1" else Fraction(1)
     half = precision(Fraction(typed.value) / size, unit) * size / 2
-    return half if half <= COARSEST * abs(Fraction(want.exact)) or half * 2 <= _finest(want) else Fraction(0)
+    one_way = want.here is not None and want.here.direction in ("up", "down")  # rounded the other way it would not do
+    sensible = not one_way and half <= COARSEST * abs(Fraction(want.exact))
+    return half if sensible or half * 2 <= _finest(want) else Fraction(0)
 
 
 def _finest(want: Expected) -> Fraction:
