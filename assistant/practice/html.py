@@ -16,21 +16,22 @@ MARK = '<meta name="generator" content="Ellwand worksheet">'
 STYLE = """
 @page { margin: 16mm 18mm; }
 * { box-sizing: border-box; }
-body { font: 11.5pt/1.45 Georgia, "Times New Roman", serif; color: #111; max-width: 174mm; margin: 0 auto; padding: 6mm 0; }
+body { font: 11pt/1.4 Georgia, "Times New Roman", serif; color: #111; max-width: 174mm; margin: 0 auto; padding: 6mm 0; }
 h1 { font-size: 17pt; margin: 0 0 3mm; }
 .who { display: flex; gap: 8mm; margin: 0 0 3mm; }
 .who span { flex: 2; border-bottom: 0.3mm solid #111; padding-bottom: 1mm; }
 .who span + span { flex: 1; }
 .told { margin: 0 0 5mm; font-style: italic; }
 ol { margin: 0; padding: 0; list-style: none; counter-reset: exercise; }
-li.exercise { counter-increment: exercise; break-inside: avoid; padding-left: 9mm; position: relative; margin-bottom: 5mm; }
+li.exercise { counter-increment: exercise; break-inside: avoid; padding-left: 9mm; position: relative; margin-bottom: 3.5mm; }
 li.exercise::before { content: counter(exercise) "."; position: absolute; left: 0; font-weight: bold; }
 .exercise p { margin: 0 0 2mm; }
-.room { height: 27mm; border: 0.2mm solid #999; border-radius: 1mm; }
+.room { height: 21mm; border: 0.2mm solid #999; border-radius: 1mm; }
 .given { margin: 2mm 0 0; }
 .given span { display: inline-block; width: 60mm; border-bottom: 0.3mm solid #111; }
 .answers { break-before: page; }
-.answers li.exercise { margin-bottom: 3.5mm; font-size: 10pt; line-height: 1.35; }
+.answers ol { columns: 2; column-gap: 8mm; }
+.answers li.exercise { margin-bottom: 3mm; padding-left: 7mm; font-size: 9.5pt; line-height: 1.3; }
 .answers ul { margin: 0.5mm 0 0; padding-left: 5mm; }
 footer { margin-top: 5mm; font-size: 9pt; color: #444; }
 @media print { body { max-width: none; padding: 0; } }

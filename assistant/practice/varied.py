@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
     from ..conversation import Conversation
 
-NUMERAL = re.compile(r"\d+ \d+/\d+|\d+/\d+|\d+\.\d+|\d+")
+NUMERAL = re.compile(r"(?<![\w^/.])(?:\d+ \d+/\d+|\d+/\d+|\d+\.\d+|\d+)")
 TRIES = 8
 STEPS = 7  # a number is moved by up to three of its own steps either way
 
@@ -31,8 +31,10 @@ def varied(rule: Rule, talk: Conversation, pick: Pick) -> tuple[str, Request, st
         asked = Conversation(talk.mind)
         made = asked.ask(question)
         request = asked.context.request
-        if made.status != "answered" or made.topic != rule.topic or made.not_used or made.table or request is None or request.stated:
+        if made.status != "answered" or made.topic != rule.topic or made.table or request is None or request.stated:
             continue
+        if question != plain and set(made.not_used) - set(Conversation(talk.mind).ask(plain).not_used):
+            continue  # one of the new numbers found no place
         target = next((one.key for one in made.results if one.unit != "text" and rule.step(one.key)), "")
         if target:
             return question, request, target

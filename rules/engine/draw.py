@@ -35,7 +35,16 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request |
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
+    A rule that gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
     """
+    for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
+        if (made := _at_level(rule, pick, system, own)) is not None:
+            return made
+    return None
+
+
+def _at_level(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
+    """The best of some draws; None when none gives a sum."""
     best: tuple[int, Request] | None = None
     for _ in range(3 * TRIES):
         made = _try(rule, pick, system, level)
@@ -177,9 +186,10 @@ def _pruned(rule: Rule, request: Request, target: str) -> Request:
 
 
 def _awkward(run: Run, target: str) -> int:
-    """How many of the numbers on the way to a result cannot be written shortly."""
+    """How many of the numbers on the way to a result cannot be written shortly, and how many given are alike."""
     run.get(target)
-    return sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
+    given = [(item.kind.name, value.value) for name, value in run.request.given.items() if (item := run.rule.input(name)) and item.kind.is_number]
+    return len(given) - len(set(given)) + sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
 
 
 def _number(run: Run, name: str) -> bool | None:
