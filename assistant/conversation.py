@@ -11,6 +11,8 @@ from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
 from .notebook import Notebook
+from . import practice
+from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
@@ -71,14 +73,19 @@ class Conversation:
     notebook: Notebook | None = None
     habits: Habits = field(default_factory=Habits)
     context: Context = field(default_factory=Context)
+    practice: Practice = field(default_factory=Practice)
 
     def forget(self) -> None:
         """Drop what went before: the next line stands alone."""
         self.context = Context()
+        self.practice.session = None
 
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
         try:
+            taught = practice.hear(text, self)
+            if taught is not None:
+                return replace(taught, question=text)
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
