@@ -15,7 +15,7 @@ from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
-from .readers import PLAIN, READERS
+from .readers import PLAIN, reader_of
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -179,7 +179,7 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
     listed: dict[str, Given] = {}
     for item in rule.inputs:
-        reader = READERS.get(item.kind.name)
+        reader = reader_of(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
             if given is not None:

@@ -116,10 +116,19 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
+    if not (reading.placing.spoken or reading.chosen or reading.listed) and not _awaited(talk, reading):
+        if any(value.main.bare for value in heard.line.values):
+            return None  # bare numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _awaited(talk: Conversation, reading: Reading) -> bool:
+    """Whether a number went where one was asked for."""
+    labels = {getattr(slot.declared, "label", "") for slots in reading.placing.spots.values() for slot in slots}
+    return bool(labels & talk.context.waiting)
 
 
 def _asks(heard: Heard) -> bool:

@@ -17,7 +17,8 @@ from .tokens import LEADING, stem
 from .values import Line, Value, kinds_of, rough_value
 
 UNPLACED = -6.0
-MOST_STEPS = 4000
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
@@ -157,7 +158,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
@@ -37,6 +38,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+LARGEST_BITS = 900
 READABLE = 999  # larger numbers are in no phrase
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
@@ -222,13 +224,18 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
     return total * (factor(unit) if unit else 1), unit
 
 
+def _rough(number: Fraction) -> float:
+    """A number as a float; one too large for it is without end."""
+    return math.inf if number.numerator.bit_length() > LARGEST_BITS else float(number)
+
+
 def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
     """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
     total = 0.0
     unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
     for part in measure.parts:
         own = settled(part.unit, kind) or unit
-        total += float(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
+        total += _rough(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
     if measure.per is not None:
         total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
     return -total if measure.sign == "-" else total
