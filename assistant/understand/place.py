@@ -230,7 +230,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, by_slot, prefer)
+        found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
@@ -287,7 +287,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-                   prefer: Mapping[str, float]) -> list[Option]:
+                   prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
@@ -295,7 +295,7 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
-        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)

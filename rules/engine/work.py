@@ -114,7 +114,9 @@ def result_of(run: Run, step: Step) -> Result:
     unit = run.step_unit(step)
     wanted = run.request.unit
     lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
-    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    # "yardage" is of the cloth: the sizes beside it stay in the units of cutting.
+    beside = wanted in ("yd", "m") and any(one.rounding is not None and one.rounding.bought for one in run.rule.steps)
+    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)
