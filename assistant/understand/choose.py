@@ -19,6 +19,8 @@ from .tokens import FILLERS
 from .values import Line, Value
 
 CANDIDATES = 8
+# The first few are always read closely; the others only when the words speak for them nearly as loudly.
+ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # A list or table that is not in the line is missed more than one number is.
@@ -70,7 +72,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
             best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
         for topic, strength in best.items():
             scores[topic] = scores.get(topic, 0.0) + strength
-    return sorted(((t, s) for t, s in scores.items()), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
+    ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
+    return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
 
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,

@@ -146,7 +146,7 @@ class Refusal:
     choices: When = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
 class Rule:
     """A rule of the trade, whole.
 
