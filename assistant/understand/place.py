@@ -14,11 +14,13 @@ from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import Line, Value, kinds_of, rough_value
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
 MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
+OUT_OF_SENSE = -3.0
+MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
@@ -255,6 +257,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
+        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+            continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
@@ -321,7 +325,7 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
     if kind.name not in kinds:
         return None
     if not measure.bare:
-        base = 0.6 if kinds[0] == kind.name else 0.3
+        base = -0.3 if lacks_length(measure, kind) else 0.6 if kinds[0] == kind.name else 0.3
     else:
         base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
         if kind is COUNT and measure.value.denominator != 1:
@@ -342,9 +346,19 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
         return -3.0
+        return OUT_OF_SENSE
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
+
+
+def _unit_for_sense(kind: Kind, system_hint: str) -> str:
+    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
+    if kind is LENGTH:
+        return system_hint
+    if kind.base in ("st/mm", "row/mm"):
+        return kind.inch if system_hint == "in" else kind.metric
+    return ""
 
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:

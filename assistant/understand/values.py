@@ -27,8 +27,8 @@ KINDS_OF_UNIT: dict[str, tuple[str, ...]] = {
     "pound": ("money", "weight"),
     "L": ("volume", "length"),
     "%": ("percentage", "ratio"),
-    "st": ("stitches",),
-    "row": ("rows", "count"),
+    "st": ("stitches", "stitch tension"),
+    "row": ("rows", "count", "row tension"),
     "st/in": ("stitch tension", "number a length"),
     "degree": ("angle",),
     **dict.fromkeys(("hour", "minute"), ("time",)),
@@ -150,7 +150,7 @@ def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
     """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
     if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
-    if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
+    if shape == "one" and measure.value == 1 and measure.unit in ("row", "st", "g") and measure.per is None:
         return tokens(measure.text)
     return ("#",)
 
@@ -203,6 +203,11 @@ def settled(unit: str, kind: Kind) -> str:
     return unit
 
 
+def lacks_length(measure: Measure, kind: Kind) -> bool:
+    """Whether a tension was said without the length it is over: "tension 22", "my gauge is 22 sts"."""
+    return kind.name in ("stitch tension", "row tension") and measure.per is None and measure.unit in ("", "st", "row")
+
+
 def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fraction, str]:
     """(value in base units, the canonical unit it was typed in). bare_unit: what a number without a unit is taken in."""
     total = Fraction(0)
@@ -219,7 +224,7 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
         return total * factor(unit or "1") / (below.value * factor(below.unit)), rate_unit
     if measure.per is not None:
         return total / measure.per.value, ""
-    if kind.name in ("stitch tension", "row tension") and not unit:
+    if lacks_length(measure, kind):
         unit = bare_unit
     return total * (factor(unit) if unit else 1), unit
 
@@ -233,6 +238,8 @@ def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
     """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
     total = 0.0
     unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    if lacks_length(measure, kind):
+        return float(measure.value) * (rough_factor(bare_unit) if bare_unit else 1.0)
     for part in measure.parts:
         own = settled(part.unit, kind) or unit
         total += _rough(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
