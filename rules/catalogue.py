@@ -10,7 +10,7 @@ from .engine.buying import with_buying
 from .engine.declare import DeclarationError, Rule
 
 _HERE = Path(__file__).parent
-_NOT_FAMILIES = frozenset(("engine", "layplan", "__pycache__"))
+_NOT_FAMILIES = frozenset(("engine", "kept", "layplan", "__pycache__"))
 
 
 def modules() -> tuple[str, ...]:
