@@ -81,12 +81,13 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks = len(run.lines), len(run.assumed)
+        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -95,6 +96,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             if head is None:
                 raise
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
     return results, head
 
 
