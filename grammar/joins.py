@@ -167,6 +167,10 @@ def _series(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] 
     members = members if after + 1 >= len(run) or not _joins_on(run, after) else members[:-1]
     after = at + 2 * len(members) - 1
     joints = [joint.text for joint in run[at:after] if isinstance(joint, Joint)]
+    closing = next((number for number, joint in enumerate(joints) if joint.endswith(("and", "or")) and number > 0), None)
+    if closing is not None and len(members) > closing + 2:  # "24, 26 and 28 in, 1 in wide": what follows the "and" closes it
+        members, joints = members[: closing + 2], joints[: closing + 1]
+        after = at + 2 * len(members) - 1
     either = any(joint.endswith("or") for joint in joints)
     if len(members) < 2 or (len(members) == 2 and not either):
         return None

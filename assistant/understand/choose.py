@@ -10,6 +10,8 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.answer import Answer
 from rules.engine.request import Given, Request
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
+from rules.engine.request import Given
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
@@ -196,7 +198,7 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
-            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+            if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
                 text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
     return found
