@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
+from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor
 
 from .tokens import NUMBER_WORDS, tokens
@@ -74,6 +75,7 @@ class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
     barrier[i] is how hard it is to cross token i: punctuation costs, a value costs more, a word one, a link little.
+    kept: lists and tables that were not typed but are meant, by the name of their kind.
     """
 
     text: str
@@ -82,6 +84,7 @@ class Line:
     values: list[Value]
     at_value: dict[int, Value]
     sum: Sum | None = None
+    kept: dict[str, Given] = field(default_factory=dict)
 
 
 def lay_out(query: Query) -> Line:
