@@ -122,6 +122,8 @@ def _sweep_or_span(line: Line, run: list[Element], at: int) -> tuple[list[Chunk]
     if len(ends) < 2:
         return None
     low, high = _shared(ends)
+    if "%" in (low.unit, high.unit) and low.unit != high.unit:
+        return None  # "8 cm to 120 %" has no from and to
     if low.unit == high.unit and not low.value < high.value:
         return None
     steps = _chain(run, at + 2, _STEP, 2)
@@ -138,8 +140,8 @@ def _stepped(high: Measure, step: Measure) -> Measure:
 def _size(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
     """60 x 72 in; 30 x 70 x 10 cm."""
     sides = _chain(run, at, _TIMES)
-    if len(sides) < 2:
-        return None
+    if len(sides) < 2 or any(side.unit == "%" for side in sides):
+        return None  # "by 150 %" is how much, not how wide
     return [Size(_shared(sides), *_cut(line, sides[0], sides[-1]))], at + 2 * len(sides) - 1
 
 

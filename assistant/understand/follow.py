@@ -82,7 +82,7 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
         reading = read_as(rule, heard.line, heard.matches, request.system, request.given)
         if reading.lost:
             continue
-        words = sum(match.weight for match in heard.matches for tag in match.tags if tag.topic == rule.topic)
+        words = sum(match.weight for match in heard.matches for _ in match.of(rule.topic))
         scored.append((words, reading, request))
     scored.sort(key=lambda entry: -entry[0])
     if not scored or scored[0][0] <= 0 or (len(scored) > 1 and scored[0][0] - scored[1][0] < 0.05):
@@ -135,8 +135,7 @@ def _goes_on(heard: Heard) -> bool:
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:
     """Whether a line that names its topic can be answered with nothing from before."""
-    request = talk.request_for(reading, heard)
-    return request is not None and work(reading.rule, request).status == "answered"
+    return talk.tried(reading, heard).answer.status == "answered"
 
 
 def _left_over(reading: Reading, answer: Answer) -> bool:

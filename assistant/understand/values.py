@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
 from rules.engine.request import Given
-from rules.engine.units import CURRENCIES, convert, factor
+from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
-from .tokens import NUMBER_WORDS, tokens
+from .tokens import LINKS, NUMBER_WORDS, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
 MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
@@ -70,11 +71,19 @@ class Value:
         return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
+VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
+BARRIERS = {
+    **dict.fromkeys(LINKS, 0.12),
+    **dict.fromkeys((",", ";", "and", "with"), 1.3),
+    **dict.fromkeys((".", "?", "!", "\n"), 2.0),
+}
+
+
 @dataclass(slots=True)
 class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
-    barrier[i] is how hard it is to cross token i: punctuation costs, a value costs more, a word one, a link little.
+    barriers: how hard it is to cross the tokens up to each, added up when first asked for.
     kept: lists and tables that were not typed but are meant, by the name of their kind.
     """
 
@@ -85,6 +94,15 @@ class Line:
     at_value: dict[int, Value]
     sum: Sum | None = None
     kept: dict[str, Given] = field(default_factory=dict)
+    barriers: list[float] = field(default_factory=list)
+
+    def crossing(self, first: int, last: int) -> float:
+        """How far two places are apart: links cost little, words one, punctuation more, another number most."""
+        if not self.barriers:
+            self.barriers = [0.0]
+            for spot, word in enumerate(self.words):
+                self.barriers.append(self.barriers[-1] + (VALUE_BARRIER if spot in self.at_value else BARRIERS.get(word, WORD_BARRIER)))
+        return self.barriers[last] - self.barriers[first]
 
 
 def lay_out(query: Query) -> Line:
@@ -152,19 +170,23 @@ def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Me
 
 def kinds_of(measure: Measure) -> tuple[str, ...]:
     """The names of the kinds a measure could be, the likeliest first."""
-    unit, per = measure.unit, measure.per
+    return _kinds(measure.unit, None if measure.per is None else measure.per.unit)
+
+
+@lru_cache(maxsize=1024)
+def _kinds(unit: str, per: str | None) -> tuple[str, ...]:
     if per is None:
         return KINDS_OF_UNIT.get(unit, ()) if unit else BARE_KINDS
-    if per.unit == "":
+    if per == "":
         return ("ratio",)
-    if per.unit in LENGTHS:
+    if per in LENGTHS:
         if unit in MONEYS or unit == "pound":
             return ("price a length",)
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
         return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
-    if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
+    if per in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()
 
@@ -201,6 +223,18 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
     if kind.name in ("stitch tension", "row tension") and not unit:
         unit = bare_unit
     return total * (factor(unit) if unit else 1), unit
+
+
+def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
+    """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
+    total = 0.0
+    unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    for part in measure.parts:
+        own = settled(part.unit, kind) or unit
+        total += float(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
+    if measure.per is not None:
+        total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
+    return -total if measure.sign == "-" else total
 
 
 def _bare_above(kind: Kind) -> str:

@@ -146,6 +146,39 @@ class Refusal:
     choices: When = field(default_factory=dict)
 
 
+@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
+class Fact:
+    """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Follows:
+    """One algebraic step of a derivation: it follows from the lines above it. words: what is done; equation: what it gives."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Derivation:
+    """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
+
+    step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
+    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
+    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    """
+
+    step: str
+    lines: tuple[Fact | Follows, ...]
+    names: Mapping[str, str] = field(default_factory=dict)
+    of: str = ""
+    try_with: Mapping[str, str] = field(default_factory=dict)
+    when: When = field(default_factory=dict)
+
+
 @dataclass(frozen=True, slots=True)
 class Rule:
     """A rule of the trade, whole.
@@ -164,6 +197,7 @@ class Rule:
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
+    derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
@@ -189,6 +223,7 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:

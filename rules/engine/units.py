@@ -168,6 +168,12 @@ def factor(unit: str) -> Fraction:
     return _atom(above) / _atom(below) if below else _atom(above)
 
 
+@lru_cache(maxsize=1024)
+def rough_factor(unit: str) -> float:
+    """`factor` as a float, for weighing readings; never for a sum."""
+    return float(factor(unit))
+
+
 def convert(value: Fraction, unit: str, into: str) -> Fraction:
     """The same amount in another unit of the same kind, exactly.
 

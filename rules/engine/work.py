@@ -277,10 +277,13 @@ def incomplete(rule: Rule, request: Request, wanted: list[str]) -> Answer:
                   message=f"I read this as {rule.topic}, but still need the {what}.", sources=(rule.source,))
 
 
-def needed(rule: Rule, request: Request, name: str) -> list[str]:
-    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on."""
+def needed(rule: Rule, request: Request, name: str, unknown: tuple[str, ...] = ()) -> list[str]:
+    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on.
+
+    unknown: inputs that are wanted, so not needed.
+    """
     found: list[str] = []
-    stand_ins: dict[str, Any] = {}
+    stand_ins: dict[str, Any] = {other: _stand_in(item) for other in unknown if (item := rule.input(other))}
     for _ in range(8):
         try:
             Run(rule, request, stand_ins).get(name)
@@ -351,7 +354,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     target = next(iter(request.stated), "")
     beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
     tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
-    missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
+    missing = needed(rule, request, target, (unknown, *tied)) if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
         what = ", ".join(entry.name for entry in found_missing)

@@ -11,7 +11,7 @@ EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and ex
 
 STATED = Input(
     "stated", "length stated", LENGTH,
-    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern says", "pattern takes", "pattern wants", "pattern needs",
+    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
     ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m", practice="1 m..5 m by 10 cm",
 )  # fmt: skip

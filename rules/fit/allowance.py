@@ -106,7 +106,7 @@ ALLOWANCE_SWAP = Rule(
     topic="allowance swap",
     family="fit",
     says=("seam allowance in metric", "allowance in metric", "seam allowance in cm", "allowance in cm", "seam allowance in inches", "metric allowance",
-          "seam allowance in mm", "metric", "allowance swap", "allowance in inches", "seam allowance", "in imperial", "what's that in",
+          "seam allowance in mm", "allowance swap", "allowance in inches", "seam allowance",
           "seam in cm", "seam in mm", "seam in inches"),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(

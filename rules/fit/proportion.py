@@ -34,7 +34,7 @@ ROUND_TO_DIAMETER = Rule(
     examples=(
         "neck 14 in round, diameter -> 4 1/2 in; 2 1/4 in",
         "what is the diameter of a circle 94.2 cm in circumference -> 30 cm; 15 cm",
-        "how far round is a circle with a diameter of 20 cm -> 62.8 cm",
+        "a neck hole 12 cm across, what girth is that -> 37.7 cm",
     ),
 )  # fmt: skip
 

@@ -330,7 +330,7 @@ FIT = Rule(
           "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
-        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
+        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"),
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
         Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
                                                             "jumper of", "sweater of", "cardigan of"),
@@ -350,7 +350,7 @@ FIT = Rule(
     examples=(
         "knitting ease: bust 92 cm, finished sweater 102 cm, what fit is that -> classic in the current list, standard in the older list; 10 cm",
         "what fit is a cardigan knitted 44 in round on a 40 in chest -> classic in the current list, standard in the older list; 4 in",
-        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> very close (negative ease) in the current list, very close in the older list; -6 cm",
+        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> -6 cm; very close (negative ease) in the current list, very close in the older list",
     ),
     related=("size at my tension",),
 )

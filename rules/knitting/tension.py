@@ -15,8 +15,8 @@ _COUNTED = ("count", "counted", "over", "across", "in", "swatch", "measured over
 TENSION = Rule(
     topic="tension (gauge)",
     family="knitting",
-    says=("what is my tension", "my tension over", "swatch", "work out my tension", "find my tension", "what tension is that",
-          "tension swatch", "my gauge", "tension square", "per inch", "counted", "convert tension", "tension in"),
+    says=("what is my tension", "my tension over", "swatch", "work out my tension", "find my tension", "what tension is that", "tension swatch",
+          "tension square", "counted", "convert tension", "measure tension", "measure my tension"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
     inputs=(
         Input("stitches", "stitches counted", STITCHES, says=("stitches", "sts", "count", "counted", "got"), ask="How many stitches did you count?",

@@ -63,7 +63,7 @@ def _nearest(run: Run) -> Outcome:
 BUTTON_SIZES = Rule(
     topic="button sizes",
     family="notions",
-    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter",
+    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter", "button in mm", "button in inches", "button in cm",
           "24l button", "button size in mm"),
     about="Button sizes in ligne, inches and millimetres: 40 ligne are an inch.",
     inputs=(

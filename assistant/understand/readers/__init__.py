@@ -13,15 +13,18 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import changes, cost_lines, offers, size_table, stripes, sums, yarn_count
+from . import changes, cost_lines, offers, pieces, size_table, stripes, sums, yarn_count
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
+# Lists of two or more that tell by themselves which rule they are for: the lines of a bill, the pieces of a lay.
+PLAIN = frozenset(("cost lines", "pieces"))
 READERS: dict[str, Reader] = {
     "changes": changes.read,
     "cloths on offer": offers.read,
     "cost lines": cost_lines.read,
     "figure measures": size_table.read_figure,
+    "pieces": pieces.read,
     "size table": size_table.read,
     "stripes": stripes.read,
     "sum": sums.read,
