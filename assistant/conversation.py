@@ -175,7 +175,7 @@ class Conversation:
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
-        best, *rivals = [one for one in (best, *rivals) if not self._impossible(one, heard)] or (best, *rivals)
+        best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
@@ -205,15 +205,6 @@ class Conversation:
             except NeedsUnit as need:
                 reading.tried = Tried(None, say.needs_unit(reading, need))
         return reading.tried
-    def _impossible(self, reading: Reading, heard: Heard) -> bool:
-        """Whether the numbers make no sense for a reading's rule: then it is no rival of one for which they do."""
-        request = self.request_for(reading, heard)
-        return request is not None and work(reading.rule, request).status == "impossible"
-
-    def _complete(self, reading: Reading, heard: Heard) -> bool:
-        """Whether a reading can be worked as it stands."""
-        request = self.request_for(reading, heard)
-        return request is not None and work(reading.rule, request).status == "answered"
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:

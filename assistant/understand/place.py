@@ -338,9 +338,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     """Whether the number is one a maker would meet there: a little for or against."""
     if (slot.likely is None and slot.sane is None) or (measure.bare and slot.kind is LENGTH and not system_hint):
         return 0.0
-    value = rough_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
+    value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
-        return -1.5
+        return -3.0
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
@@ -351,14 +351,6 @@ def _names(line: Line, value: Value, mention: Mention) -> bool:
     if mention.first != value.last or mention.last in line.at_value or mention.leads:
         return False
     return line.words[mention.first] not in ASKING
-    likely = declared.usual or declared.practice.partition(" by ")[0]
-    value, _ = base_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
-    if measure.bare and slot.kind is LENGTH and not system_hint:
-        return 0.0
-    good = _within(value, likely)
-    if declared.sane and not _within(value, declared.sane):
-        return -3.0
-    return 0.0 if good is None else 0.35 if good else -0.35
 
 
 def _unit_for_sense(kind: Kind, system_hint: str) -> str:
@@ -368,13 +360,6 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
-
-
-def _within(value: Fraction, text: str) -> bool | None:
-    if not text:
-        return None
-    low, high = bounds(text)
-    return not ((low is not None and value < low) or (high is not None and value > high))
 
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:

@@ -146,7 +146,7 @@ class Refusal:
     choices: When = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
+@dataclass(frozen=True, slots=True)
 class Fact:
     """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
 
@@ -179,7 +179,7 @@ class Derivation:
     when: When = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
 class Rule:
     """A rule of the trade, whole.
 
@@ -189,7 +189,6 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
-    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
