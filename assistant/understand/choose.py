@@ -184,6 +184,8 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
         reader = reader_of(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
+            if given is None and not item.extra:
+                given = line.kept.get(item.kind.name)
             if given is not None:
                 listed[item.name] = given
                 values = [value for value in values if value.number not in taken]

@@ -10,6 +10,7 @@ from functools import lru_cache
 from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
+from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
 from .tokens import LINKS, NUMBER_WORDS, tokens
@@ -85,6 +86,7 @@ class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
     barriers: how hard it is to cross the tokens up to each, added up when first asked for.
+    kept: lists and tables that were not typed but are meant, by the name of their kind.
     """
 
     text: str
@@ -93,6 +95,7 @@ class Line:
     values: list[Value]
     at_value: dict[int, Value]
     sum: Sum | None = None
+    kept: dict[str, Given] = field(default_factory=dict)
     barriers: list[float] = field(default_factory=list)
 
     def crossing(self, first: int, last: int) -> float:
