@@ -13,11 +13,13 @@ if TYPE_CHECKING:
     from rules.engine.answer import Answer
 
     from .conversation import Conversation
+    from .notebook import Notebook
     from .understand.mind import Mind
     from .world import World
 
 Wake = Callable[["World", Options], "tuple[Mind, Conversation]"]
 ANSWERED = ("answered", "done")
+NOTEBOOK = "notebook.db"
 
 
 def wake(world: World, options: Options) -> tuple[Mind, Conversation]:
@@ -27,7 +29,23 @@ def wake(world: World, options: Options) -> tuple[Mind, Conversation]:
     from .understand.build import Habits
 
     mind = awake(world)
-    return mind, Conversation(mind, habits=Habits(forced=options.units))
+    return mind, Conversation(mind, notebook_of(world, options), Habits(forced=options.units))
+
+
+def notebook_of(world: World, options: Options) -> Notebook | None:
+    """The notebook asked for, the usual one, or none. Nothing is opened yet."""
+    from pathlib import Path
+
+    from .notebook import Notebook
+
+    if options.no_notebook:
+        return None
+    if options.notebook:
+        return Notebook(Path(options.notebook).expanduser())
+    try:
+        return Notebook(world.data_folder() / NOTEBOOK)
+    except (OSError, RuntimeError):  # no home folder at all
+        return None
 
 
 def main(arguments: Sequence[str], world: World, wake: Wake = wake) -> Status:

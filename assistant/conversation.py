@@ -11,11 +11,12 @@ from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
 from . import practice
+from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, candidates, coverage, read_as, unheard
+from .understand.choose import CLOSE, Reading, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.spelling import nearest
@@ -24,9 +25,11 @@ from .understand.values import Line, lay_out
 
 LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
-NAMED = 0.25
+NAMED = 0.2
 UNNAMED_SCORE = 3.0
-UNNAMED_COVERAGE = 0.6
+UNNAMED_COVERAGE = 0.66
+UNASKED_EVIDENCE = 1.2
+UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 
 
@@ -65,7 +68,7 @@ class Conversation:
     """Ask it a line, get an answer. It keeps what went before until told to forget."""
 
     mind: Mind
-    notebook: object | None = None
+    notebook: Notebook | None = None
     habits: Habits = field(default_factory=Habits)
     context: Context = field(default_factory=Context)
     practice: Practice = field(default_factory=Practice)
@@ -78,15 +81,37 @@ class Conversation:
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
         try:
-            taught = practice.hear(text, self)
-            if taught is not None:
-                return replace(taught, question=text)
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
+        trouble = self._take_habits()
+        session = self.practice.session
+        if (taught := practice.hear(text, self)) is not None:
+            return replace(taught, question=text)
+        if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
+            return replace(told, question=text)
+        return practice.resumed(self.answer(text, heard, trouble), session, self)
+
+    def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
+        """The answer to a line laid out, corrections and trouble noted. text: as typed."""
         made = self._answer(text, heard)
         notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
-        return replace(made, question=text, notes=(*notes, *made.notes))
+        return replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+
+    def attempt(self, text: str, heard: Heard) -> Answer:
+        """The answer to a line, what went before left as it was when there is none."""
+        before = self.context
+        made = self.answer(text, heard)
+        if made.status != "answered":
+            self.context = before
+        return made
+
+    def _take_habits(self) -> str:
+        """The habits as the notebook has them now; words of trouble when it cannot be read."""
+        if self.notebook is None:
+            return ""
+        self.habits, trouble = self.notebook.habits(self.habits)
+        return trouble
 
     def hear(self, text: str) -> Heard:
         """A line laid out and its phrases met, misspelt words put right."""
@@ -138,13 +163,13 @@ class Conversation:
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
         readings = self.readings(heard)
-        best = self.best(readings)
+        best = self.best(readings, heard.matches)
         if best is None:
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
         best, rivals = _fuller(best, rivals)
-        if rivals:
+        if rivals and not self._agree(best, rivals, heard):
             requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
             return say.rivals(self.mind, (best, *rivals[:3]))
@@ -152,9 +177,20 @@ class Conversation:
             return say.unplaced(best)
         if not self._complete(best, heard):
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
-            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one)]
+            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one, heard.matches)]
             best = next((one for one in near if self._complete(one, heard)), best)
         return self._work(best, heard, None)
+
+    def _agree(self, best: Reading, rivals: list[Reading], heard: Heard) -> bool:
+        """Whether every reading comes to the same: then there is nothing to ask."""
+        heads = set()
+        for reading in (best, *rivals):
+            request = self.request_for(reading, heard)
+            made = work(reading.rule, request) if request is not None else None
+            if made is None or made.status != "answered":
+                return False
+            heads.add((made.results[0].value, made.results[0].unit))
+        return len(heads) == 1
 
     def _complete(self, reading: Reading, heard: Heard) -> bool:
         """Whether a reading can be worked as it stands."""
@@ -162,9 +198,9 @@ class Conversation:
         return request is not None and work(reading.rule, request).status == "answered"
 
     @staticmethod
-    def best(readings: list[Reading]) -> Reading | None:
+    def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
         """The best of the readings (which come best first) that speaks plainly enough of its rule."""
-        return next((one for one in readings if plain_enough(one)), None)
+        return next((one for one in readings if plain_enough(one, matches)), None)
 
     def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
         try:
@@ -197,7 +233,7 @@ class Conversation:
         except TooLong:
             return Live()
         readings = self.readings(heard)
-        best = self.best(readings)
+        best = self.best(readings, heard.matches)
         if best is None:
             return Live(unplaced=tuple(value.text for value in heard.line.values if not value.soft))
         return live(best.rule, best, heard.line)
@@ -209,13 +245,16 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
 
 
-def plain_enough(reading: Reading) -> bool:
+def plain_enough(reading: Reading, matches: list[Match]) -> bool:
     """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
     if reading.topic_score >= NAMED:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
-    return 2 * reading.placing.spoken >= len(reading.placing.spots)
+    spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)
+    if not reading.asked:  # nothing in particular is asked for: every number must be spoken for
+        return spoken == placed and telling >= UNASKED_EVIDENCE
+    return 2 * spoken >= placed and telling >= UNNAMED_EVIDENCE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

@@ -24,8 +24,7 @@ Options, anywhere before a lone --, which ends them:
                      one a row, with tabs between its cells
   --units SYSTEM     answer in inches or metric (in and cm will do)
   --together         piped lines are one conversation, not questions apart
-  --notebook FILE    the notebook to use (taken already, but this version
-                     keeps none yet)
+  --notebook FILE    the notebook to use, in place of your own
   --no-notebook      use no notebook
   --plain            the chat without colour, menus or the line below the
                      prompt, for screen readers

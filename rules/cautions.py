@@ -1,7 +1,129 @@
-"""The trade's general cautions: when each applies, what it says, and its source. Never instead of the answer."""
+"""The trade's general cautions: when each applies, what it says, and its source. Never instead of the answer.
+
+A limit of law is given only where its section was read as published; otherwise the rule is named, to be checked.
+"""
 
 from __future__ import annotations
 
-from .engine.declare import Caution
+from .engine.declare import COMMON_PRACTICE, Caution
 
-GENERAL: tuple[Caution, ...] = ()
+ADULT = ("adult", "man", "men", "woman", "women", "lady", "gentleman", "gent")
+BABY = ("baby", "infant", "newborn", "toddler", "grandbaby", "preemie")
+CHILD = (*BABY, "child", "children", "kid", "kiddy", "boy", "girl", "grandchild", "grandchildren", "grandson", "granddaughter", "schoolchild",
+         "schoolchildren", "nursery", "tot", "childrens", "toddlers")  # fmt: skip
+CORDS = ("drawstring", "drawcord", "cord", "tie", "string", "toggle", "lace")
+COT = ("cot", "crib", "bassinet", "cradle", "moses", "infant", "baby", "newborn")
+BEDDING = ("quilt", "quilting", "blanket", "cushion", "pillow", "duvet", "comforter", "coverlet", "afghan", "eiderdown", "throw", "bumper", "toy",
+           "teddy", "softie", "plushie", "lovey", "comfort", "patchwork")  # fmt: skip
+NIGHTWEAR = ("nightwear", "sleepwear", "nightie", "nightgown", "nightdress", "nightshirt", "pyjama", "pajama", "pj", "pjs", "jammy", "bathrobe",
+             "gown", "robe", "sleepsuit")  # fmt: skip
+SMALL_PARTS = ("button", "snap", "eye", "bead", "magnet", "magnetic", "pompom", "pom", "sequin", "bell", "toggle", "squeaker", "stud", "rhinestone",
+               "popper", "charm")  # fmt: skip
+TOYS = ("toy", "teddy", "doll", "softie", "plushie", "rattle", "lovey", "teether")
+
+GENERAL: tuple[Caution, ...] = (
+    Caution(
+        "No drawstrings at the hood or neck of children's upper outerwear (US sizes 2T to 12; in Europe up to 7 years or 134 cm). At its waist or "
+        "bottom (US sizes 2T to 16) at most 3 in (75 mm) may hang outside the channel with the garment at its widest, without toggles or knots on "
+        "the free ends. Check the rules where you live",
+        "US 16 CFR 1120.3 and ASTM F1816; Europe EN 14682",
+        all_of=(CORDS, (*CHILD, "hood", "neck", "hoody", "hoodie")),
+        unless=(*ADULT, "bag", "sack", "pouch", "blind", "curtain", "piping", "eyelash"),
+    ),
+    Caution(
+        "A cord or ribbon long enough to go round a small child's neck can strangle: keep it short, and away from a cot",
+        all_of=((*CORDS, "ribbon"), CHILD, ("bag", "sack", "pouch", "cot", "crib", "bonnet", "bib", "dummy", "soother", "pacifier", "mobile", "bunting")),
+    ),
+    Caution(
+        "Cords of blinds, monitors and lamps belong at least 3 ft (90 cm) from a cot",
+        "US Consumer Product Safety Commission with UL, 2017",
+        all_of=(("cord", "blind", "curtain", "lamp", "monitor"), ("cot", "crib", "nursery")),
+    ),
+    Caution(
+        "Small parts (buttons, snaps, eyes, beads, magnets) can choke a child under 3: embroider instead; magnets are worse. Toys for sale have "
+        "legal tests: check the rules where you live",
+        "US 16 CFR 1501.2 and 1501.4, for children under 36 months; Europe EN 71-1",
+        all_of=(SMALL_PARTS, (*TOYS, *BABY)),
+    ),
+    Caution(
+        "Nothing soft belongs in the sleep space of a baby under 12 months: no quilt, blanket, pillow, bumper or toy, only a fitted sheet",
+        "US Consumer Product Safety Commission, guidance of 2020 and 15 September 2021",
+        all_of=(BEDDING, COT),
+    ),
+    Caution(
+        "Padded bumpers for cots may not be made for sale in the US; plain mesh liners are outside the ban",
+        "US Consumer Product Safety Commission, release of 7 August 2023",
+        all_of=(("bumper",), COT),
+    ),
+    Caution(
+        "Children's nightwear must meet flammability rules: cloth certified for it, or a garment snug to the limits given there. Check the rules "
+        "where you live",
+        "US 16 CFR 1615 and 1616; UK Nightwear Regulations 1985",
+        all_of=(NIGHTWEAR, CHILD),
+        unless=("christening", "baptism"),
+    ),
+    Caution(
+        "A weighted blanket is not for infants, nor for a child who cannot lift it off: ask a clinician",
+        "American Academy of Pediatrics, 2022, for infants",
+        all_of=(("weighted",), ("blanket", "quilt", "lap", "throw", "pad", "sleeper", "swaddle"), CHILD),
+    ),
+    Caution(
+        "Round a baby's head, neck or limbs snug is too tight: two fingers must go under the elastic",
+        COMMON_PRACTICE,
+        all_of=(("elastic", "headband", "elasticated"), BABY,
+                ("head", "headband", "neck", "wrist", "ankle", "leg", "thigh", "arm", "cuff", "bonnet", "hat", "limb", "sleeve", "bootee", "bootie", "mitten")),
+    ),
+    Caution(
+        "Close the blade of a rotary cutter whenever you lay it down, and cut away from you",
+        COMMON_PRACTICE,
+        mentions=("rotary",),
+    ),
+    Caution(
+        "Do not sew over metal teeth by machine: turn the wheel by hand there",
+        COMMON_PRACTICE,
+        all_of=(("metal", "brass"), ("teeth", "tooth", "zip")),
+    ),
+    Caution(
+        "Count pins and needles, and find a lost one before the thing is worn or washed",
+        COMMON_PRACTICE,
+        all_of=(("pin", "needle"), ("lost", "missing", "broken", "broke")),
+    ),
+    Caution(
+        "What bears a person's weight is not something to size by arithmetic: make only tested designs, with their own materials and stitching",
+        COMMON_PRACTICE,
+        mentions=("sling", "harness", "hammock", "babywearing", "climbing"),
+        unless=("bag",),
+    ),
+    Caution(
+        "A carrier for a child is not something to size by arithmetic: make only tested designs, with their own materials and stitching",
+        COMMON_PRACTICE,
+        all_of=(("carrier",), CHILD),
+    ),
+    Caution(
+        "What is added to a child's car seat can spoil its fit: make only what its maker has tested",
+        COMMON_PRACTICE,
+        all_of=(("car", "carseat"), ("seat", "carseat")),
+    ),
+    Caution(
+        "A swing bears a person's weight and is not something to size by arithmetic: make only tested designs",
+        COMMON_PRACTICE,
+        mentions=("swing",),
+        unless=("skirt", "dress", "coat", "top", "tunic", "jacket", "cardigan", "back"),
+    ),
+    Caution(
+        "This is not protective equipment, and no sum here makes it so",
+        COMMON_PRACTICE,
+        mentions=("mask", "facemask", "respirator", "ppe", "protective", "chainsaw", "welding"),
+        unless=("sleep", "eye", "masking", "costume", "carnival"),
+    ),
+    Caution(
+        "Toys, nightwear and children's clothes for sale have legal tests: ask your local authority or a test house",
+        COMMON_PRACTICE,
+        all_of=(("sell", "selling", "stall", "fair"), (*CHILD, *TOYS)),
+    ),
+)
+
+# Clothes and the like that a question may mention without more: known words, so that none is taken for a slip of another.
+OTHER_WORDS = frozenset(("coat", "jacket", "rain", "raincoat", "hoody", "hoodie", "bonnet", "dress", "skirt", "top", "tunic", "blouse", "shirt", "apron"))
+
+WORDS = OTHER_WORDS.union(*(caution.words for caution in GENERAL))

@@ -18,11 +18,12 @@ def as_text(drawing: Drawing, columns: int = 80, unicode: bool = True) -> str:
         from .lay_text import draw
 
         return draw(drawing.lay, _lengths_in(drawing.unit), columns, unicode)
+    if not isinstance(drawing, LineDrawing | PanelDrawing):
+        return ""
     from .small_text import draw_line, draw_panel
 
     if isinstance(drawing, LineDrawing):
         return draw_line(drawing.length, drawing.marks, columns=columns, unicode=unicode)
-    assert isinstance(drawing, PanelDrawing)
     return draw_panel(drawing.width, drawing.length, _lengths_in(drawing.unit), notch=drawing.notch, label=drawing.label,
                       columns=columns, unicode=unicode)  # fmt: skip
 

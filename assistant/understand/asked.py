@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
-
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import LINKS
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -17,8 +16,14 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+HOW_MANY = ("how", "many")
+WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
+NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
-LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much"))
+BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
+# What is asked for this plainly may lead, even before a second thing asked for more plainly.
+PLAINLY = 1.15
+LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
 def unit_asked(line: Line) -> str:
@@ -57,34 +62,79 @@ def _compound(line: Line) -> str:
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
     scores: dict[str, float] = {}
-    spots: dict[str, Match] = {}
+    spots: dict[str, tuple[int, int]] = {}
     for match in matches:
         tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
         if not tags or _is_option(rule, match, matches):
             continue
-        strength = _asking(line, match)
+        counted = _counted(line, match)
+        names_topic = any(tag.what == "topic" and tag.topic == rule.topic for tag in match.tags)
+        strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
         for tag in tags:
+            if tag.what == "role" and (counted or not _sought(line, match)):
+                continue
+            if not _could_answer(rule, tag.name, line, match):
+                continue
             bonus = 0.35 if tag.what == "result" else 0.0
             score = strength * (0.5 + match.weight) + bonus
             if score > scores.get(tag.name, 0.0):
-                scores[tag.name], spots[tag.name] = score, match
-    _by_how(rule, line, scores)
+                scores[tag.name], spots[tag.name] = score, (match.first, match.last)
+    _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(_in_order_said(line, ranked, spots))
+    return tuple(_in_order_said(line, ranked, scores, spots))
 
 
-def _in_order_said(line: Line, ranked: list[str], spots: dict[str, Match]) -> list[str]:
-    """Of two things asked for in one breath ("cut width and height") the one said first leads."""
+def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
+    """Of two things asked for, in one breath ("cut width and height") or in two ("how much can I get, and what change"),
+    the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    leader = spots[ranked[0]]
     for name in ranked[1:]:
-        before = spots.get(name)
-        if before is not None and before.last + 1 == leader.first and line.words[before.last] in AND:
+        first, last = spots.get(name, (999, 999))
+        leads = spots[ranked[0]][0]
+        breath = last + 1 == leads and line.words[last] in AND
+        again = last < leads and scores[name] >= PLAINLY and _asks_again(line.words, last, leads)
+        if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _asks_again(words: list[str], first: int, last: int) -> bool:
+    """Whether a new question begins between two places: "and" or a stop, and an asking word of its own."""
+    between = words[first:last]
+    return any(word in ("and", "?", ".", ",") for word in between) and any(word in ("what", "how", "which") for word in between)
+
+
+def _sought(line: Line, match: Match) -> bool:
+    """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    before = line.words[match.first - 1] if match.first else "."
+    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    return asking or before in (".", ",", ";", "?", ":")
+
+
+def unknown_count(line: Line, heard: frozenset[int]) -> bool:
+    """Whether the question is "how many" of something that means nothing here."""
+    words = line.words
+    for spot in range(len(words) - 2):
+        if words[spot] == "how" and words[spot + 1] == "many" and spot not in line.at_value:
+            after = spot + 2
+            while after < len(words) and (after in line.at_value or words[after] in NOT_COUNTED):
+                after += 1
+            if after < len(words) and words[after][:1].isalpha() and after not in heard and words[after] not in FILLERS:
+                return words[after] not in UNITS_ASKED and words[after] not in ("stitch", "st", "sts", "row", "round")
+    return False
+
+
+def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
+    """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
+    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    declared = rule.step(name) or rule.input(name)
+    if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
+        return True
+    counted = declared.kind.base in ("1", "st", "row")
+    return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
 def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
@@ -96,20 +146,24 @@ def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
     )  # fmt: skip
 
 
-def _asking(line: Line, match: Match) -> float:
+def _asking(line: Line, match: Match, names_topic: bool) -> float:
     """How much a phrase is what is asked: near after an asking word, or closing the question; not beside a number."""
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 0.0
+    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
             break
         if spot in line.at_value:
             break
-        if words[spot] in ASK_WORDS:
+        if words[spot] in ("want", "need") and spot - 1 in line.at_value:
+            break  # "12 m wanted after the wash" tells, and asks nothing
+        if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
+    if names_topic:
+        return best  # the topic's own name asks for a result only after an asking word
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
     if not tail:
         best = max(best, 1.1)
@@ -118,12 +172,20 @@ def _asking(line: Line, match: Match) -> float:
     return best or 0.45
 
 
+def _counted(line: Line, match: Match) -> float:
+    """How much a result is what is asked with its size before it: "how many 100 g balls"."""
+    before = line.at_value.get(match.first - 1)
+    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+        return 1.8
+    return 0.0
+
+
 def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
     before = match.first - 1
-    if before in line.at_value:
+    if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
     if after in line.at_value:
@@ -135,7 +197,7 @@ def _beside_value(line: Line, match: Match) -> bool:
     return after in line.at_value and after > match.last and line.words[after - 1] in ("is", "of", "=", ":", "are", "was")
 
 
-def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
+def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:
     """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
     words = line.words
     for spot in range(len(words) - 1):
@@ -143,17 +205,18 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float]) -> None:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
+        measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
         for declared in (*rule.steps, *rule.inputs):
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
-            elif following == "much" and isinstance(declared, Step):
+            elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 1.2
                 elif declared.kind is MONEY:
                     gain = 0.5
-            if gain:
-                scores[declared.name] = max(scores.get(declared.name, 0.0), gain)
+            if gain > scores.get(declared.name, 0.0):
+                scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

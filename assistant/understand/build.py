@@ -4,19 +4,23 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, LENGTH, MONEY, PRICE, PRICE_AREA, Kind
-from rules.engine.request import Given, Item, Request
+from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, system_of
 
 from .asked import unit_asked
 from .choose import Reading
 from .place import Slot
+from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of
+
+
+YOU_SAID_SO = "you said so"
 
 
 class NeedsUnit(Exception):
@@ -29,11 +33,15 @@ class NeedsUnit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Habits:
-    """What the maker is used to, until a question says otherwise. system: "in", "cm" or "" when not known."""
+    """What the maker is used to, until a question says otherwise. system: "in", "cm" or "" when not known.
+
+    forced: a system to answer in whatever the question says. usual: values taken when a question does not give them.
+    """
 
     system: str = ""
     currency: str = ""
     forced: str = ""
+    usual: tuple[Usual, ...] = ()
 
 
 def system_of_line(line: Line) -> str:
@@ -73,7 +81,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     else:
         asked_system = system_of(unit) if unit else ""
     before = earlier.system if earlier is not None else ""
-    system = habits.forced or asked_system or before or typed or _word_system(line) or habits.system or rule.home or ""
+    said = habits.forced or asked_system or before or typed or _word_system(line)
+    system = said or habits.system or rule.home or ""
     bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
     given: dict[str, Given] = dict(earlier.given) if earlier is not None else {}
     stated: dict[str, Given] = dict(earlier.stated) if earlier is not None else {}
@@ -94,8 +103,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         slot = entries[0][1]
         many = isinstance(slot.declared, Input) and slot.declared.many
         if many:
-            items = [item for value, _ in entries for item in _items(value, slot, bare, line)]
-            given[name] = Given(tuple(items), items[0].unit, ", ".join(item.text for item in items))
+            items = [item for value, _ in entries for item in _items(value, slot, bare, line, reading.counts.get(value.number))]
+            given[name] = Given(tuple(items), items[0].unit, ", ".join(_item_text(item) for item in items))
         elif len(entries) > 1 or entries[0][0].shape in ("series", "sweep"):
             values = [one for value, _ in entries for one in _members(value, slot, bare, line)]
             series.append((name, tuple(values)))
@@ -115,7 +124,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     given.update(reading.listed)
     if stated and reading.asked and rule.input(reading.asked[0]) is not None:
         given.pop(reading.asked[0], None)
-    currency, assumed = _currency(line, given, habits, earlier)
+    _say_whence(reading, given)
+    currency, why = _currency(line, given, habits, earlier)
     asked = reading.asked or (earlier.asked if earlier is not None else ())
     return Request(
         topic=rule.topic,
@@ -124,10 +134,13 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         asked=asked,
         series=tuple(series),
         compare=compare,
-        system=system or _default_system(currency if not assumed else "", given),
+        system=system or _default_system(currency if not why else "", given),
         unit=unit or (earlier.unit if earlier is not None and not asked_system else ""),
         currency=currency,
-        currency_assumed=assumed,
+        currency_assumed=bool(why),
+        currency_why=why,
+        system_why=YOU_SAID_SO if system and system == habits.system and not said else "",
+        usual=usual_values(rule, habits.usual),
         mentions=mentions | (earlier.mentions if earlier is not None else frozenset()),
         largest=_largest(line),
     )
@@ -222,30 +235,45 @@ def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
     return [Given(amount, unit, shown(amount, "1" if unit == "1" else unit)) for amount in amounts]
 
 
-def _items(value: Value, slot: Slot, bare: str, line: Line) -> list[Item]:
+def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Value | None) -> list[Item]:
+    """The entries of a list that a value gives, each so many times as its count says."""
     items = []
+    count = counted.main.value if counted is not None else Fraction(1)
     for measure in value.members:
         given = _given(measure, slot, bare, line)
         text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"
-        items.append(Item(given.value, given.unit, text))
+        items.append(Item(given.value, given.unit, text, count))
     return items
 
 
-def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, bool]:
+def _item_text(item: Item) -> str:
+    return item.text if item.count == 1 else f"{item.count} × {item.text}"
+
+
+def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: Request | None) -> tuple[str, str]:
+    """(the currency of any money here, why it was taken when it was not said)."""
     for value in line.values:
         for measure in value.members:
             unit = measure.unit
             if unit in CURRENCIES:
-                return unit, unit == "USD" and "$" in measure.text and habits.currency != "USD"
+                return unit, USUAL_READING if unit == "USD" and "$" in measure.text and habits.currency != "USD" else ""
             if unit in ("pound", "pence") and any(
                 given_one.unit.startswith("GBP") for given_one in given.values() if isinstance(given_one.unit, str)
             ):
-                return "GBP", False
+                return "GBP", ""
             if unit == "cent":
-                return habits.currency or "USD", not habits.currency
+                return habits.currency or "USD", YOU_SAID_SO if habits.currency else USUAL_READING
     if earlier is not None:
-        return earlier.currency, earlier.currency_assumed
-    return habits.currency or "GBP", not habits.currency
+        return earlier.currency, earlier.currency_why if earlier.currency_assumed else ""
+    return habits.currency or "GBP", YOU_SAID_SO if habits.currency else USUAL_READING
+
+
+def _say_whence(reading: Reading, given: dict[str, Given]) -> None:
+    """Values that were not typed say where they come from."""
+    for value in reading.line.values:
+        for slot in reading.placing.spots.get(value.number, ()) if value.why else ():
+            if slot.name in given:
+                given[slot.name] = replace(given[slot.name], why=value.why)
 
 
 def money_kind(rule: Rule, name: str) -> bool:

@@ -4,23 +4,39 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
-from rules.engine.declare import Rule
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.request import Given
 
-from .asked import asked_for, could_be_unknown
+from .asked import asked_for, could_be_unknown, unknown_count
+from .counted import counts_of
 from .lexicon import Match
-from .place import Placing, place
+from .place import UNPLACED, Placing, place
 from .readers import READERS
 from .tokens import FILLERS
 from .values import Line, Value
 
 CANDIDATES = 8
+# The first few are always read closely; the others only when the words speak for them nearly as loudly.
+ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+# A list or table that is not in the line is missed more than one number is.
+MISSING_LIST = 1.5
+LONE_GAIN = 1.5
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
+# Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
+TELLING_UNIT = 0.3
+PLAIN_KINDS = (LENGTH, COUNT, RATIO)
+# How plainly a list does so.
+LISTED = 0.5
 OTHER_TOPIC = 1.2
+OTHER_WORD = 0.6
+# "How many squares" is no question for a rule that knows nothing of squares.
+UNKNOWN_COUNT = 2.5
 
 
 @dataclass(slots=True)
@@ -34,7 +50,9 @@ class Reading:
     chosen: dict[str, tuple[str, ...]]
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
+    counts: Mapping[int, Value] = field(default_factory=dict)
     score: float = 0.0
+    taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
     topic_score: float = 0.0
 
@@ -54,7 +72,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
             best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
         for topic, strength in best.items():
             scores[topic] = scores.get(topic, 0.0) + strength
-    return sorted(((t, s) for t, s in scores.items()), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
+    ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
+    return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
 
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
@@ -65,16 +84,51 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
+    before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
+    listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
-    placing = place(rule, line, values, mine, unknowns, system_hint, prefer)
+    counts = counts_of(rule, line, values, mine)
+    counted = {value.number for value in counts.values()}
+    placed = [value for value in values if value.number not in counted]
+    heard = _heard_as_asked(rule, mine, asked[:1])
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
+        # Everything is known forwards: what looked like a result told is likelier an input.
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        placing = forwards if not forwards.unplaced else placing
+    _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
-    reading = Reading(rule, line, placing, options, chosen, asked, listed)
+    reading = Reading(rule, line, placing, options, chosen, asked, listed, counts)
+    reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
     return reading
+
+
+def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
+    """Inputs without a default that nothing fills yet."""
+    filled = known | {slot.name for slots in placing.spots.values() for slot in slots}
+    return [item.name for item in rule.inputs if item.default is None and not item.extra and item.name not in filled]
+
+
+def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
+    """The phrases without those that only ask for a result: in "what square for 250 in" the square is not 250 in."""
+    return [
+        match._replace(tags=tuple(tag for tag in match.tags if not (tag.topic == rule.topic and tag.what == "result" and tag.name in asked)))
+        for match in matches
+    ]
+
+
+def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
+    """A count whose length went elsewhere than to a list has no place."""
+    for number, count in counts.items():
+        slots = placing.spots.get(number, ())
+        if not any(isinstance(slot.declared, Input) and slot.declared.many for slot in slots):
+            placing.unplaced.append(count)
+            placing.score += UNPLACED
 
 
 def _longest(rule: Rule, matches: list[Match]) -> list[Match]:
@@ -128,6 +182,30 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     return listed, values
 
 
+def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
+    """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
+    found = {}
+    for match in matches:
+        if match.first == 0 or line.words[match.first - 1] not in ("no", "without", "zero"):
+            continue
+        for tag in match.tags:
+            item = rule.input(tag.name) if tag.what == "role" else None
+            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+                text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
+                found[item.name] = Given(Fraction(0), "", text)
+    return found
+
+
+def _plain(placing: Placing) -> bool:
+    """Whether a number went where any length or count could go."""
+    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+
+
+def _states(placing: Placing) -> bool:
+    """Whether a number was taken for a result told."""
+    return any(slot.stated for slots in placing.spots.values() for slot in slots)
+
+
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
     topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
     best_topic = max(topic, default=0.0)
@@ -142,31 +220,37 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
-    score += 1.2 * len(reading.listed)
+    score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
+    score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif reading.rule.lone and not best_topic:
+    elif reading.listed and matches:
+        # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
+        reading.topic_score = max(reading.topic_score, LISTED)
+    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
         reading.topic_score = LONE
+        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     for item in reading.rule.inputs:
         needed = item.default is None and not item.extra and item.name not in filled
         if needed and item.name not in reading.asked[:1]:
-            score -= 0.55
+            score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
     return score
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:
     """What speaks against a reading: words that name other rules and mean nothing to this one, and words nobody knows."""
     loud: dict[int, float] = {}
+    words, heard = reading.line.words, reading.heard
     for match in matches:
-        if not any(tag.what == "topic" for tag in match.tags):
-            continue
+        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        strength = share * match.weight / (match.last - match.first)
         for spot in range(match.first, match.last):
-            if spot not in reading.heard:
-                loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
-    return OTHER_TOPIC * sum(loud.values())
+            if spot not in heard and words[spot] not in FILLERS:
+                loud[spot] = max(loud.get(spot, 0.0), strength)
+    return sum(loud.values())
 
 
 def coverage(reading: Reading) -> float:
@@ -176,6 +260,20 @@ def coverage(reading: Reading) -> float:
         spot for spot, word in enumerate(line.words) if spot not in line.at_value and word not in FILLERS and word[:1].isalpha()
     ]
     return sum(spot in reading.heard for spot in content) / len(content) if content else 0.0
+
+
+def evidence(reading: Reading, matches: list[Match]) -> float:
+    """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
+    loud: dict[int, float] = {}
+    for match in matches:
+        if any(tag.topic == reading.rule.topic for tag in match.tags):
+            for spot in range(match.first, match.last):
+                if reading.line.words[spot] not in FILLERS:
+                    loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))
+    units = sum(
+        TELLING_UNIT for slots in reading.placing.spots.values() for slot in slots if slot.kind not in (*PLAIN_KINDS, ANY)
+    )
+    return sum(loud.values()) + units
 
 
 def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:

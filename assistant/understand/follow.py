@@ -6,6 +6,8 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from rules.engine.answer import Answer
+from rules.engine.declare import Rule
+from rules.engine.kinds import LENGTH
 from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
@@ -14,6 +16,7 @@ from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import Reading, read_as
 from .say import needs_unit
+from .values import LENGTHS
 from .tokens import FILLERS
 
 if TYPE_CHECKING:
@@ -22,6 +25,8 @@ if TYPE_CHECKING:
 Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
+GOES_ON = frozenset(("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only"))
+GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 
@@ -53,8 +58,19 @@ def _other_unit(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if unit in ("metric", "inches"):
         changed = replace(request, system="cm" if unit == "metric" else "in", unit="")
     else:
-        changed = replace(request, system=system_of(unit) or request.system, unit=unit)
+        asked = _in_unit(talk.mind.rules[request.topic], request, unit)
+        changed = replace(request, system=system_of(unit) or request.system, unit=unit, asked=asked)
     return changed, work(talk.mind.rules[request.topic], changed)
+
+
+def _in_unit(rule: Rule, request: Request, unit: str) -> tuple[str, ...]:
+    """What is asked for when only a unit is said: "how many yards is that" asks for the length, not the strips."""
+    lead = rule.step(request.asked[0] if request.asked else rule.answers[0])
+    if unit not in LENGTHS or lead is None or lead.kind is LENGTH:
+        return request.asked
+    lengths = [step for name in rule.answers if (step := rule.step(name)) and step.kind is LENGTH]
+    lengths.sort(key=lambda step: not (step.rounding is not None and step.rounding.bought))
+    return (lengths[0].name, *request.asked) if lengths else request.asked
 
 
 def _choose(talk: Conversation, heard: Heard) -> Followed:
@@ -78,23 +94,43 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = {name: 0.4 for name in request.given}
+    prefer = dict.fromkeys(request.given, 0.4)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    best = talk.best(talk.readings(heard))
-    if best is not None and best.topic_score > NAMED:
-        if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
-            carried = _carry(talk, heard, best, request)
-            if carried is not None:
-                return carried
-            if not best.lost:
-                return None
-        elif best.rule.topic == rule.topic and not best.lost and _stands_alone(talk, heard, best):
-            return None
+    best = talk.best(talk.readings(heard), heard.matches)
+    followed = _follows(talk, heard, reading, request)
+    if best is None or best.topic_score <= NAMED or best.lost:
+        return followed
+    if followed is not None and not _asks(heard):
+        return followed  # "put sashing all round too" changes something; it asks for nothing new
+    if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
+        carried = _carry(talk, heard, best, request)
+        if carried is not None:
+            return carried
+    if _stands_alone(talk, heard, best) and not (followed is not None and _goes_on(heard)):
+        return None
+    return followed
+
+
+def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
+    """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
     followed = _rework(talk, heard, reading, request)
-    return None if followed is None or _left_over(reading, followed[1]) else followed
+    if followed is None or _left_over(reading, followed[1]):
+        return None
+    return followed
+
+
+def _asks(heard: Heard) -> bool:
+    """Whether a line asks something of its own."""
+    return any(word in ("how", "what", "which", "?") for word in heard.line.words)
+
+
+def _goes_on(heard: Heard) -> bool:
+    """Whether a line opens as one that speaks of what went before ("it's 4 across", "and with 42 in cloth")."""
+    words = heard.line.words
+    return bool(words) and (words[0] in GOES_ON or tuple(words[:2]) in GOES_ON_PAIRS)
 
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:
@@ -139,7 +175,8 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     except NeedsUnit as need:
         return request, needs_unit(best, need)
     whole = replace(made, given={**taken, **made.given})
-    return whole, work(rule, whole)
+    answer_to_it = work(rule, whole)
+    return (whole, answer_to_it) if answer_to_it.status == "answered" else None
 
 
 def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:

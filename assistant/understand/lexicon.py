@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
+from rules.cautions import WORDS
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE
 
@@ -40,7 +41,7 @@ AXIS_WORDS = {
     "diameter": ("diameter", "across"),
     "thickness": ("thick", "thickness"),
 }
-HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness"}
+HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
 @dataclass(slots=True)
@@ -85,7 +86,7 @@ def build(rules: Mapping[str, Rule]) -> Lexicon:
         lexicon.phrases.setdefault(key[0], []).append((key, tuple(tags), weight))
     for listed in lexicon.phrases.values():
         listed.sort(key=lambda entry: -len(entry[0]))
-    lexicon.words = frozenset(word for key in entries for word in key)
+    lexicon.words = frozenset(word for key in entries for word in key) | WORDS
     return lexicon
 
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
+from functools import lru_cache
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
@@ -12,14 +13,19 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LEADING, LINKS, stem
-from .values import Line, Value, base_value, kinds_of
+from .tokens import LEADING, stem
+from .values import Line, Value, kinds_of, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 4000
+SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
@@ -27,13 +33,18 @@ UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A place for a number: an input, or a step that the maker may state. group: the inputs a size fills together."""
+    """A place for a number: an input, or a step that the maker may state.
+
+    likely, sane: the ends, in base units, of what a maker would meet there and of what is not refused.
+    """
 
     name: str
     kind: Kind
     declared: Input | Step
     order: int
     stated: bool = False
+    likely: tuple[float, float] | None = None
+    sane: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +58,11 @@ class Option:
     score: float
     mention: int = -1
     spoken: bool = False
+
+    @property
+    def names(self) -> frozenset[str]:
+        """The places it takes up; a list has room for more."""
+        return frozenset(slot.name for slot in self.slots if not (isinstance(slot.declared, Input) and slot.declared.many))
 
 
 @dataclass(slots=True)
@@ -64,7 +80,10 @@ class Placing:
 
 @dataclass(frozen=True, slots=True)
 class Mention:
-    """A role word met in the question: it speaks for a slot."""
+    """A role word met in the question: it speaks for a slot.
+
+    leads: it belongs to the number after it and never to the one before: from, to, at, until.
+    """
 
     number: int
     slot: str
@@ -72,11 +91,19 @@ class Mention:
     last: int
     stated: bool
     weight: float
+    leads: bool = False
 
 
+@lru_cache(maxsize=512)
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
-    slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    slots = [
+        Slot(item.name, item.kind, item, order, likely=_ends(item.usual or item.practice.partition(" by ")[0]), sane=_ends(item.sane))
+        for order, item in enumerate(rule.inputs)
+        if item.kind.is_number
+    ]
+    if all(slot.name in rule.no_unknown for slot in slots):
+        return slots  # nothing could be worked back to, so no result is told
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True)
         for order, step in enumerate(rule.steps)
@@ -85,7 +112,21 @@ def slots_of(rule: Rule) -> list[Slot]:
     return slots
 
 
-def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
+def _ends(text: str) -> tuple[float, float] | None:
+    """The two ends of a declared range, an open one at infinity; None for no range."""
+    if not text:
+        return None
+    low, high = bounds(text)
+    return (-math.inf if low is None else float(low), math.inf if high is None else float(high))
+
+
+@lru_cache(maxsize=512)
+def _nouns(rule: Rule) -> frozenset[str]:
+    """What a rule's counts count."""
+    return frozenset(stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun)
+
+
+def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
     """The role, result and stated words of the question that speak for this rule's slots; longer phrases win."""
     mine = [(match, tag) for match in matches for tag in match.tags if tag.topic == rule.topic and tag.what in ("role", "result", "stated")]
     kept = []
@@ -95,23 +136,30 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight))
+            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None) -> Placing:
-    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for)."""
-    slots = slots_of(rule)
+          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+    """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
+
+    told: whether a value may be a result that was told, so that the rule runs backwards.
+    """
+    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
-    mentions = mentions_of(rule, matches)
+    mentions = mentions_of(rule, line, matches)
+    by_slot: dict[str, list[Mention]] = {}
+    for mention in mentions:
+        by_slot.setdefault(mention.slot, []).append(mention)
     options = []
     for value in values:
-        found = _options(rule, line, value, slots, by_name, mentions, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
         options.append(found[:6])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order)
+    best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -123,34 +171,53 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int]) -> tuple[float, dict[int, Option | None]]:
-    """Branch and bound over the ways to place each value; no slot (but a list's) and no mention is used twice."""
+def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
+    """Which values are alternatives of one another: "in 112 cm cloth or in 150 cm cloth"."""
+    twins: dict[int, frozenset[int]] = {}
+    for index in range(1, len(values)):
+        before, after = values[index - 1], values[index]
+        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+            continue
+        for one, other in ((index - 1, index), (index, index - 1)):
+            twins[one] = twins.get(one, frozenset()) | {other}
+    return twins
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int],
+            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+    """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
     bound = [0.0] * (len(order) + 1)
     for depth in range(len(order) - 1, -1, -1):
         found = options[order[depth]]
         bound[depth] = bound[depth + 1] + max(0.0, found[0].score if found else 0.0)
+    names = {id(option): option.names for found in options for option in found}
     steps = 0
 
     def go(depth: int, score: float, used: frozenset[str], heard: frozenset[int], chosen: dict[int, Option | None]) -> None:
         nonlocal best_score, best, steps
         steps += 1
-        if score + bound[depth] <= best_score or steps > 4000:
-            return
         if depth == len(order):
-            best_score, best = score, dict(chosen)
+            if score > best_score:
+                best_score, best = score, dict(chosen)
             return
-        index = order[depth]
+        index, rest = order[depth], bound[depth + 1]
         for option in options[index]:
-            names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            if names & used or (option.mention >= 0 and option.mention in heard):
+            if score + option.score + rest <= best_score or steps > MOST_STEPS:
+                break  # the options come best first: none of the others can do better
+            takes = names[id(option)]
+            if option.mention >= 0 and option.mention in heard:
+                continue
+            if takes & used and not any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ())):
                 continue
             chosen[index] = option
-            go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
-        chosen[index] = None
-        go(depth + 1, score + (UNPLACED_SOFT if values[index].soft else UNPLACED), used, heard, chosen)
-        del chosen[index]
+            go(depth + 1, score + option.score, used | takes, heard | {option.mention} if option.mention >= 0 else heard, chosen)
+        without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
+        if without + rest > best_score:
+            chosen[index] = None
+            go(depth + 1, without, used, heard, chosen)
+        chosen.pop(index, None)
 
     go(0, 0.0, frozenset(), frozenset(), {})
     if not best and values:
@@ -158,31 +225,38 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int]) 
     return best_score, best
 
 
-def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
+def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, mentions, prefer)
+        found += _group_options(rule, line, value, by_name, by_slot, prefer)
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
-    named = {mention.slot for mention in mentions if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)}
+    named = {
+        name
+        for name, mentions in by_slot.items()
+        if name in by_name and any(_names(line, value, mention) for mention in mentions)
+        and _fit(value.main, by_name[name], system_hint) is not None
+    }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
+        if slot.stated and value.soft:
+            continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
-        affinity, mention = _affinity(line, value, slot, mentions)
+        affinity, mention = _affinity(line, value, by_slot.get(slot.name, ()))
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
-            score -= STATED_COST
+            score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
@@ -199,6 +273,8 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
 
@@ -206,11 +282,10 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
     """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
-    nouns = {stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun}
-    return line.words[value.last] in nouns
+    return line.words[value.last] in _nouns(rule)
 
 
-def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
+def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
                    prefer: Mapping[str, float]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
@@ -222,7 +297,7 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
+        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
         found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
@@ -254,73 +329,45 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
             base -= 1
         if kind is LENGTH and measure.spelled and measure.value == 1:
             return None  # "one" alone is "one of them", not a length
+        if kind is LENGTH and system_hint and measure.value.denominator == 1:
+            base -= 0.5  # beside lengths that have their unit, a bare whole number is likelier a count
     return base + _sense(measure, slot, system_hint)
 
 
 def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     """Whether the number is one a maker would meet there: a little for or against."""
-    declared = slot.declared
-    if not isinstance(declared, Input):
+    if (slot.likely is None and slot.sane is None) or (measure.bare and slot.kind is LENGTH and not system_hint):
         return 0.0
-    likely = declared.usual or declared.practice.partition(" by ")[0]
-    value, _ = base_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
-    if measure.bare and slot.kind is LENGTH and not system_hint:
-        return 0.0
-    good = _within(value, likely)
-    if declared.sane and not _within(value, declared.sane):
+    value = rough_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
+    if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
         return -1.5
-    return 0.0 if good is None else 0.35 if good else -0.35
+    if slot.likely is None:
+        return 0.0
+    return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
 
 
-def _within(value: Fraction, text: str) -> bool | None:
-    if not text:
-        return None
-    low, high = bounds(text)
-    return not ((low is not None and value < low) or (high is not None and value > high))
+def _names(line: Line, value: Value, mention: Mention) -> bool:
+    """Whether a role word stands straight after a value and is not the next one's."""
+    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+        return False
+    return line.words[mention.first] not in ASKING
 
 
-def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> tuple[float, int]:
-    """How strongly the words beside a value speak for a slot, and the mention that does."""
+def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
+    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
     best, who = 0.0, -1
     for mention in mentions:
-        if mention.slot != slot.name:
-            continue
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
         elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
-            if _leads(line, mention):
+            if mention.leads:
                 continue
-            near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
         else:
-            near = 2.8 - _crossing(line, mention.last, value.first)
+            near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
             best, who = near, mention.number
     return best, who
-
-
-def _leads(line: Line, mention: Mention) -> bool:
-    """Whether a role word belongs to the number after it and never to the one before: from, to, at, until."""
-    return all(word in LEADING for word in line.words[mention.first : mention.last])
-
-
-def _crossing(line: Line, first: int, last: int) -> float:
-    """How far two places are apart: links cost little, words one, punctuation more, another number most."""
-    cost = 0.0
-    for spot in range(first, last):
-        word = line.words[spot]
-        if spot in line.at_value:
-            cost += 2.2
-        elif word in LINKS:
-            cost += 0.12
-        elif word in (",", ";", "and", "with"):
-            cost += 1.3
-        elif word in (".", "?", "!", "\n"):
-            cost += 2.0
-        else:
-            cost += 0.75
-        if cost > 4:
-            break
-    return cost

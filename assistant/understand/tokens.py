@@ -30,16 +30,15 @@ SAME = {
     "feet": "foot", "inches": "inch", "cms": "cm", "mtrs": "metre", "fabrics": "fabric", "material": "fabric",
     "stretches": "stretch", "stretchy": "stretch", "stretched": "stretch", "overlaps": "overlap", "overlapping": "overlap",
     "overlapped": "overlap", "hemmed": "hem", "hemming": "hem", "turned": "turn", "turning": "turn", "turns": "turn",
-    "spaced": "space", "spacing": "space", "spaces": "space", "spread": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
+    "spaced": "space", "spacing": "space", "spaces": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
     "longer": "long", "longest": "long", "deeper": "deep", "deepest": "deep", "taller": "tall", "tallest": "tall",
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
-    "blk": "block", "geometry": "geometry", "pls": "please", "plz": "please", "allowances": "allowance", "sa": "seam allowance",
+    "blk": "block", "geometry": "geometry", "weighted": "weighted", "pls": "please", "plz": "please", "allowances": "allowance", "sa": "seam allowance",
 }  # fmt: skip
 
 KEEP_S = frozenset(
-    "is was has this its us yes gas plus less across press dress cross glass canvas always as his bias class mass lens "
-    "trous apus previous series chess guess boss pass unless process address press progress".split()
+    ["is", "was", "has", "this", "its", "us", "yes", "gas", "plus", "less", "across", "press", "dress", "cross", "glass", "canvas", "always", "as", "his", "bias", "class", "mass", "lens", "trous", "apus", "previous", "series", "chess", "guess", "boss", "pass", "unless", "process", "address", "press", "progress"]
 )
 
 _WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)*", re.UNICODE)
@@ -86,20 +85,11 @@ def tokens(text: str) -> tuple[str, ...]:
 
 # Words that carry no trade meaning; they neither count for nor against a reading.
 FILLERS = frozenset(
-    """a an the of for to in on at by with and or but is are was were be been being am it its i im ive id me my mine we our us you
-    your he she his her they them their this that these those there here what whats which who whose how when where why do
-    does did done doing have has had having can could would should will shall may might must get got gets want wants wanted need like
-    please just only so then than as if from into onto off out up down over under about around roughly approx approximately
-    very quite really some any all each every both either neither no not nor yes ok okay thanks thank hi hello hey tell give
-    show say says said let lets make use take takes come comes go goes going work works working out find calculate tot total
-    much many more most less least big large small bigger biggest larger largest smaller smallest size long wide deep high tall
-    one two now also too again still same another other else per plus minus times gonna wanna idk umm um er well right exactly
-    need know think wondering wonder help think say call put keep keeping set lot lots bit thing things way am pm s t d ll re ve
-    because since while until before after during between among without within per rather instead""".split()
+    ["a", "an", "the", "of", "for", "to", "in", "on", "at", "by", "with", "and", "or", "but", "is", "are", "was", "were", "be", "been", "being", "am", "it", "its", "i", "im", "ive", "id", "me", "my", "mine", "we", "our", "us", "you", "your", "he", "she", "his", "her", "they", "them", "their", "this", "that", "these", "those", "there", "here", "what", "whats", "which", "who", "whose", "how", "when", "where", "why", "do", "does", "did", "done", "doing", "have", "has", "had", "having", "can", "could", "would", "should", "will", "shall", "may", "might", "must", "get", "got", "gets", "want", "wants", "wanted", "need", "like", "please", "just", "only", "so", "then", "than", "as", "if", "from", "into", "onto", "off", "out", "up", "down", "over", "under", "about", "around", "roughly", "approx", "approximately", "very", "quite", "really", "some", "any", "all", "each", "every", "both", "either", "neither", "no", "not", "nor", "yes", "ok", "okay", "thanks", "thank", "hi", "hello", "hey", "tell", "give", "show", "say", "says", "said", "let", "lets", "make", "use", "take", "takes", "come", "comes", "go", "goes", "going", "work", "works", "working", "out", "find", "calculate", "tot", "total", "much", "many", "more", "most", "less", "least", "big", "large", "small", "bigger", "biggest", "larger", "largest", "smaller", "smallest", "size", "long", "wide", "deep", "high", "tall", "one", "two", "now", "also", "too", "again", "still", "same", "another", "other", "else", "per", "plus", "minus", "times", "gonna", "wanna", "idk", "umm", "um", "er", "well", "right", "exactly", "need", "know", "think", "wondering", "wonder", "help", "think", "say", "call", "put", "keep", "keeping", "set", "lot", "lots", "bit", "thing", "things", "way", "am", "pm", "s", "t", "d", "ll", "re", "ve", "because", "since", "while", "until", "before", "after", "during", "between", "among", "without", "within", "per", "rather", "instead"]
 )  # fmt: skip
 
 # Prepositions: as role words they belong to the number that follows.
-LEADING = frozenset("from to of until into at over with by a an the per for".split())
+LEADING = frozenset(["from", "to", "of", "until", "into", "at", "over", "with", "by", "a", "an", "the", "per", "for"])
 
 # Fillers between a number and its role word that do not part them.
-LINKS = frozenset("of is are was a an the my his her its their at for in s = : be to measure measur size about round by i with that".split())
+LINKS = frozenset(["of", "is", "are", "was", "a", "an", "the", "my", "his", "her", "its", "their", "at", "for", "in", "s", "=", ":", "be", "to", "measure", "measur", "size", "about", "round", "by", "i", "with", "that"])

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
-from rules.engine.units import CURRENCIES, convert, factor
+from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
-from .tokens import NUMBER_WORDS, tokens
+from .tokens import LINKS, NUMBER_WORDS, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
 MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
@@ -36,11 +37,16 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+READABLE = 999  # larger numbers are in no phrase
+AGES = (["year"], ["month"], ["week"], ["yr"])
+
+
 @dataclass(slots=True)
 class Value:
     """One number, or several that belong together, and where it stands among the words.
 
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
+    why: where it comes from, when it was not typed.
     """
 
     shape: str
@@ -52,6 +58,7 @@ class Value:
     end: int
     alternatives: bool = False
     number: int = 0
+    why: str = ""
 
     @property
     def main(self) -> Measure:
@@ -59,15 +66,23 @@ class Value:
 
     @property
     def soft(self) -> bool:
-        """A number word that may be no number at all ("one of the pieces")."""
-        return self.shape == "one" and self.main.spelled and self.main.bare
+        """A number word that may be no number at all ("one of the pieces", "what is that a metre")."""
+        return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
+
+
+VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
+BARRIERS = {
+    **dict.fromkeys(LINKS, 0.12),
+    **dict.fromkeys((",", ";", "and", "with"), 1.3),
+    **dict.fromkeys((".", "?", "!", "\n"), 2.0),
+}
 
 
 @dataclass(slots=True)
 class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
-    barrier[i] is how hard it is to cross token i: punctuation costs, a value costs more, a word one, a link little.
+    barriers: how hard it is to cross the tokens up to each, added up when first asked for.
     """
 
     text: str
@@ -76,6 +91,15 @@ class Line:
     values: list[Value]
     at_value: dict[int, Value]
     sum: Sum | None = None
+    barriers: list[float] = field(default_factory=list)
+
+    def crossing(self, first: int, last: int) -> float:
+        """How far two places are apart: links cost little, words one, punctuation more, another number most."""
+        if not self.barriers:
+            self.barriers = [0.0]
+            for spot, word in enumerate(self.words):
+                self.barriers.append(self.barriers[-1] + (VALUE_BARRIER if spot in self.at_value else BARRIERS.get(word, WORD_BARRIER)))
+        return self.barriers[last] - self.barriers[first]
 
 
 def lay_out(query: Query) -> Line:
@@ -91,35 +115,25 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    _join_alternatives(line)
+    _leave_ages(line)
     return line
 
 
-OR = frozenset(("or", "versus", "vs"))
-FARTHEST_OR = 7
-
-
-def _join_alternatives(line: Line) -> None:
-    """Two measures of a kind with "or" between them ("in 44 in cloth or in 60 in cloth") are one choice to compare."""
-    for before, after in list(zip(line.values, line.values[1:], strict=False)):
-        between = line.words[before.last : after.first]
-        if not OR.intersection(between) or len(between) > FARTHEST_OR or {"?", ".", ";"}.intersection(between):
-            continue
-        if "one" not in (before.shape, after.shape) or after.shape != "one" or before.shape not in ("one", "series"):
-            continue
-        if before.main.bare or after.main.bare or kinds_of(before.main)[:1] != kinds_of(after.main)[:1]:
-            continue
-        before.members += after.members
-        before.shape, before.alternatives = "series", True
-        before.text = line.text[before.start : after.end]
-        before.last, before.end = after.last, after.end
-        line.at_value[after.first] = before
-        line.values.remove(after)
-        return
+def _leave_ages(line: Line) -> None:
+    """The number in "3 year old" is an age: it stays a word of the question, and is no number to place."""
+    ages = {spot for spot in line.at_value if line.words[spot + 1 : spot + 2] in AGES and line.words[spot + 2 : spot + 3] == ["old"]}
+    line.values = [value for value in line.values if value.first not in ages]
+    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in ages}
+    for number, value in enumerate(line.values):
+        value.number = number
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
     shape, members = _shape(chunk)
+    if members[0].about:
+        # The word is part of the measure, but rules may listen for it too.
+        line.words.append("about")
+        line.origin.append((chunk.start, chunk.start))
     alternatives = isinstance(chunk, Series) and chunk.alternatives
     spot = len(line.words)
     words = _digits(shape, members[0])
@@ -131,8 +145,8 @@ def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> Non
 
 
 def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
-    """A small whole bare number stays readable, so that "two at a time" can be met as a phrase; and "in one round"."""
-    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= 12:
+    """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
+    if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
     if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
         return tokens(measure.text)
@@ -153,19 +167,23 @@ def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Me
 
 def kinds_of(measure: Measure) -> tuple[str, ...]:
     """The names of the kinds a measure could be, the likeliest first."""
-    unit, per = measure.unit, measure.per
+    return _kinds(measure.unit, None if measure.per is None else measure.per.unit)
+
+
+@lru_cache(maxsize=1024)
+def _kinds(unit: str, per: str | None) -> tuple[str, ...]:
     if per is None:
         return KINDS_OF_UNIT.get(unit, ()) if unit else BARE_KINDS
-    if per.unit == "":
+    if per == "":
         return ("ratio",)
-    if per.unit in LENGTHS:
+    if per in LENGTHS:
         if unit in MONEYS or unit == "pound":
             return ("price a length",)
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
-        return (rate,) if rate else ()
-    if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
+        return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
+    if per in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()
 
@@ -202,6 +220,18 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
     if kind.name in ("stitch tension", "row tension") and not unit:
         unit = bare_unit
     return total * (factor(unit) if unit else 1), unit
+
+
+def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
+    """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
+    total = 0.0
+    unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    for part in measure.parts:
+        own = settled(part.unit, kind) or unit
+        total += float(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
+    if measure.per is not None:
+        total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
+    return -total if measure.sign == "-" else total
 
 
 def _bare_above(kind: Kind) -> str:

@@ -23,8 +23,8 @@ DISCOUNT = Input(
 )  # fmt: skip
 IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
-    says=("in hand", "have", "have got", "got", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut", "piece", "bought", "own", "will", "do"),
+    says=("in hand", "have", "have got", "got", "i've", "i've got", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
+          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
 )  # fmt: skip
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
@@ -50,7 +50,7 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
     need, units = bought.name, (bought.rounding.inch.unit, bought.rounding.metric.unit)
     steps = (
         Step("enough", "Compare what is in hand with what is needed, before any rounding up", f"in_hand >= {need}", TEXT, when=bought.when,
-             words=("enough", "short"), says=("enough", "is it enough", "have enough", "will it do", "will that do", "do it", "suffice")),
+             words=("enough", "short"), says=("enough", "is it enough", "have enough", "will it do", "will that do", "suffice", "will do")),
         Step("to_spare", "Take the need from what is in hand", f"in_hand - {need}", LENGTH, label="to spare", unit=units,
              says=("to spare", "left over"), when={"enough": "enough"}),
         Step("lacking", "Take what is in hand from the need", f"{need} - in_hand", LENGTH, label="lacking", unit=units,

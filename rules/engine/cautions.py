@@ -9,20 +9,39 @@ from .declare import Caution
 if TYPE_CHECKING:
     from .run import Run
 
+# "3 year old", "18 months old": a child, or a baby, by its age. Larger numbers are not kept among the words.
+YOUNG_YEARS = frozenset(str(years) for years in range(13))
+BABY_YEARS = frozenset(("0", "1", "2"))
+
 
 def applies(caution: Caution, mentions: frozenset[str], run: Run | None) -> bool:
-    """Whether a caution belongs here: by its condition, and by the words of the question."""
-    if caution.when and not (run is not None and run.holds_formula(caution.when)):
-        return False
+    """Whether a caution belongs here: by the words of the question, and by its condition."""
     if caution.mentions and not mentions.intersection(caution.mentions):
         return False
-    return all(mentions.intersection(group) for group in caution.all_of)
+    if mentions.intersection(caution.unless) or not all(mentions.intersection(group) for group in caution.all_of):
+        return False
+    return not caution.when or (run is not None and run.holds_formula(caution.when))
 
 
 def cautions_for(run: Run) -> tuple[str, ...]:
     """The cautions of a finished run, each with its source, none twice."""
     from rules.cautions import GENERAL
 
-    mentions = run.request.mentions | frozenset((run.rule.topic, run.rule.family))
-    met = [c for c in (*run.rule.cautions, *GENERAL) if applies(c, mentions, run)]
-    return tuple(dict.fromkeys(f"{c.text} ({c.source})" for c in met))
+    mentions = with_ages(run.request.mentions | frozenset((*run.rule.topic.split(), run.rule.family)))
+    met = [caution for caution in (*run.rule.cautions, *GENERAL) if applies(caution, mentions, run)]
+    return tuple(dict.fromkeys(f"{caution.text} ({caution.source})" for caution in met))
+
+
+def with_ages(mentions: frozenset[str]) -> frozenset[str]:
+    """The words, with "child" or "baby" added where an age says so.
+
+    >>> "child" in with_ages(frozenset(("3", "year", "old")))
+    True
+    """
+    if "old" not in mentions and "aged" not in mentions:
+        return mentions
+    if "month" in mentions:
+        return mentions | {"baby", "child"}
+    if "year" in mentions and mentions & YOUNG_YEARS:
+        return mentions | {"child"} | ({"baby"} if mentions & BABY_YEARS else set())
+    return mentions

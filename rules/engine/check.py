@@ -109,6 +109,8 @@ def dimension(node: Any, known: dict[str, Any], units: Any) -> Any:
         return _binary_dimension(node, known, units)
     assert isinstance(node, Call)
     args = [dimension(arg, known, units) for arg in node.args[1 if node.name == "if" else 0 :]]
+    if node.name == "count":
+        return units.Quantity(Fraction(7), "each")
     if node.name == "sqrt":
         return args[0] ** 0.5
     if node.name in ("ceil", "floor", "round"):

@@ -116,7 +116,9 @@ class Caution:
     """A warning with its source.
 
     when: a formula of the rule's values that is true where the warning applies ("width > 300"), or "" for always.
-    mentions: any one of these words in the question; all_of: one from each group.
+    mentions: any one of these words in the question; all_of: one from each group; unless: none of these.
+    Words are lower case and singular, as the understanding folds them ("toddler", "shrink"), and hold the rule's own topic
+    and family as well.
     """
 
     text: str
@@ -124,6 +126,12 @@ class Caution:
     when: str = ""
     mentions: tuple[str, ...] = ()
     all_of: tuple[tuple[str, ...], ...] = ()
+    unless: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> frozenset[str]:
+        """Every word that brings it up or keeps it away."""
+        return frozenset((*self.mentions, *self.unless, *(word for group in self.all_of for word in group)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,14 +168,28 @@ class Derivation:
 
 
 @dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
 class Rule:
     """A rule of the trade, whole.
 
     topic: its name. says: words people use for it. about: one sentence of help.
     answers: names of steps in order of use; the first that can be worked is the headline unless another is asked for.
+    insists: the first answer is never passed over for a later one that can be worked: what it needs is asked for.
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
@@ -175,6 +197,7 @@ class Rule:
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     derivation: how its formulas come out of geometry, one or several.
+    refusals: numbers for which there is no answer, and why.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
@@ -186,6 +209,7 @@ class Rule:
     steps: tuple[Step, ...]
     answers: tuple[str, ...]
     source: str
+    insists: bool = False
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
@@ -195,6 +219,7 @@ class Rule:
     backwards: Mapping[str, str] = field(default_factory=dict)
     no_unknown: tuple[str, ...] = ()
     cautions: tuple[Caution, ...] = ()
+    refusals: tuple[Refusal, ...] = ()
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()

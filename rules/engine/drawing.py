@@ -41,10 +41,51 @@ class LayDrawing:
 
 
 @dataclass(frozen=True, slots=True)
+class QuiltDrawing:
+    """A quilt top of blocks in straight rows. Sizes in mm; unit: the unit they are written in.
+
+    block: width and length; sash: its width, nought for none; all_round: sashing outside too; borders: from the inside out.
+    """
+
+    across: int
+    down: int
+    block: tuple[Fraction, Fraction]
+    unit: str
+    sash: Fraction = Fraction(0)
+    all_round: bool = False
+    borders: tuple[Fraction, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class OnPointDrawing:
+    """Blocks set on their corners, so many across and down; block: the finished side in mm."""
+
+    across: int
+    down: int
+    block: Fraction
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
+class BackingDrawing:
+    """A backing of panels: seams that part it into widths of cloth, the last one what is left. Sizes in mm.
+
+    panel: what a width of cloth covers; upright: the seams run down the backing, else across it.
+    """
+
+    width: Fraction
+    length: Fraction
+    panel: Fraction
+    panels: int
+    upright: bool
+    unit: str
+
+
+@dataclass(frozen=True, slots=True)
 class Drawings:
     """Several drawings, one below the other."""
 
-    parts: tuple[PanelDrawing | LineDrawing | LayDrawing, ...]
+    parts: tuple[PanelDrawing | LineDrawing | LayDrawing | QuiltDrawing | OnPointDrawing | BackingDrawing, ...]
 
 
-Drawing = PanelDrawing | LineDrawing | LayDrawing | Drawings
+Drawing = PanelDrawing | LineDrawing | LayDrawing | QuiltDrawing | OnPointDrawing | BackingDrawing | Drawings

@@ -46,11 +46,18 @@ TIME = Kind("time", "hour", "hour", "hour")
 CHOICE = Kind("choice", "text", "text", "text")
 TEXT = Kind("words", "text", "text", "text")
 ANY = Kind("any measure", "any", "any", "any")
+CHANGES = Kind("changes", "mm", "in", "cm")
 SUM = Kind("sum", "text", "text", "text")
 PIECES = Kind("pieces", "text", "text", "text")
+COST_LINES = Kind("cost lines", "text", "text", "text")
+OFFERS = Kind("cloths on offer", "text", "text", "text")
 SIZES = Kind("size table", "text", "text", "text")
+FIGURE = Kind("figure measures", "text", "text", "text")
+STRIPES = Kind("stripes", "text", "text", "text")
+YARN_COUNT = Kind("yarn count", "text", "text", "text")
 
 ALL_KINDS: tuple[Kind, ...] = (
     LENGTH, AREA, VOLUME, MASS, AREAL, LINEAR, MONEY, PRICE, PRICE_AREA, COUNT, RATIO, PERCENT, STITCHES, ROWS,
-    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, SUM, PIECES, SIZES,
+    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, CHANGES, SUM, PIECES, COST_LINES, OFFERS, SIZES, FIGURE,
+    STRIPES, YARN_COUNT,
 )  # fmt: skip

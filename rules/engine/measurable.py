@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from .invert import Bound
-from .kinds import COUNT, LENGTH, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
+from .kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROW_RATE, ROWS, STITCH_RATE, STITCHES, Kind
 from .puzzle import Puzzle
 from .request import Number
 from .rounding import snap
@@ -15,14 +15,15 @@ from .units import factor
 
 WHOLE = (COUNT, STITCHES, ROWS)
 NEAREST_FIRST = (RATIO, PERCENT, STITCH_RATE, ROW_RATE)
-FINER = (1, 2, 4, 8)  # a ruler is read to 1/8 in, and where that is too coarse to 1/16, 1/32 and 1/64 in
+FINER = (1, 2)  # a ruler is read to 1/8 in, and where that is too coarse to 1/16 in
 
 
 def step_of(kind: Kind, system: str) -> Fraction:
     """The step to which a value of a kind is measured in the workroom, in base units."""
     if kind is LENGTH:
         return factor("in") / 8 if system == "in" else factor("mm")
-    share = Fraction(1, 100) if kind is RATIO or kind.base.startswith("money") else Fraction(1, 10)
+    fine = kind is RATIO or kind.base.startswith("money") or (kind is MASS and system == "in")
+    share = Fraction(1, 100 if fine else 10)
     return Fraction(1) if kind in WHOLE else factor(kind.inch if system == "in" else kind.metric) * share
 
 
@@ -39,7 +40,7 @@ def candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
         inside = snap(bound.value, step, "down" if bound.want == "most" else "up")
         yield inside
         yield inside - step if bound.want == "most" else inside + step
-    if not whole:
+    if not whole and not (bound.want == "only" and puzzle.item.kind is LENGTH):
         yield bound.value
 
 

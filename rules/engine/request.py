@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 Number = Fraction | float
+USUAL_READING = "the usual reading, until told otherwise"
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +54,8 @@ class Request:
     asked: names of steps or inputs wanted, the first one first; empty for the rule's own answers.
     series: (input name, the values to try) for a sweep or a comparison; compare says it is the latter.
     system: "in" or "cm". unit: the unit the answer is wanted in, or "". currency: of any money here.
+    usual: input name -> what the maker is used to, taken (and listed as assumed, with its why) where nothing was given.
+    currency_why, system_why: why that currency or system, when it was assumed.
     mentions: lower-case words of the question, for the cautions. shop_step: base mm, or None for the usual step.
     """
 
@@ -66,5 +69,8 @@ class Request:
     unit: str = ""
     currency: str = "GBP"
     currency_assumed: bool = False
+    currency_why: str = USUAL_READING
+    system_why: str = ""
+    usual: Mapping[str, Given] = field(default_factory=dict)
     mentions: frozenset[str] = frozenset()
     largest: bool | None = None

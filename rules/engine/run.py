@@ -18,6 +18,8 @@ from .rounding import apply
 from .text import shown
 from .units import factor, system_of
 
+LARGEST = 10**15
+
 
 class Needs(Exception):
     """A value is needed that was not given and cannot be assumed. name: the input's."""
@@ -100,10 +102,8 @@ class Run:
         if step.rounding is None:
             return None
         how = step.rounding.of(self.system)
-        shop = self.request.given.get("shop_step")
-        if step.rounding.bought and shop is not None:
-            self.touched.add("shop_step")
-            return RoundingStep(how.direction, shop.value / factor(how.unit), how.unit)
+        if step.rounding.bought and ("shop_step" in self.request.given or "shop_step" in self.request.usual):
+            return RoundingStep(how.direction, self.get("shop_step") / factor(how.unit), how.unit)
         return how
 
     def holds(self, when: When) -> bool:
@@ -114,12 +114,22 @@ class Run:
                 return False
         return True
 
+    def may_hold(self, when: When) -> bool:
+        """Whether the choices of a `when` are the ones made, as far as they are known."""
+        try:
+            return self.holds(when)
+        except Needs:
+            return True
+
     def _input(self, item: Input) -> Any:
         given = self.request.given.get(item.name)
         if given is not None:
             self._check_range(item, given)
             self._line_for_conversion(item, given)
             return given.value
+        usual = self.request.usual.get(item.name)
+        if usual is not None:
+            return self._usual(item, usual)
         for default in item.defaults:
             if self.holds(default.when) and all(self.was_given(name) for name in default.given):
                 try:
@@ -129,6 +139,13 @@ class Run:
                         raise Needs(item.name) from None
                     raise
         raise Needs(item.name)
+
+    def _usual(self, item: Input, usual: Given) -> Any:
+        """What the maker is used to, in place of the rule's own default."""
+        self._check_range(item, usual)
+        self.assumed.append(Value(item.label, _in_unit(usual.value, usual.unit), usual.unit, usual.text, usual.why))
+        self._line_for_conversion(item, usual)
+        return usual.value
 
     def _default(self, item: Input, default: Default) -> Any:
         if default.value.startswith("="):
@@ -151,7 +168,11 @@ class Run:
         return value
 
     def _check_range(self, item: Input, given: Given) -> None:
-        if not item.kind.is_number or item.kind is ANY or not isinstance(given.value, Fraction | int | float):
+        if not isinstance(given.value, Fraction | int | float):
+            return
+        if abs(given.value) > LARGEST:
+            raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")
+        if not item.kind.is_number or item.kind is ANY:
             return
         low, high = bounds(item.sane, self.system) if item.sane else (None, None)
         if low is None and given.value <= 0 and not item.sane:

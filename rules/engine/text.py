@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from fractions import Fraction
 
 from .request import Number
@@ -48,8 +49,12 @@ def decimal(value: Number, places: int = 3) -> str:
     >>> decimal(Fraction(5, 2)), decimal(Fraction(1, 3)), decimal(Fraction(40))
     ('2.5', '0.333', '40')
     """
+    if abs(value) >= 10**300:
+        return "a number of over 300 digits"
     if isinstance(value, Fraction) and value.denominator == 1:
         return str(value.numerator) if abs(value) < 10**15 else f"{float(value):.6g}"
+    if isinstance(value, Fraction):  # ties away from nought, as on paper; a float cannot hold most of them
+        value = Fraction(math.floor(abs(value) * 10**places + Fraction(1, 2)), 10**places) * (1 if value > 0 else -1) or value
     text = f"{float(value):.{places}f}".rstrip("0").rstrip(".") if abs(value) < 10**12 else f"{float(value):.6g}"
     if text in ("0", "-0") and value:
         return f"{float(value):.2g}"
@@ -101,5 +106,7 @@ def plain(value: Number) -> int | float:
     """A number as JSON carries it: whole numbers as int, the rest as float."""
     if isinstance(value, Fraction) and value.denominator == 1:
         return value.numerator
+    if abs(value) >= 10**300:
+        return int(value)
     number = float(value)
     return int(number) if number.is_integer() and abs(number) < 1e15 else number

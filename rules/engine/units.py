@@ -90,8 +90,6 @@ SPELLED: Mapping[str, str] = {
     **dict.fromkeys(("tex",), "tex"),
     **dict.fromkeys(("dtex", "decitex"), "dtex"),
     **dict.fromkeys(("denier", "den"), "denier"),
-    **dict.fromkeys(("nm",), "Nm"),
-    **dict.fromkeys(("ne",), "Ne"),
     **dict.fromkeys(("gsm", "g/m2", "g/m²", "g/m^2", "grams per square metre", "grams a square metre", "g per sq m"), "g/m^2"),
     **dict.fromkeys(
         ("oz/yd2", "oz/yd²", "oz/yd^2", "oz/sq yd", "ounces per square yard", "ounces to the square yard", "oz per square yard",
@@ -168,6 +166,12 @@ def factor(unit: str) -> Fraction:
     """
     above, _, below = unit.partition("/")
     return _atom(above) / _atom(below) if below else _atom(above)
+
+
+@lru_cache(maxsize=1024)
+def rough_factor(unit: str) -> float:
+    """`factor` as a float, for weighing readings; never for a sum."""
+    return float(factor(unit))
 
 
 def convert(value: Fraction, unit: str, into: str) -> Fraction:

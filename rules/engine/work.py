@@ -13,10 +13,10 @@ from .answer import Answer, Missing, Result, Value, impossible
 from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
-from .formula import NoAnswer
+from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
-from .request import Amount, Given, Request
+from .request import Amount, Given, Item, Request
 from .rounding import apply
 from .run import Impossible, Needs, Run
 from .text import number_text, plain, shown
@@ -45,14 +45,24 @@ def _sentence(text: str) -> str:
 
 def forwards(rule: Rule, request: Request) -> Answer:
     """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+    _refuse(rule, request)
     if request.stated:
         return _over_told(rule, request)
     run = Run(rule, request)
-    wanted = verdict_first(rule, request, [name for name in request.asked if rule.step(name)])
+    asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
+    wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
     if head is None:
-        return incomplete(rule, request, wanted[:1] or list(rule.answers))
+        return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
     return compose(run, results, asked=wanted[:1])
+
+
+def _refuse(rule: Rule, request: Request) -> None:
+    """Raise Impossible for numbers that the rule declares it has no answer for."""
+    for refusal in rule.refusals:
+        trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
+        if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
+            raise Impossible(refusal.text)
 
 
 def _over_told(rule: Rule, request: Request) -> Answer:
@@ -77,7 +87,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
-            if name in wanted[:1]:
+            if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
                 return results, None
@@ -86,6 +96,11 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
                 raise
             del run.lines[marks[0] :], run.assumed[marks[1] :]
     return results, head
+
+
+def rule_first(rule: Rule) -> str:
+    """The answer a rule insists on when nothing in particular is asked, or ""."""
+    return rule.answers[0] if rule.insists else ""
 
 
 def result_of(run: Run, step: Step) -> Result:
@@ -98,7 +113,9 @@ def result_of(run: Run, step: Step) -> Result:
         return Result(label, exact, "text", exact, exact, exact, key=step.name)
     unit = run.step_unit(step)
     wanted = run.request.unit
-    if wanted and wanted != unit and _fits(wanted, unit, step) and (not run.request.asked or step.name == run.request.asked[0]):
+    lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
+    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)
     rounded = run.round_step(step, exact)
@@ -151,7 +168,7 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
         topic=rule.topic,
         headline=head or headline(rule, results, asked),
         given=given_values(rule, request),
-        assumed=(*_currency(request, results), *run.assumed),
+        assumed=(*_system(request), *_currency(request, results), *run.assumed),
         results=tuple(results),
         working=tuple(run.lines),
         cautions=cautions_for(run),
@@ -168,13 +185,21 @@ def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
     if request.currency_assumed and any(result.unit.startswith(request.currency) for result in results):
         names = {"USD": "US dollars", "GBP": "pounds sterling"}
         word = names.get(request.currency, request.currency)
-        return (Value("currency", request.currency, "text", word, "the usual reading, until told otherwise"),)
+        return (Value("currency", request.currency, "text", word, request.currency_why),)
     return ()
+
+
+def _system(request: Request) -> tuple[Value, ...]:
+    """The units of the answer, when it was a habit that settled them."""
+    word = "inches" if request.system == "in" else "metric"
+    return (Value("units", word, "text", word, request.system_why),) if request.system_why else ()
 
 
 def _unused(run: Run) -> Iterable[str]:
     for name, given in run.request.given.items():
         item = run.rule.input(name)
+        if item is not None and item.options and any(default.value == given.value for default in item.defaults):
+            continue  # words that choose what would be taken anyway
         if name not in run.touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():
@@ -300,7 +325,7 @@ def _example(rule: Rule) -> str:
 def _unknown(rule: Rule, request: Request) -> str:
     """The input that is asked for, when a result was stated; else the one missing input that the stated result fixes."""
     asked = next((name for name in request.asked if rule.input(name) and name not in request.given), "")
-    if asked and (request.stated or asked in rule.backwards):
+    if asked and (request.stated or _by_inputs_alone(rule, asked)):
         return asked
     if not request.stated or any(rule.step(name) for name in request.asked):
         return ""
@@ -311,6 +336,12 @@ def _unknown(rule: Rule, request: Request) -> str:
     return ""
 
 
+def _by_inputs_alone(rule: Rule, name: str) -> bool:
+    """Whether the rule gives a formula for an input that takes other inputs only, so that no result need be stated."""
+    text = rule.backwards.get(name)
+    return text is not None and all(rule.input(one) for one in names(read(text)))
+
+
 def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     """The input that gives the stated result, put forward again. Raises Impossible."""
     from .backwards import find  # only when asked for: it is long, and most questions go forwards
@@ -318,7 +349,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
-    tied = tuple(name for name in request.asked[1:] if rule.input(name) and name not in request.given)
+    beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
+    tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
     missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
@@ -326,7 +358,8 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
         return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=found_missing,
                       message=f"I read this as {rule.topic}, backwards, but still need the {what}.")
     found = find(rule, request, unknown, target, request.largest, tied=tied)
-    filled = Given(found.value, Run(rule, request).unit_of(item.kind), "")
+    unit = Run(rule, request).unit_of(item.kind)
+    filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
     run = Run(rule, whole)
     head = _input_result(run, item, found.value, found.exact)

@@ -64,7 +64,7 @@ BOUGHT_PATTERN = Rule(
         Step("repeated", "Add a repeat for each piece to match", "if(repeat > 0, lengthened + repeat * matched, lengthened)",
              label="length with matching", unit=("yd", "m")),
         Step("cloth", "Divide by what the wash leaves", "if(shrink > 0, repeated / (1 - shrink), repeated)", rounding=BUY_CLOTH,
-             label="cloth to buy", says=("how much", "cloth to buy", "fabric", "how many yards", "how many metres", "buy", "length",
+             label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy", "length",
              "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll", "only")),
     ),
     answers=("cloth",),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
 
@@ -17,14 +17,14 @@ STATED = Input(
 )  # fmt: skip
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
-    says=("of", "wide", "stated width", "based on", "assumes", "instead of"),
+    says=("of", "wide", "stated width", "fabric", "cloth", "based on", "assumes", "instead of"),
     ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
     says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
-          "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
+          "fabric", "cloth", "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 EXTRA_EACH = Input(
@@ -89,7 +89,7 @@ WIDTH_SWAP = Rule(
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",
              unit=("yd", "m")),
         Step("cloth", "Add for the sleeves", "if(sleeve_extra > 0, upright + sleeve_extra, upright)", rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "cloth to buy", "fabric", "how many yards", "how many metres", "yardage", "length", "how long"),
+             says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
     ),
     answers=("cloth", "swapped"),

@@ -20,7 +20,7 @@ def _advise(run: Run) -> Outcome:
         run.say("In stripes the bar of the front-and-back increase shows in the old colour")
         advice = "make one (m1): in stripes the bar of knitting front and back (kfb) shows as a dash of the other colour"
     else:
-        advice = "make one (m1) where the increase should not show; knitting front and back (kfb) in garter stitch, where its bar is lost"
+        advice = "make one (m1) where the increase should not show, knitting front and back (kfb) in garter stitch, where its bar is lost"
     return Outcome({"advice": advice, "make_one": MAKE_ONE, "front_and_back": FRONT_AND_BACK})
 
 
@@ -47,7 +47,7 @@ KINDS_OF_INCREASE = Rule(
         "My sleeve is striped. Make one, or knit into front and back: which increase is neater? -> "
         "make one (m1): in stripes the bar of knitting front and back (kfb) shows as a dash of the other colour",
         "m1 or kfb in plain stocking stitch? -> "
-        "make one (m1) where the increase should not show; knitting front and back (kfb) in garter stitch, where its bar is lost",
+        "make one (m1) where the increase should not show, knitting front and back (kfb) in garter stitch, where its bar is lost",
         "which increase shows least in stripes -> "
         "make one (m1): in stripes the bar of knitting front and back (kfb) shows as a dash of the other colour",
     ),

@@ -15,7 +15,7 @@ _COUNTED = ("count", "counted", "over", "across", "in", "swatch", "measured over
 TENSION = Rule(
     topic="tension (gauge)",
     family="knitting",
-    says=("what is my tension", "what tension", "my tension over", "swatch", "work out my tension", "find my tension", "what tension is that",
+    says=("what is my tension", "my tension over", "swatch", "work out my tension", "find my tension", "what tension is that",
           "tension swatch", "my gauge", "tension square", "per inch", "counted", "convert tension", "tension in"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
     inputs=(

@@ -36,7 +36,7 @@ FLAT_OR_ROUND = choice(
         "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row", "straight needles",
                  "not in the round", "on straights", "to and fro"),
         "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle", "dpns", "on dpns",
-                  "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "hat", "tube"),
+                  "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",
 )  # fmt: skip

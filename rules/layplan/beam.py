@@ -84,33 +84,30 @@ class Beam:
         return spots_of(parts[0].trail)
 
     def _look(self, part: Part, target: int, budget: int, choices: list[Choice]) -> None:
-        """Add every way to go on with a part."""
-        settled = self._settle(part, target, budget)
-        if settled is None:
-            return
-        part, niche, fitting = settled
-        self._effort.spend(NODE_STEPS + len(part.counts) + 2 * len(fitting))
+        """Add every way to go on with a part, in its lowest niche or, with that given up, in the next."""
         narrowest = min(width for width, count in zip(self._ways.narrowest, part.counts, strict=True) if count)
+        while True:
+            niche = lowest(part.xs, part.ys, target)
+            fitting = self._ways.fitting(niche.x, niche.width, target - niche.y, part.counts)
+            self._effort.spend(NODE_STEPS + len(part.counts) + 2 * len(fitting))
+            self._rank(part, niche, fitting, narrowest, budget, choices)
+            level = min(niche.left, niche.right)
+            waste = part.waste + niche.width * (level - niche.y)
+            if level >= target or waste > budget or any(way.length <= level - niche.y for way in fitting):
+                return
+            xs, ys = fill(part.xs, part.ys, niche.step, niche.width, level)
+            part = part._replace(xs=xs, ys=ys, waste=waste)
+
+    def _rank(
+        self, part: Part, niche: Niche, fitting: list[Way], narrowest: int, budget: int, choices: list[Choice]
+    ) -> None:
+        """Add the ways to go on in one niche, with their scores."""
         base = part.waste - part.praise + self._step_cost * len(part.ys)
         for way in fitting:
             waste, steps = cost(niche, way, narrowest)
             if part.waste + waste <= budget:
                 score = base + waste + self._step_cost * steps - self._praise[way.kind]
                 choices.append(Choice(score, len(choices), part, niche, way))
-
-    def _settle(self, part: Part, target: int, budget: int) -> tuple[Part, Niche, list[Way]] | None:
-        """The part with niches that nothing fits given up, its lowest niche left, and what fits there."""
-        xs, ys, counts, waste, praise, trail = part
-        while True:
-            niche = lowest(xs, ys, target)
-            fitting = self._ways.fitting(niche.x, niche.width, target - niche.y, counts)
-            if fitting:
-                return Part(xs, ys, counts, waste, praise, trail), niche, fitting
-            level = min(niche.left, niche.right)
-            waste += niche.width * (level - niche.y)
-            if waste > budget or level >= target:
-                return None
-            xs, ys = fill(xs, ys, niche.step, niche.width, level)
 
     def _take(self, choices: list[Choice], keep: int) -> list[Part]:
         """The parts that the best choices lead to, no two alike."""

@@ -1,9 +1,9 @@
 """How short a lay can possibly be: bounds that hold for every lay, whatever the search finds.
 
 Widths are also weighed by dual feasible functions (Fekete and Schepers, "A general framework for bounds for
-higher-dimensional orthogonal packing problems", Math. Methods Oper. Res. 60, 2004): a scale on which pieces side by
-side still add up to no more than the cloth, so that the area on that scale bounds the length too. "More than half the
-width: never side by side" is the plainest of them.
+higher-dimensional orthogonal packing problems", Math. Methods Oper. Res. 60, 2004; reference from memory): a scale on
+which pieces side by side still add up to no more than the cloth, so that the area on that scale bounds the length too.
+"More than half the width: never side by side" is the plainest of them.
 """
 
 from __future__ import annotations

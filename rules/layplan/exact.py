@@ -19,12 +19,13 @@ from typing import NamedTuple
 from rules.layplan.beam import TASTES, cost, one_less, praises
 from rules.layplan.effort import Effort
 from rules.layplan.problem import Problem, Spot, Trail, across, spots_of
+from rules.layplan.room import Room
+from rules.layplan.scales import Conservative
 from rules.layplan.sides import Way, Ways
 from rules.layplan.skyline import Niche, Xs, Ys, fill, lowest, shift_left_wall
 from rules.layplan.sums import totals
 
-
-NODE_STEPS = 40  # what a node costs, beside what goes over its kinds and the ways they fit
+NODE_STEPS = 60  # what a node costs, beside what goes over its kinds and the ways they fit
 
 
 class Verdict(Enum):
@@ -54,7 +55,7 @@ class Here(NamedTuple):
 class Exact:
     """Branch and bound for one problem, target by target."""
 
-    def __init__(self, problem: Problem, ways: Ways, effort: Effort) -> None:
+    def __init__(self, problem: Problem, ways: Ways, effort: Effort, scales: Conservative | None) -> None:
         self._problem, self._ways, self._effort = problem, ways, effort
         mean = problem.area / problem.count
         self._step_cost = TASTES[0].steps * mean
@@ -62,12 +63,15 @@ class Exact:
         self._stands = totals(across(problem.kinds), problem.width)
         self._target = self._budget = 0
         self._dead: set[tuple[Xs, Ys, tuple[int, ...]]] = set()
+        self._scales = scales
+        self._room = Room(problem, 0, None)
 
     def search(self, target: int) -> tuple[Verdict, list[Spot]]:
         """A lay at most target long if one exists."""
         self._target = target
         self._budget = self._problem.width * target - self._problem.area
         self._dead.clear()
+        self._room = Room(self._problem, target, self._scales)
         found = self._go(Node((0, self._problem.width), (0,), self._problem.counts, 0, None))
         if found is not None:
             return Verdict.FOUND, spots_of(found)
@@ -81,9 +85,9 @@ class Exact:
         if waste > self._budget or key in self._dead or self._too_long(niche, counts):
             return None
         fitting = self._ways.fitting(niche.x, niche.width, self._target - niche.y, counts)
-        if not self._effort.spend(NODE_STEPS + len(counts) + 6 * len(fitting)):
+        if not self._effort.spend(NODE_STEPS + len(counts) + 8 * len(fitting)):
             return None
-        if waste + least_waste(niche, fitting, counts) > self._budget:
+        if not self._room.holds(xs, ys, counts):
             return None
         here = Here(node, niche, fitting)
         found = self._at_left(here) or self._given_up(here) or self._off_wall(here)
@@ -146,12 +150,6 @@ class Exact:
             return trail
         xs, ys = fill(node.xs, node.ys, niche.step, way.width, niche.y + way.length)
         return self._go(Node(xs, ys, counts, node.waste, trail))
-
-
-def least_waste(niche: Niche, fitting: list[Way], counts: tuple[int, ...]) -> int:
-    """Waste for certain in a niche whose width no pieces left over add up to."""
-    most = totals((((way.width,), counts[way.kind]) for way in fitting), niche.width).floor(niche.width)
-    return (niche.width - most) * (min(niche.left, niche.right) - niche.y)
 
 
 def goes_in(width: int, length: int, fitting: list[Way], counts: tuple[int, ...]) -> bool:

@@ -73,6 +73,7 @@ class BoundKind(Enum):
     SIDE_BY_SIDE = "pieces that cannot lie side by side"
     LONGEST = "longest piece"
     FOLD = "pieces on the fold"
+    SCALES = "what goes side by side and end to end"
     SEARCH = "every shorter lay was tried"
 
 

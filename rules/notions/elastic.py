@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
-from ..engine.rounding import BUY_TAPE, CUT_TAPE
+from ..engine.rounding import CUT_TAPE
 from .words import how_many
 
 ELASTIC = Rule(
@@ -51,7 +51,7 @@ ELASTIC = Rule(
              says=("elastic", "how long", "cut", "how long is the elastic", "elastic length", "length of elastic", "how much elastic"), axis="length",
              stated=("have", "there's", "left", "found", "left over", "got", "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is",
                      "length")),
-        Step("total", "All the pieces together", "number * rounded(cut)", rounding=BUY_TAPE, label="elastic to buy",
+        Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
              says=("buy", "to buy", "in all", "in total", "altogether", "total", "all together")),
     ),
     answers=("cut", "total", "in_wear"),

@@ -179,7 +179,7 @@ EVEN_MARKS = Rule(
         "7 buttons on a 40 cm band, 2 cm at each end -> 6 cm; 7 buttons",
         "front edge 64 cm, buttons 8 cm apart, 4 cm above the first and 4 cm below the last, how many buttons -> 8 buttons",
         "5 buttons set 3 in apart with half an inch at the top and half an inch at the bottom; how long is the button band -> 13 in",
-        "6 snaps along 15 in -> 2 3/4 in; 1/2, 3 3/8, 6 1/8, 8 7/8, 11 3/4, 14 1/2 in",
+        "6 snaps along 15 in -> 2 3/4 in; 1/2, 3 1/4, 6 1/8, 8 7/8, 11 3/4, 14 1/2 in",
     ),
     related=("buttonhole", "button stand", "eyelets"),
 )

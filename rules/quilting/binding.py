@@ -1,11 +1,18 @@
-"""Strips to bind a quilt's edge."""
+"""Strips to bind a quilt's edge, straight or on the bias."""
 
 from __future__ import annotations
 
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
-from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
+from ..engine.kinds import AREA, COUNT, LENGTH
+from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
 from .words import LENGTH_OF_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
+
+EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all round", "perimeter", "edge", "round the edge", "curvy edge", "scalloped edge",
+                                                  "edge measure", "curved edge", "binding length", "circumference", "of binding"), axis="girth",
+             default=Default("=2 * (width + length)", "Add the four sides", derived=True), sane="10 cm..60 m")  # fmt: skip
+JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra", "spare", "for joining", "for the joins"),
+              default="10 in | 25 cm", because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)", sane="0 cm..2 m",
+              practice="8 in..16 in by 1 in")  # fmt: skip
 
 BINDING_STRIPS = Rule(
     topic="binding strips",
@@ -15,27 +22,24 @@ BINDING_STRIPS = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
-        Input("edge", "edge to bind", LENGTH, says=("all the way around", "all round", "perimeter", "edge", "round the edge"), axis="girth",
-              default=Default("=2 * (width + length)", "Add the four sides", derived=True), sane="10 cm..60 m"),
-        Input("strip", "strip width", LENGTH, says=("strips", "strip", "binding strips", "wide strips", "cut strips"),
+        EDGE,
+        Input("strip", "strip width", LENGTH, says=("strips", "strip", "binding strips", "wide strips", "cut strips", "wide", "strips wide"),
               default="2 1/2 in | 6.5 cm", because="the usual double binding", sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in",
               usual="3 cm..12 cm"),
         USABLE_WIDTH,
-        Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra", "spare"),
-              default="10 in | 25 cm", because="the usual allowance for joining strips and turning corners", sane="0 cm..2 m",
-              practice="8 in..16 in by 1 in"),
+        JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
              says=("length of binding", "binding length", "how long a binding")),
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT, rounding=COUNT_UP,
-             noun="strip", says=("how many strips", "number of strips", "how many"), stated=("have", "found", "left", "cut")),
+             noun="strip", says=("how many strips", "number of strips", "how many", "binding strips", "how many binding strips", "strips of binding"), stated=("have", "found", "left", "cut")),
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * strip", rounding=BUY_CLOTH, label="cloth for the binding",
              says=("fabric", "cloth", "yardage", "how much fabric", "how many yards")),
     ),
     answers=("strips", "cloth", "need"),
     headline=("Cut {strips} for the binding, from {cloth} of cloth.", "Buy {cloth} of cloth for the binding: {strips}."),
-    sizes=(("width", "length"),),
+    sizes=(("width", "length"), ("strip", "usable")),
     home="in",
     source=COMMON_PRACTICE,
     cautions=(
@@ -47,4 +51,83 @@ BINDING_STRIPS = Rule(
         "binding for a quilt edge of 300 in, strips 2 1/2 in, 40 in usable, how much fabric -> 5/8 yd; 8 strips",
         "I have 7 strips 2 1/2 in wide of 40 in usable cloth, how big a square quilt will they bind -> 67 1/2 in",
     ),
+)
+
+BIAS_BINDING = Rule(
+    topic="bias binding for a quilt",
+    family="quilting",
+    says=("bias", "bias binding", "bias binding for a quilt", "continuous bias", "bias strips", "bias square", "scalloped edge", "scalloped", "curved edge",
+          "square of fabric for bias", "bias tape", "continuous bias binding", "curvy edge", "scallop", "round quilt", "curved quilt"),
+    about="The square of cloth that gives bias binding for an edge, or the length of cloth when the square would be wider than it.",
+    inputs=(
+        WIDTH_OF_QUILT,
+        LENGTH_OF_QUILT,
+        EDGE,
+        Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "cut strips", "wide", "strips wide", "binding", "bias"),
+              default="2 1/2 in | 6.5 cm", because="the usual double binding", sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="2 cm..12 cm"),
+        USABLE_WIDTH,
+        JOINS,
+    ),
+    steps=(
+        Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
+             says=("length of bias", "binding length", "bias length", "how much bias"),
+             stated=("of bias", "bias", "get")),
+        Step("area", "Its area is that of the cloth it is cut from", "need * strip", AREA, label="area", says=("area",)),
+        Step("square", "The square of that area, up to a whole inch", "sqrt(area)", rounding=BIAS_SQUARE, label="side of the square",
+             says=("square", "square of fabric", "how big a square", "what size square", "size of square", "square side", "how large a square", "size"),
+             stated=("square", "square of", "square of fabric")),
+        Step("cloth", "Buy the square's side, or where it is wider than the cloth a length of the same area",
+             "if(rounded(square) > usable, area / usable, rounded(square))", rounding=BUY_CLOTH, label="cloth for the bias",
+             says=("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how much", "material")),
+        Step("strips", "Strips cut on the true bias across the cloth are √2 times its width long", "need / (usable * sqrt(2) - strip)", COUNT,
+             rounding=COUNT_UP, noun="strip", label="bias strips from a length instead",
+             says=("how many strips", "bias strips", "number of strips")),
+    ),
+    answers=("square", "cloth", "need", "area", "strips"),
+    headline=("Cut the bias from a square of {square}: {cloth} of cloth.", "Buy {cloth} of cloth for the bias, cut from a square of {square}.",
+              "It takes {need} of bias."),
+    sizes=(("width", "length"),),
+    home="in",
+    source="continuous bias: side of the square = square root of (length × strip width), published by guilds and shops; geometry",
+    cautions=(
+        Caution("Bias is needed only where an edge curves; straight edges take strips cut across the cloth"),
+        Caution("The square would be wider than the cloth: cut the strips from a length of it, and join them", when="rounded(square) > usable"),
+    ),
+    notes=("This is the most a square can give: joins take a little, and some add 2 or 3 in to the root for seams.",),
+    examples=(
+        "bias binding for a scalloped edge of 200 in, strips 2 1/4 in, how big a square -> 22 in; 5/8 yd",
+        "continuous bias for a quilt 60 x 80 in, 2 1/2 in strips -> 27 in",
+        "how much fabric for bias binding, a curved edge of 360 in, strips 4 1/2 in -> 1 1/4 yd; 41 in",
+    ),
+    related=("binding strips", "bias from a square"),
+)
+
+BIAS_FROM_A_SQUARE = Rule(
+    topic="bias from a square",
+    family="quilting",
+    says=("bias from a square", "how much bias", "how many inches of bias", "length of bias", "bias will it make", "bias out of a square", "bias can i get",
+          "bias can i cut", "bias from a", "square for bias", "bias does a square"),
+    about="How long a bias strip a square of cloth gives.",
+    inputs=(
+        Input("square", "side of the square", LENGTH, says=("square", "square of fabric", "from a", "square of cloth", "side"), ask="How large is the square?",
+              example="20 in", sane="5 cm..3 m", practice="12 in..36 in by 2 in"),
+        Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "bias", "strips wide"), default="2 1/2 in | 6.5 cm",
+              because="the usual double binding", sane="1 cm..30 cm", practice="1 in..3 in by 1/4 in"),
+    ),
+    steps=(
+        Step("area", "The area of the square", "square * square", AREA, label="area"),
+        Step("bias", "Divide it by the strip's width", "area / strip", rounding=CUT, label="length of bias",
+             says=("how much bias", "length of bias", "bias", "how long", "how many inches", "inches of bias"), stated=("need", "of bias", "bias")),
+    ),
+    answers=("bias",),
+    headline=("The square gives {bias} of bias.",),
+    home="in",
+    source="length = side² ÷ strip width, published by guilds and shops; geometry",
+    notes=("This is the most it can give: joins take a little.",),
+    examples=(
+        "how much bias 2 in wide from a 20 in square -> 200 in",
+        "how many inches of bias will a 30 in square make, strips 2 1/4 in -> 400 in",
+        "length of bias from a 50 cm square, 4 cm strips -> 625 cm",
+    ),
+    related=("bias binding for a quilt",),
 )

@@ -14,6 +14,7 @@ from assistant.conversation import Conversation
 from assistant.understand.mind import Mind, vocabulary
 from grammar import Reader, build
 from rules.engine.units import registry
+from tests.hostile.lines import LINES as LINES_OF_TROUBLE
 from tests.support import mind
 
 QUESTION = "how many 2 1/2 in binding strips for a 60 x 72 in quilt"
@@ -64,6 +65,9 @@ def main() -> None:
         conversation.ask(line)
     one = (time.perf_counter() - begun) / len(lines)
     print(f"a piped question against one pint conversion:     {one / conversion:7.1f}   (at most 40)")
+    slowest = max(LINES_OF_TROUBLE, key=lambda name: each(lambda: conversation.ask(LINES_OF_TROUBLE[name]), 1))
+    worst = each(lambda: conversation.ask(LINES_OF_TROUBLE[slowest]), 1)
+    print(f"the slowest hostile line ({slowest}):  {worst:.2f} s   (at most 2)")
     data = build(vocabulary())
     built, loaded = each(lambda: build(vocabulary()), 3), each(lambda: Reader.loaded(vocabulary(), data).read("28 in"), 50)
     print(f"building the grammar against loading it:          {built / loaded:7.1f}")

@@ -2,6 +2,10 @@
 
     python tests/bench/lay_plan.py [--peers] [--sets C1,C2]
 
+Measured once, all sets, mean gap with the grain kept and with quarter turns: this 1.0 and 1.0 %, in about 1 s each;
+rectpack 0.2.2, each of its offline algorithms at every length, 5.6 and 3.7 %; hyperpack 1.3.0, its whole search, about
+5 and 7 % on C1 and C2 either way, and not to be compared on the larger sets, where 2 s are too short for it.
+
 Needs the package hyperpack (Apache-2.0, for its copy of the sets; it is no dependency of the program), and rectpack
 (Apache-2.0) for --peers. The published order of the rows gives the optimal layout away, so they are shuffled with a
 fixed seed; each instance was made by cutting up a rectangle, so that its optimum is its area over its width. Sets from

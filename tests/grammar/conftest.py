@@ -15,7 +15,7 @@ UNITS = {
     "g": "g|gram|grams|gramme|grammes", "kg": "kg|kilo|kilos", "oz": "oz|ounce|ounces", "lb": "lb|lbs",
     "l": "litre|litres|liter|liters", "ml": "ml", "%": "%|percent|per cent",
     "st": "st|sts|stitch|stitches|stich|stiches",
-    "row": "row|rows|r", "round": "round|rounds|rnd|rnds", "tex": "tex", "denier": "denier|den", "Nm": "nm", "Ne": "ne",
+    "row": "row|rows|r", "round": "round|rounds|rnd|rnds", "tex": "tex", "denier": "denier|den",
     "g/m^2": "gsm|g/m2|g/m²|grams per square metre", "oz/yd^2": "oz/yd2|oz/yd²|ounces to the square yard",
     "ligne": "ligne|lignes", "L": "l", "spi": "spi", "degree": "degree|degrees|°", "pound": "pound|pounds",
     "pence": "p|pence", "GBP": "gbp|£",

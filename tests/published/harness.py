@@ -68,7 +68,7 @@ def mappings() -> tuple[object, ...]:
 
 
 def of_file(name: str) -> Iterable[object]:
-    return (mapping for mapping in mappings() if mapping.FILE == name)  # type: ignore[attr-defined]
+    return (mapping for mapping in mappings() if name == mapping.FILE)  # type: ignore[attr-defined]
 
 
 def said(row: Row, name: str) -> float | int | str | None:

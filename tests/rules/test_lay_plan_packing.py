@@ -31,11 +31,18 @@ def test_a_lay_as_long_as_its_longest_piece_is_the_best_possible() -> None:
     assert (lay.length, lay.bound_kind) == (Fraction(45, 2), BoundKind.LONGEST)
 
 
-def test_a_proof_by_search_where_no_simple_bound_reaches() -> None:
+def test_a_proof_where_no_simple_bound_reaches() -> None:
     # A pocket of 9 cannot follow a panel of 17 1/2 within less than 26 1/2, nor go beside both panels and both straps.
     pieces = [piece("panel", 2, "31/2", "35/2"), piece("strap", 2, 4, "45/2"), piece("pocket", 1, 8, 9)]
     lay = lay_plan([*pieces, piece("facing", 2, "31/2", 4)], 44)
-    assert (lay.length, lay.proved, lay.bound_kind) == (Fraction(53, 2), True, BoundKind.SEARCH)
+    assert (lay.length, lay.proved, lay.bound_kind) == (Fraction(53, 2), True, BoundKind.SCALES)
+
+
+def test_a_proof_by_search() -> None:
+    # Their area is that of 7 x 6, but of three rectangles that fill a rectangle one reaches along a whole side of it.
+    sizes = [(4, 3), (5, 2), (5, 4)]
+    lay = lay_plan([piece(str(size), 1, *size, may_turn=True) for size in sizes], 7)
+    assert (lay.length, lay.proved, lay.bound_kind) == (7, True, BoundKind.SEARCH)
 
 
 def test_thirds_and_eighths_stay_exact() -> None:

@@ -13,8 +13,17 @@ from rules.engine.request import Given
 
 from ..lexicon import Match
 from ..values import Line, Value
-from . import sums
+from . import changes, cost_lines, offers, size_table, stripes, sums, yarn_count
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-READERS: dict[str, Reader] = {"sum": sums.read}
+READERS: dict[str, Reader] = {
+    "changes": changes.read,
+    "cloths on offer": offers.read,
+    "cost lines": cost_lines.read,
+    "figure measures": size_table.read_figure,
+    "size table": size_table.read,
+    "stripes": stripes.read,
+    "sum": sums.read,
+    "yarn count": yarn_count.read,
+}

@@ -1,0 +1,5 @@
+"""The notebook: measures, size tables, cloth in hand, projects, lists and habits, kept in one file by plain sentences."""
+
+from .notebook import Notebook
+
+__all__ = ["Notebook"]

@@ -1,0 +1,182 @@
+"""Measures of people: kept, told, forgotten. Things of the kind "measure", the owner being the person ("" for the maker)."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rules.engine.answer import Answer
+from rules.engine.units import system_of
+
+from . import reply
+from .amounts import Amount, of_measure
+from .hearing import Hearing
+from .page import Page, Thing
+from .said import Token
+
+KIND = "measure"
+PERSON = "person"
+ALL = ("measures", "measurements", "measure", "sizes")
+JOINS = frozenset((",", ";", "and"))
+IS = frozenset(("is", "are", "=", ":", "measures", "of", "at", "be"))
+NOT_A_PART = frozenset("what how why which if when much many for with in on by it that this will can do does".split())
+
+
+def pairs(tokens: Sequence[Token], text: str) -> list[tuple[str, Token]] | None:
+    """Names and values by turns, "waist is 66 cm, hip 92 cm and bust 88 cm"; None for anything else."""
+    found: list[tuple[str, Token]] = []
+    name: list[Token] = []
+    for token in tokens:
+        if token.value is not None:
+            while name and name[-1].lower in IS:
+                name.pop()
+            if not name or token.value.shape != "one" or any(word.lower in NOT_A_PART or word.lower in JOINS for word in name):
+                return None
+            found.append((text[name[0].start : name[-1].end], token))
+            name = []
+        elif name or token.lower not in (*JOINS, "my"):
+            name.append(token)
+    return None if name or not found else found
+
+
+def keep_own(hearing: Hearing) -> Answer | None:
+    from . import habits  # habits look like measures until their names are known
+
+    found = pairs(hearing.found.slots["about"], hearing.found.text)
+    if found is None:
+        return None
+    if habits.is_habit(found[0][0]):
+        return habits.keep_pairs(hearing, found)
+    return _keep(hearing, "", found)
+
+
+def keep_other(hearing: Hearing) -> Answer | None:
+    found = pairs(hearing.found.slots["about"], hearing.found.text)
+    return None if found is None or _no_name(hearing) else _keep(hearing, hearing.words("who"), found)
+
+
+def keep_height(hearing: Hearing) -> Answer | None:
+    return _keep(hearing, "", [("height", hearing.found.slots["measure"][0])])
+
+
+def _no_name(hearing: Hearing) -> bool:
+    """Whether what stands before 's is no name ("it's 5 cm", "what's my hip")."""
+    first = hearing.found.slots["who"][0].lower
+    return first in NOT_A_PART or first in ("there", "here", "let", "he", "she", "who", "where", "my")
+
+
+def _keep(hearing: Hearing, owner: str, found: list[tuple[str, Token]]) -> Answer | None:
+    kept = []
+    before = []
+    for name, token in found:
+        value = token.value
+        assert value is not None
+        amount = of_measure(value.main, value.text, "length", hearing.system or _system(found))
+        if amount.value <= 0:
+            return reply.cannot(f"A measure of {amount.text} cannot be: it must be more than nothing. "
+                                f"Nothing was kept. Such as: my {name} is 66 cm")  # fmt: skip
+        earlier = hearing.page.get(KIND, name, owner)
+        if earlier is not None and earlier.body["text"] != amount.text:
+            before.append(f"{name} was {earlier.body['text']}")
+        hearing.page.put(KIND, name, amount.body(), owner)
+        kept.append(f"{name} {amount.text}")
+    if owner and hearing.page.get(PERSON, owner) is None:
+        hearing.page.put(PERSON, owner, {"called": owner})
+    whose = f"{owner}'s" if owner else "your"
+    return reply.done(f"Kept: {whose} {reply.joined(kept)}.", *([f"Before, {reply.joined(before)}."] if before else []))
+
+
+def _system(found: Sequence[tuple[str, Token]]) -> str:
+    """The units of the other measures of the sentence, for one without."""
+    systems = (system_of(token.value.main.unit) for _, token in found if token.value is not None)
+    return next((system for system in systems if system), "")
+
+
+# -- telling -------------------------------------------------------------------------------------------------------
+
+
+def tell_own(hearing: Hearing) -> Answer | None:
+    return _tell(hearing, "", hearing.words("part"))
+
+
+def tell_other(hearing: Hearing) -> Answer | None:
+    owner = hearing.words("who")
+    person = hearing.page.get(PERSON, owner)
+    if person is None and (_no_name(hearing) or not hearing.alone):
+        return None
+    return _tell(hearing, person.body["called"] if person else owner, hearing.words("part"))
+
+
+def _tell(hearing: Hearing, owner: str, part: str) -> Answer | None:
+    whose = f"{owner}'s" if owner else "your"
+    kept = hearing.page.all(KIND, owner)
+    if part.lower() in ALL:
+        if not kept:
+            return _nothing(whose, "measures", owner, "waist")
+        results = [reply.result(thing.name, Amount.of_body(thing.body)) for thing in kept]
+        listed = reply.joined([f"{thing.name} {thing.body['text']}" for thing in kept])
+        return reply.told(f"{whose[:1].upper()}{whose[1:]} measures: {listed}.", results)
+    thing = hearing.page.get(KIND, part, owner)
+    if thing is None:
+        asks = hearing.said[0].lower == "what" and hearing.alone
+        return _other_thing(hearing, owner, part) or (_nothing(whose, part, owner, part) if asks else None)
+    return reply.told(f"{whose[:1].upper()}{whose[1:]} {thing.name}: {thing.body['text']}.", [reply.result(thing.name, Amount.of_body(thing.body))])
+
+
+def _other_thing(hearing: Hearing, owner: str, part: str) -> Answer | None:
+    from . import habits
+
+    return None if owner else habits.tell_one(hearing, part)
+
+
+def _nothing(whose: str, what: str, owner: str, example: str) -> Answer:
+    name = f"{owner}'s" if owner else "my"
+    return reply.needs(f"I have not kept {whose} {what} yet.", what, f"What is {whose} {what}?", f"{name} {example} is 66 cm")
+
+
+# -- forgetting ----------------------------------------------------------------------------------------------------
+
+
+def forget_own(hearing: Hearing) -> Answer | None:
+    from . import forget
+
+    part = hearing.words("part")
+    if hearing.page.get(KIND, part) is None:
+        return forget.by_name(hearing, part)
+    return _forget(hearing.page, "", [part])
+
+
+def forget_other(hearing: Hearing) -> Answer | None:
+    owner, part = hearing.words("who"), hearing.words("part")
+    kept = hearing.page.all(KIND, owner)
+    names = [thing.name for thing in kept] if part.lower() in ALL else [part]
+    if not names or hearing.page.get(KIND, names[0], owner) is None:
+        have = f" Of {owner} I have: {_names(kept)}." if kept else ""
+        return reply.unsure(f"I have no {part} of {owner} to forget.{have}")
+    return _forget(hearing.page, owner, names)
+
+
+def forget_person(hearing: Hearing) -> Answer | None:
+    """Everything of a person; or, when no such person is known, whatever else has that name."""
+    from . import forget
+
+    owner = hearing.words("who")
+    if hearing.page.get(PERSON, owner) is None:
+        return forget.by_name(hearing, owner)
+    names = [thing.name for thing in hearing.page.all(KIND, owner)]
+    hearing.page.drop(PERSON, owner)
+    return _forget(hearing.page, owner, names)
+
+
+def _forget(page: Page, owner: str, names: Sequence[str]) -> Answer:
+    gone = []
+    for name in names:
+        thing = page.get(KIND, name, owner)
+        assert thing is not None
+        gone.append(f"{thing.name} {thing.body['text']}")
+        page.drop(KIND, name, owner)
+    whose = f"{owner}'s" if owner else "your"
+    return reply.done(f"Forgotten: {whose} {reply.joined(gone) or 'measures'}.", "undo brings it back.")
+
+
+def _names(things: Sequence[Thing]) -> str:
+    return reply.joined([thing.name for thing in things])

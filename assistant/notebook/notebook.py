@@ -1,0 +1,112 @@
+"""The notebook as the conversation knows it: it hears its own sentences, and fills in what a question takes from it."""
+
+from __future__ import annotations
+
+from contextlib import ExitStack
+from importlib import import_module
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from . import index
+from .said import Token, tokens_of
+
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation, Heard
+    from assistant.understand.build import Habits
+    from rules.engine.answer import Answer
+
+    from .phrases import Found
+    from .store import Store
+
+POLITE = frozenset(("please", "thanks", "thank", "you", "ok", "okay", ","))
+WELL = ("done", "answered")
+
+
+class Notebook:
+    """What the maker keeps, in the file at a path. The file is opened only when there is one, or a sentence makes it."""
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._store: Store | None = None
+        self.parts: tuple[str, ...] = ()
+        """Names of the measures that the last answer took from here, for "and for Ines?"."""
+
+    @property
+    def store(self) -> Store:
+        if self._store is None:
+            from .store import Store  # sqlite3 takes a while to import, and most questions need no notebook
+
+            self._store = Store(self.path)
+        return self._store
+
+    def hear(self, heard: Heard, talk: Conversation) -> Answer | None:
+        """The reply to a sentence of the notebook's, or an answer that needs what is kept; None for any other line."""
+        said = without_politeness(tokens_of(heard.line))
+        if not said:
+            return None
+        for pattern, act, keeps in index.likely(said):
+            found = index.meet(pattern, said, heard.line.text)
+            if found is not None and (told := self._carry_out(act, keeps, found, said, talk)) is not None:
+                return told
+        if not self.path.exists():
+            return None
+        from . import fill
+
+        return fill.answer(self, said, heard, talk)
+
+    def habits(self, known: Habits) -> tuple[Habits, str]:
+        """What the maker is used to, and words of trouble when that could not be read."""
+        if not self.path.exists():
+            return known, ""
+        from . import habits
+        from .trouble import Trouble
+
+        try:
+            with self.store.reading() as page:
+                return habits.of_page(page, known.forced), ""
+        except Trouble as trouble:
+            return known, str(trouble)
+
+    # -- one sentence -------------------------------------------------------------------------------------------
+
+    def _carry_out(self, act: str, keeps: bool, found: Found, said: list[Token], talk: Conversation) -> Answer | None:
+        """What an act answers; None when the line was not meant for it. All it keeps is one transaction."""
+        from .trouble import Trouble
+
+        try:
+            if keeps and not self.store.exists():
+                tried = self._act(act, found, said, talk, "rehearsing")
+                if tried is None or tried.status not in WELL:
+                    return tried  # nothing to keep, so no file is made
+            return self._act(act, found, said, talk, "writing" if keeps else "reading")
+        except Trouble as trouble:
+            from .reply import cannot
+
+            return cannot(str(trouble))
+
+    def _act(self, name: str, found: Found, said: list[Token], talk: Conversation, way: str) -> Answer | None:
+        from .amounts import NoUnit
+        from .hearing import Hearing
+        from .reply import needs_unit
+
+        module, _, function = name.partition(".")
+        act = getattr(import_module(f".{module}", __package__), function)
+        with ExitStack() as stack:
+            hearing = Hearing(lambda: stack.enter_context(getattr(self.store, way)(found.text)), found, talk, said)
+            try:
+                made: Answer | None = act(hearing)
+            except NoUnit as need:
+                made = needs_unit(need.text, "number")
+            if made is None or made.status not in WELL:
+                hearing.discard()
+        return made
+
+
+def without_politeness(said: list[Token]) -> list[Token]:
+    """The line without please and thanks at its ends."""
+    first, last = 0, len(said)
+    while first < last and said[first].lower in POLITE:
+        first += 1
+    while last > first and said[last - 1].lower in POLITE:
+        last -= 1
+    return said[first:last]

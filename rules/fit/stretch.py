@@ -1,0 +1,106 @@
+"""Stretch of a knit, and how much smaller a pattern is cut for it."""
+
+from __future__ import annotations
+
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.kinds import LENGTH, PERCENT, TEXT
+from ..engine.outcome import Outcome
+from ..engine.request import Number
+from ..engine.rounding import CUT, PERCENT_TENTH, SMALL
+from ..engine.run import Run
+from .words import PLACE_WORDS
+
+# From how much stretch on a knit is called so; the limits differ from book to book and none is a standard.
+CLASSES = ((75, "super stretch"), (50, "stretchy knit"), (25, "moderate stretch knit"), (18, "stable knit"), (0, "hardly a stretch knit"))
+
+
+def class_of(share: Number) -> str:
+    """The class of a stretch, given as a share (0.5 for 50 %)."""
+    return next((name for least, name in CLASSES if share * 100 >= least), CLASSES[-1][1])
+
+
+def _class(run: Run) -> Outcome:
+    name = class_of(run.get("stretch"))
+    run.say("Find the class of knit; the limits differ from book to book", "18, 25, 50 and 75 %", "", name)
+    return Outcome({"knit": name})
+
+
+STRETCH = Rule(
+    topic="stretch",
+    family="fit",
+    says=("stretch", "stretch percentage", "how stretchy", "stretch test", "stretch factor", "crosswise stretch", "stretch of a knit"),
+    about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
+    inputs=(
+        Input("rested", "length at rest", LENGTH,
+              says=("at rest", "relaxed", "rest", "unstretched", "resting", "folded", "piece", "swatch", "sample", "starts at", "from", "stretch"),
+              ask="How long is the piece at rest?", example="10 cm", sane="1 mm..2 m", practice="4 in..10 in by 1 in"),
+        Input("stretched", "stretched length", LENGTH,
+              says=("stretched", "stretches to", "stretch to", "reach", "reaches", "pulls to", "pulled to", "goes to", "out to", "to", "up to",
+                    "extends to", "becomes", "gets to"), axis="reach",
+              ask="How long is it stretched?", example="15 cm", sane="1 mm..8 m", practice="5 in..20 in by 1 in"),
+    ),
+    steps=(
+        Step("stretch", "Take what it grew by as a share of its length at rest", "(stretched - rested) / rested", PERCENT, rounding=PERCENT_TENTH,
+             says=("stretch", "percent", "percentage", "stretch percentage"), stated=("stretch", "stretchy", "has", "with")),
+        Step("growth", "Take the length at rest from the stretched length", "stretched - rested", LENGTH, rounding=SMALL, unit=("in", "cm"),
+             label="what it grows by"),
+        Step("knit", "What class of knit that is", kind=TEXT, label="class of knit",
+             says=("class", "kind of knit", "what kind", "category", "stable", "stretchy enough")),
+    ),
+    answers=("stretch", "knit", "growth"),
+    headline=("It stretches {stretch}: {knit}.", "It stretches {stretch}."),
+    spans=(("rested", "stretched"),),
+    algorithm=_class,
+    source=COMMON_PRACTICE,
+    cautions=(
+        Caution("Recovery matters as much: see that it springs back to its length."),
+        Caution("It is shorter stretched than at rest: check which is which.", when="stretched < rested"),
+    ),
+    examples=(
+        "4 in of jersey stretches to 6 in, what stretch is that -> 50 %; stretchy knit",
+        "how far will four inches of swimsuit fabric reach if it has 75% stretch -> 7 in",
+        "stretch percentage: 10 cm at rest, 13 cm pulled -> 30 %; moderate stretch knit",
+    ),
+    related=("negative ease",),
+)  # fmt: skip
+
+NEGATIVE_EASE = Rule(
+    topic="negative ease",
+    family="fit",
+    says=("negative ease", "smaller pattern", "reduction", "smaller than the body", "stretch pattern", "reduce for stretch", "smaller pattern width",
+          "stretch reduction", "swimwear pattern", "leggings"),
+    about="The width to cut a pattern in stretch cloth, smaller than the body.",
+    inputs=(
+        Input("body", "body measure", LENGTH, says=("body", "body measure", "i am", *PLACE_WORDS), axis="girth",
+              ask="What does the body measure there?", example="100 cm", sane="5 cm..300 cm", practice="60 cm..120 cm by 2 cm"),
+        Input("reduction", "reduction", PERCENT,
+              says=("smaller", "reduction", "negative ease", "less", "reduce by", "reduced", "off", "down", "reduced by", "take off"),
+              default=Default("=stretch / 4", "a quarter of the cloth's stretch, never the whole (common practice)"),
+              sane="0 %..60 %", practice="5 %..20 % by 5 %", usual="0 %..30 %"),
+        Input("stretch", "stretch of the cloth", PERCENT, says=("stretch", "stretchy", "stretches", "fabric stretch", "with stretch"),
+              ask="How far does the cloth stretch (or how much smaller should the pattern be)?", example="40 %", sane="1 %..300 %",
+              practice="20 %..100 % by 10 %"),
+    ),
+    steps=(
+        Step("width", "Take the reduction off the body measure", "body * (1 - reduction)", LENGTH, rounding=CUT, label="pattern width",
+             says=("pattern width", "pattern", "width", "cut size", "how wide", "how big", "finished"), axis="width",
+             stated=("pattern is", "pattern width", "finished", "garment")),
+        Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off"),
+        Step("quarter", "A quarter of it, for a front or back on the fold", "width / 4", LENGTH, rounding=CUT, label="each quarter",
+             says=("quarter", "each quarter", "on the fold", "quarter piece")),
+    ),
+    answers=("width", "off", "quarter"),
+    headline=("Cut the pattern {width} wide, {off} less than the body.", "A quarter of the pattern is {quarter}."),
+    source=COMMON_PRACTICE,
+    cautions=(
+        Caution("The pattern takes up more than half of the cloth's stretch: it will be tight and hard to get into.",
+                when="reduction > stretch / 2"),
+        Caution("This is without seam allowance: add it at each edge."),
+    ),
+    examples=(
+        "hips 100 cm, stretchy, 10% smaller, pattern width -> 90 cm; 10 cm; 22.5 cm",
+        "negative ease for a 36 in bust in cloth with 40% stretch -> 32 3/8 in",
+        "leggings for 98 cm hips in 60 % stretch fabric, how wide is the pattern -> 83.3 cm",
+    ),
+    related=("stretch", "add seam allowance"),
+)  # fmt: skip

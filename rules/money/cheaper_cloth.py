@@ -1,0 +1,89 @@
+"""Which of several cloths is cheaper, each with its width and its price a length."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..engine.answer import Table
+from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
+from ..engine.kinds import LENGTH, MONEY, OFFERS, PRICE_AREA, TEXT
+from ..engine.outcome import Outcome
+from ..engine.request import Item
+from ..engine.rounding import BUY_CLOTH, PENNY, Rounding, apply
+from ..engine.run import Run
+from ..engine.text import plain, shown
+from ..engine.units import factor
+
+
+def cheaper(run: Run) -> Outcome:
+    """The cloth that costs least: for the length needed, where one is, else for its area."""
+    offers: tuple[Item, ...] = run.get("offers")
+    by_area = [Fraction(offer.count) / Fraction(offer.value) for offer in offers]
+    unit = run.unit_of(PRICE_AREA)
+    for offer, area in zip(offers, by_area, strict=True):
+        run.say(f"{offer.text}: the price of an area", "price a length ÷ width", offer.text, shown(area, unit))
+    if run.maybe("need") is None:
+        best = by_area.index(min(by_area))
+        return Outcome({"cheaper": offers[best].text, "by_area": by_area[best]})
+    return _for_a_need(run, offers, by_area)
+
+
+def _for_a_need(run: Run, offers: tuple[Item, ...], by_area: list[Fraction]) -> Outcome:
+    need, need_width = run.get("need"), run.maybe("need_width")
+    lengths = [need * (need_width or offer.value) / offer.value if need_width else need for offer in offers]
+    bought = [apply(length, step_for(run, BUY_CLOTH)) for length in lengths]
+    costs = [length * offer.count for length, offer in zip(bought, offers, strict=True)]
+    unit = step_for(run, BUY_CLOTH).unit
+    for offer, length, whole, cost in zip(offers, lengths, bought, costs, strict=True):
+        run.say(f"{offer.text}: the length on this width, as bought, at its price", "length needed × its width ÷ this width × price",
+                f"{shown(length, unit)}, bought as {shown(whole, unit)}", shown(cost, run.request.currency))  # fmt: skip
+    best = costs.index(min(costs))
+    saved = sorted(costs)[1] - costs[best]
+    columns = (("cloth", "text"), ("length to buy", unit), ("cost", run.request.currency))
+    rows = tuple((o.text, plain(w / factor(unit)), plain(round(c, 2))) for o, w, c in zip(offers, bought, costs, strict=True))
+    texts = tuple((o.text, shown(w, unit), shown(c, run.request.currency)) for o, w, c in zip(offers, bought, costs, strict=True))
+    return Outcome(
+        {"cheaper": offers[best].text, "cost": costs[best], "saved": saved, "length": lengths[best], "by_area": by_area[best]},
+        table=Table(columns, rows, texts),
+    )
+
+
+def step_for(run: Run, rounding: Rounding):  # type: ignore[no-untyped-def]
+    """How a length bought is rounded here, by the shop's step where one was said."""
+    return run.rounding(Step("bought", "As bought", rounding=rounding)) or rounding.of(run.system)
+
+
+CHEAPER_CLOTH = Rule(
+    topic="cheaper cloth",
+    family="money",
+    says=("cheaper", "cheaper cloth", "better value", "cheapest", "which is cheaper", "better buy", "works out cheaper", "best value", "which works out",
+          "good value", "less expensive", "better deal", "which is the better"),
+    about="Which of two or more cloths (width and price) is cheaper, by area or for what is needed.",
+    inputs=(
+        Input("offers", "cloths on offer", OFFERS, ask="What are the cloths: each one's width and price a length?",
+              example="115 cm at £9 a metre or 150 cm at £11 a metre"),
+        Input("need", "length needed", LENGTH, says=("need", "takes", "pattern", "calls for", "says", "wants", "for", "requires", "of", "make"), extra=True,
+              sane="1 cm..1 km", usual="40 cm..30 m"),
+        Input("need_width", "width it is needed on", LENGTH, says=("of", "wide", "width", "in"), extra=True, sane="10 cm..5 m", usual="60 cm..3 m"),
+    ),
+    steps=(
+        Step("cheaper", "The one that costs least", kind=TEXT, says=("cheaper", "cheapest", "better", "which", "best value", "value")),
+        Step("cost", "What it costs", kind=MONEY, rounding=PENNY, says=("cost", "pay")),
+        Step("saved", "What it saves against the next", kind=MONEY, rounding=PENNY, label="saved", says=("save", "saving", "difference")),
+        Step("length", "How much of it to buy", kind=LENGTH, rounding=BUY_CLOTH, label="length to buy", says=("how much",)),
+        Step("by_area", "Its price an area", kind=PRICE_AREA, rounding=None, label="price an area", says=("per square metre", "price an area")),
+    ),
+    answers=("cheaper", "cost", "saved", "length", "by_area"),
+    headline=("The cheaper is {cheaper}: {cost} for {length}, {saved} less than the next.", "The cheaper for its area is {cheaper}: {by_area}."),
+    algorithm=cheaper,
+    no_unknown=("offers", "need", "need_width"),
+    source=ARITHMETIC,
+    cautions=(Caution("A piece wider than the narrower cloth may decide it: measure the widest one"),),
+    related=("width swap", "cost"),
+    examples=(
+        "Pattern takes 3 m of 115 cm. Same lawn comes in 115 at £9 a metre and in 150 at £11 a metre. Which works out cheaper for the whole dress -> "
+        "150 cm at £11 a metre; £25.30",
+        "which is cheaper, 112 cm cloth at £8/m or 150 cm cloth at £10.50/m -> 150 cm at £10.50/m",
+        "better value: 45 in at $12 a yard or 60 in at $18 a yard -> 45 in at $12 a yard",
+    ),
+)

@@ -1,0 +1,145 @@
+"""What cloth costs, what several things cost together, and a price by the yard as one by the metre."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
+from ..engine.kinds import COST_LINES, COUNT, LENGTH, MONEY, PERCENT, PRICE
+from ..engine.outcome import Outcome
+from ..engine.rounding import PENNY, PENNY_A_METRE, PENNY_A_YARD
+from ..engine.run import Run
+from ..engine.text import shown
+from ..engine.units import system_of
+
+PRICE_INPUT = Input(
+    "price", "price a length", PRICE, says=("price", "a metre", "a yard", "per metre", "per yard", "costs", "at", "priced at", "for", "@", "is"),
+    ask="What is the price a metre or yard?", example="£9 a metre", practice="3 money/m..40 money/m",
+)  # fmt: skip
+OFF = Input(
+    "discount", "discount", PERCENT, says=("off", "discount", "reduction", "reduced by", "in the sale", "sale", "less"),
+    default=Default("0 %", derived=True), sane="0 %..100 %", practice="10 %..50 %",
+)  # fmt: skip
+
+COST = Rule(
+    topic="cost",
+    family="money",
+    says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill", "come to", "how much is", "total price",
+          "price of", "what's the damage", "set me back", "charge", "priced at"),
+    about="What a length of cloth costs.",
+    inputs=(
+        Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut", "get", "bought"),
+              ask="What length is bought?", example="2.5 m", sane="1 mm..10 km", usual="5 cm..60 m", practice="50 cm..5 m by 50 cm"),
+        PRICE_INPUT, OFF,
+    ),
+    steps=(
+        Step("full_price", "The length at its price", "length * price", MONEY, rounding=PENNY, label="before the discount"),
+        Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY, rounding=PENNY,
+             says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
+             stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged")),
+    ),
+    answers=("cost",),
+    headline=("It costs {cost}.",),
+    source=ARITHMETIC,
+    related=("budget", "price per length"),
+    examples=(
+        "1 3/8 yd of quilting cotton, priced at €15.80/m. What do I pay? -> €19.87",
+        "cost of one to three metres by half metres at £9.20/m -> £27.60",
+        "how much is 2.5 m at £7.20 a metre with 20% off -> £14.40",
+        "2.5 m cost £23, what was the price a metre -> £9.20/m",
+    ),
+)
+
+
+def several(run: Run) -> Outcome:
+    """Each line of a bill, and their sum less any discount."""
+    total = Fraction(0)
+    for item in run.get("lines"):
+        total += item.value
+        run.say(f"{item.label[:1].upper()}{item.label[1:]}", item.label, item.text, shown(item.value, run.request.currency))
+    discount = run.get("discount")
+    run.say("Add them up", "sum of the lines", " + ".join(shown(item.value, run.request.currency) for item in run.get("lines")),
+            shown(total, run.request.currency))  # fmt: skip
+    if discount:
+        run.say("Take off the discount", "total × (1 − discount)", f"{shown(total, run.request.currency)} × (1 − {shown(discount, '%')})",
+                shown(total * (1 - discount), run.request.currency))  # fmt: skip
+    return Outcome({"total": total * (1 - discount), "count": Fraction(len(run.get("lines")))})
+
+
+COST_OF_SEVERAL = Rule(
+    topic="cost of several things",
+    family="money",
+    says=("cost", "total", "add up", "adding up", "receipt", "bill", "altogether", "all together", "in all", "what's the total", "come to", "total cost",
+          "add these up", "shopping list", "pay", "sum of", "project cost", "haberdashery", "total price"),
+    about="What several lengths and things cost together.",
+    inputs=(
+        Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?", example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
+        OFF,
+    ),
+    steps=(
+        Step("total", "Add them up", kind=MONEY, rounding=PENNY, says=("total", "cost", "pay", "in all", "altogether", "come to", "how much", "add up")),
+        Step("count", "How many lines there are", kind=COUNT, noun="line", label="lines"),
+    ),
+    answers=("total", "count"),
+    headline=("It comes to {total}.",),
+    algorithm=several,
+    no_unknown=("lines", "discount"),
+    source=ARITHMETIC,
+    related=("budget",),
+    examples=(
+        "Add these up for me: 1.5 m at €14 a metre, 75 cm at €9.60 a metre, and three zips at €2.20 each -> €34.80",
+        "4 yd at $12.50 a yard, half a yard at $13 a yard, and batting for $29.95. What is the total? -> $86.45",
+        "total cost of 2 m of lawn at £9/m, 4 buttons at 35p each and a zip at £2.40 -> £21.80",
+    ),
+)
+
+
+def other_rate(run: Run) -> Outcome:
+    """The price by the metre, by the yard, or both: what was not given."""
+    price, wanted = run.get("price"), run.request.given.get("per")
+    given = system_of(run.request.given["price"].unit) if "price" in run.request.given else run.system
+    if wanted is not None:
+        run.get("per")
+        given = "in" if system_of(wanted.unit) == "cm" else "cm"
+    values = {}
+    if given != "cm" or "per_metre" in run.request.asked:
+        values["per_metre"] = price
+        run.say("A yard is 0.9144 m: divide by it", "price a metre = price a yard ÷ 0.9144", f"{shown(price, run.money('money/yd'))} ÷ 0.9144",
+                shown(price, run.money("money/m")))  # fmt: skip
+    if given != "in" or "per_yard" in run.request.asked:
+        values["per_yard"] = price
+        run.say("A yard is 0.9144 m: multiply by it", "price a yard = price a metre × 0.9144", f"{shown(price, run.money('money/m'))} × 0.9144",
+                shown(price, run.money("money/yd")))  # fmt: skip
+    return Outcome(values)
+
+
+PRICE_PER_LENGTH = Rule(
+    topic="price per length",
+    family="money",
+    says=("price per length", "per metre", "per yard", "price per metre", "price per yard", "what is that a metre",
+          "what is that a yard", "by the yard", "by the metre", "metre price", "yard price", "price a metre", "price a yard", "equivalent price"),
+    about="A price by the metre as one by the yard, or the other way.",
+    inputs=(
+        Input("price", "price", PRICE, says=("price", "at", "costs", "is"), ask="What is the price, by the metre or the yard?", example="£9 a metre",
+              practice="3 money/m..40 money/m"),
+        Input("per", "length the price is wanted for", LENGTH, says=("per", "price for", "what is that", "is that"), extra=True, sane="91 cm..1 m"),
+    ),
+    steps=(
+        Step("per_metre", "By the metre", kind=PRICE, rounding=PENNY_A_METRE, label="price a metre",
+             says=("per metre", "a metre", "by the metre", "in metres", "the metre", "metre")),
+        Step("per_yard", "By the yard", kind=PRICE, rounding=PENNY_A_YARD, label="price a yard",
+             says=("per yard", "a yard", "by the yard", "in yards", "the yard", "yard")),
+    ),
+    answers=("per_metre", "per_yard"),
+    headline=("That is {per_metre}.", "That is {per_yard}."),
+    algorithm=other_rate,
+    no_unknown=("price", "per"),
+    source="international yard: 0.9144 m, exact",
+    cautions=(Caution("Tax may be in one price and not in the other", mentions=("tax", "vat")),),
+    related=("cost",),
+    examples=(
+        "€16.99/yd per metre? -> €18.58/m",
+        "what is £12 a metre in price per yard -> £10.97/yd",
+        "price of $9.50 a yard, what is that per metre -> $10.39/m",
+    ),
+)

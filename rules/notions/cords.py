@@ -1,0 +1,83 @@
+"""Drawstrings and the eyelets they come out of."""
+
+from __future__ import annotations
+
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step
+from ..engine.kinds import COUNT, LENGTH
+from ..engine.rounding import CUT_TAPE, HOLE, SPACING
+from .words import how_many
+
+DRAWSTRING = Rule(
+    topic="drawstring",
+    family="notions",
+    says=("drawstring", "drawcord", "draw cord", "waist cord", "hood cord", "waist tie", "tie cord", "draw string", "lacing cord", "pull cord"),
+    about="How long to cut a drawstring: round the opening, and a tail and a knot at each end.",
+    inputs=(
+        Input("girth", "girth of the opening", LENGTH,
+              says=("waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem", "hips", "neck", "waist measure", "hole",
+                    "hood edge", "circumference", "casing", "channel", "ankle", "wrist", "cuff"),
+              axis="girth", ask="How far is it round the opening?", example="32 in", sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
+        Input("tail", "tail at each end", LENGTH,
+              says=("tails", "tail", "each side", "hanging", "to tie", "ends", "hanging out", "tails each side", "for tying", "each end", "loose ends", "to hang",
+                    "hang out", "hangs out", "over at each end", "extra each end", "tying"),
+              default="8 in | 20 cm", because="enough to tie a bow", sane="0 cm..2 m", practice="6 in..12 in by 1 in"),
+        Input("knot", "knot at each end", LENGTH,
+              says=("knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
+              default="2 in | 5 cm", because="what a plain knot takes", sane="0 cm..50 cm", practice="1 in..3 in by 1/2 in"),
+        how_many("number", "number of drawstrings", "drawstring", says=("drawstrings", "of them", "cords", "pairs", "pair of trousers", "hoodies")),
+    ),
+    steps=(
+        Step("cord", "Once round, and a tail and a knot at each end", "girth + 2 * (tail + knot)", rounding=CUT_TAPE, label="cord to cut",
+             says=("how long", "cord", "drawstring", "length", "how long a drawstring", "cut", "cord length", "length of cord"), axis="length",
+             stated=("have", "cord", "left", "cord is", "long", "of cord", "got", "only", "cut", "drawstring is", "piece of cord", "length of cord", "there's")),
+        Step("total", "All the cords together", "number * rounded(cord)", rounding=CUT_TAPE, label="cord in all",
+             says=("in all", "total", "altogether", "in total")),
+    ),
+    answers=("cord", "total"),
+    headline=("Cut the drawstring {cord} long.", "{total} of cord in all."),
+    source=COMMON_PRACTICE,
+    no_unknown=("number",),
+    notes=("Common advice is 18 to 30 in more than the body measure for tying.",),
+    examples=(
+        "drawstring for a 32 in waist, 8 in tails, 2 in for each knot -> 52 in",
+        "I have 1.5 m of cord, 20 cm tails each side, 5 cm for each knot: what waist would it go round as a drawstring -> 100 cm",
+        "how long a drawstring for a waist of 90 cm -> 140 cm",
+    ),
+    related=("casing", "eyelets"),
+)
+
+EYELETS = Rule(
+    topic="eyelets",
+    family="notions",
+    says=("eyelet", "eyelet hole", "eyelet size", "grommet", "grommet size", "eyelets for a drawstring", "eyelet for cord", "hole for cord", "eyelets"),
+    about="The hole an eyelet needs for a cord, and where a pair of them goes either side of the centre.",
+    inputs=(
+        Input("cord", "cord diameter", LENGTH,
+              says=("cord", "thick", "diameter", "lace", "drawstring", "rope", "ribbon", "string", "cord thickness", "thick cord", "elastic cord"),
+              axis="diameter", ask="How thick is the cord?", example="4 mm", sane="0.5 mm..5 cm", practice="3 mm..8 mm by 1 mm"),
+        Input("looseness", "hole as a multiple of the cord", COUNT, says=("times", "times the cord"), default=Default("1.25", "room for the cord to run"),
+              sane="1..3"),
+        Input("centre", "distance from the centre", LENGTH,
+              says=("from the centre", "either side of the centre", "each side of the centre", "from centre front", "from the middle", "either side", "from the center"),
+              default="1 in | 2.5 cm", because="far enough apart for a knot between", sane="0 mm..50 cm", practice="1/2 in..2 in by 1/4 in"),
+    ),
+    steps=(
+        Step("hole", "The hole is a quarter larger than the cord, so that it runs", "cord * looseness", rounding=HOLE, label="eyelet hole",
+             unit=("in", "mm"), says=("hole", "size", "what size", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"), axis="diameter",
+             stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
+        Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart", says=("how far apart", "apart", "spacing")),
+        Step("patch", "The patch behind each is three holes square", "3 * rounded(hole)", rounding=SPACING, label="backing patch",
+             says=("patch", "backing", "reinforcement", "backing patch", "interfacing")),
+    ),
+    answers=("hole", "apart", "patch"),
+    headline=("Use eyelets with a hole of {hole}.", "Set the two eyelets {apart} apart.", "Back each eyelet with a patch {patch} square."),
+    source=COMMON_PRACTICE,
+    no_unknown=("looseness", "centre"),
+    examples=(
+        "what size eyelet hole for 4 mm cord -> 5 mm",
+        "eyelet for 1/4 in cord -> 5/16 in",
+        "eyelet size for 6 mm rope -> 7.5 mm",
+    ),
+    related=("drawstring", "evenly spaced marks"),
+)
+

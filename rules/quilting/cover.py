@@ -1,0 +1,81 @@
+"""What a number of equal patches covers."""
+
+from __future__ import annotations
+
+import math
+
+from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
+from ..engine.kinds import AREA, COUNT, LENGTH
+from ..engine.outcome import Outcome
+from ..engine.rounding import CUT
+from ..engine.run import Run
+from .words import SEAM
+
+# A layout of all the patches is taken while it is no longer than this many times its width; else some are left over.
+LONGEST_SHAPE = 2
+
+
+def squarest(count: int) -> tuple[int, int]:
+    """The layout nearest to a square: (across, down) using every patch, or nearly every one when they only make a long strip.
+
+    >>> squarest(80), squarest(37)
+    ((8, 10), (6, 6))
+    """
+    across = next(side for side in range(math.isqrt(count), 0, -1) if count % side == 0)
+    if count // across <= LONGEST_SHAPE * across or count < 4:
+        return across, count // across
+    side = math.isqrt(count)
+    return side, count // side
+
+
+def _layout(run: Run) -> Outcome:
+    """The squarest layout, said step by step."""
+    from fractions import Fraction
+
+    count, finished = int(run.get("count")), run.get("finished")
+    across, down = squarest(count)
+    left = count - across * down
+    run.say("The squarest layout", "", f"{count} patches", f"{across} across and {down} down" + (f", {left} left over" if left else ""))
+    values = {"across": Fraction(across), "down": Fraction(down), "width": across * finished, "length": down * finished, "left": Fraction(left)}
+    return Outcome(values)
+
+
+COVER_FROM_PIECES = Rule(
+    topic="cover from pieces",
+    family="quilting",
+    says=("cover", "how big a quilt", "how big a quilt will", "how large a quilt", "what will they cover", "finished area", "quilt from squares", "quilt from",
+          "squares make", "patches make", "charm squares", "charm pack", "square bundle", "layer", "covers", "what size quilt", "make from", "inch squares",
+          "area do they cover"),
+    about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
+    inputs=(
+        Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch", "of them", "charms", "charm squares"), noun="patch",
+              ask="How many patches are there?", example="42", sane="1..50000", practice="20..200 by 2"),
+        Input("cut", "cut size of a patch", LENGTH, says=("squares", "square", "patches", "patch", "cut", "pieces", "charms", "cut size"),
+              ask="What size are the patches cut?", example="5 in", sane="1 cm..2 m", practice="2 1/2 in..10 in by 1/2 in"),
+        SEAM,
+    ),
+    steps=(
+        Step("finished", "Each loses a seam on both sides", "cut - 2 * seam", label="finished patch"),
+        Step("area", "All of them together", "count * finished * finished", AREA, label="finished area",
+             says=("area", "finished area", "square inches", "how much area", "how much do they cover", "cover", "area in square inches", "square feet"),
+             stated=("area",)),
+        Step("width", "Across", rounding=CUT, label="quilt width", axis="width",
+             says=("how big", "what size", "how large", "how big a quilt", "how big a quilt will", "how large a quilt", "what size quilt", "how wide", "quilt size", "size")),
+        Step("length", "Down", rounding=CUT, label="quilt length", axis="length", says=("how long",)),
+        Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("how many across",)),
+        Step("down", "Down", kind=COUNT, noun="patch", label="down", says=("how many down",)),
+        Step("left", "Left over", kind=COUNT, noun="patch", label="left over"),
+    ),
+    answers=("area", "width", "length", "across", "down", "left"),
+    headline=("They make a quilt {width} by {length}, {across} across and {down} down; {left} left over.",),
+    home="in",
+    source=ARITHMETIC,
+    algorithm=_layout,
+    refusals=(Refusal("cut <= 2 * seam", "the seams would take the whole patch. Type a larger patch or a smaller seam."),),
+    examples=(
+        "80 ten-inch squares, 1/4 in seams, finished area in square inches -> 7220 in^2",
+        "how big a quilt will 42 squares of 5 in make -> 27 in; 31 1/2 in",
+        "I have 100 charm squares cut 5 in, what size quilt -> 45 in; 45 in",
+    ),
+    related=("strips and patches", "blocks for a size"),
+)

@@ -1,0 +1,50 @@
+"""A block made larger or smaller."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
+from ..engine.kinds import LENGTH, PERCENT, RATIO
+from ..engine.rounding import PERCENT_TENTH, SMALL
+from .words import SEAM
+
+SCALE_A_BLOCK = Rule(
+    topic="scale a block",
+    family="quilting",
+    says=("scale", "resize", "scale a block", "enlarge", "reduce", "make it bigger", "make it smaller", "block instead", "change the size", "scaled", "bigger block",
+          "smaller block", "resized", "rescale", "enlarged", "shrink the block", "want a", "instead of", "different size block", "scale up", "scale down", "copier", "photocopy"),
+    about="The new finished and cut sizes of a block's patches: the finished size is scaled, the seams are added afterwards.",
+    inputs=(
+        Input("old", "old block, finished", LENGTH, says=("pattern", "old block", "from", "original", "block", "old", "pattern is for", "is for"),
+              ask="What size does the pattern's block finish?", example="9 in", sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
+        Input("new", "new block, finished", LENGTH, says=("new block", "to", "want", "instead", "new", "into", "make it", "block instead", "wanted"),
+              ask="What size do you want the block to finish?", example="12 in", sane="1 cm..3 m", practice="4 in..18 in by 1 in"),
+        Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "scaled by", "by a factor of", "times as large", "%"),
+              default=Default("=new / old", "The new block over the old", derived=True), sane="0.05..20", practice="1/2..2 by 1/4"),
+        Input("patch", "patch, finished", LENGTH, says=("patches", "patch", "finish", "finish at", "finished patch", "squares", "pieces", "finished"),
+              default=Default("=cut - 2 * seam", "A patch finishes two seams smaller than it is cut", derived=True), sane="2 mm..2 m", practice="1 in..6 in by 1/2 in"),
+        Input("cut", "patch, as cut", LENGTH, says=("cut", "patches cut", "cut at", "as cut", "squares cut", "cut patch"), spoken=True,
+              ask="What size do the patches finish (or are they cut)?", example="3 in", sane="5 mm..2 m", practice="1 1/2 in..7 in by 1/2 in"),
+        SEAM,
+    ),
+    steps=(
+        Step("percent", "As a percentage, for a copier", "factor", PERCENT, rounding=PERCENT_TENTH, label="scale", says=("percentage", "what percentage", "copier", "percent", "scale", "by how much")),
+        Step("new_patch", "Scale the finished patch", "patch * factor", rounding=SMALL, label="new patch, finished", says=("finished", "finished size", "new finished size", "finish")),
+        Step("new_cut", "Add the seams, which do not change", "new_patch + 2 * seam", rounding=SMALL, label="new patch, cut",
+             says=("cut", "what do i cut", "cut size", "new cut size", "cut the patches", "what size", "how big", "cut those patches")),
+    ),
+    answers=("new_cut", "new_patch", "percent"),
+    headline=("Cut the patch {new_cut}: it finishes {new_patch}.", "Scale it to {percent}."),
+    home="in",
+    source=ARITHMETIC,
+    cautions=(
+        Caution("The new size does not fall on the ruler's eighths: cut by the sixteenth nearest, or choose another block size",
+                when="new_cut / seam != floor(new_cut / seam * 2) / 2 "),
+    ),
+    notes=("Never scale the cut size: the seams would be scaled too.",),
+    examples=(
+        "The pattern is for a 9 inch block with patches that finish at 3 inches. I want a 12 inch block instead. What do I cut those patches -> 4 1/2 in; 4 in",
+        "scale a block from 8 in to 6 in, what percentage on the copier -> 75 %",
+        "resize a 12 in block to 9 in, patches cut 4 1/2 in -> 3 1/2 in; 3 in",
+    ),
+    related=("patch",),
+)

@@ -1,0 +1,133 @@
+"""Half-square and quarter-square triangles: what to cut, by geometry from the seam."""
+
+from __future__ import annotations
+
+from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice, flag
+from ..engine.kinds import COUNT, LENGTH
+from ..engine.rounding import COUNT_UP, PATCH_CUT
+from .words import SEAM
+
+# Two seams on the sides, and the seam along the diagonal measured square to the sides: s (2 + √2) and s (2 + 2 √2).
+HALF_SQUARE = "seam * (2 + sqrt(2))"
+QUARTER_SQUARE = "seam * (2 + 2 * sqrt(2))"
+
+FINISHED = Input(
+    "finished", "finished size", LENGTH,
+    says=("finished", "finish", "finish at", "finishes", "finished size", "finished unit", "finished square", "come out", "end up", "hst", "sewn in",
+          "units finish", "finished side", "half-square triangles", "half-square triangle units"),
+    ask="What size do the units finish?", example="3 in", sane="3 mm..2 m", practice="1 1/2 in..8 in by 1/2 in",
+)  # fmt: skip
+TRIM_SAYS = ("trim", "trim down", "and trim", "oversize", "oversized", "trim to size", "cut over size", "square up", "squared up", "trimming")
+OVERSIZE_BECAUSE = "cut over size, to be trimmed when sewn (common practice)"
+
+
+def _oversize(inch: str, metric: str) -> Input:
+    return Input("oversize", "addition when trimming", LENGTH, says=("addition when trimming", "oversize by", "bigger to trim"), default=(
+        Default("0 in | 0 cm", derived=True, when={"trim": "no"}), Default(f"{inch} | {metric}", OVERSIZE_BECAUSE, when={"trim": "yes"}),
+    ), sane="0 cm..10 cm", practice="1 in..2 in by 1/2 in")  # fmt: skip
+
+
+HALF_SQUARE_TRIANGLES = Rule(
+    topic="half-square triangles",
+    family="quilting",
+    says=("half-square triangle", "half square triangle", "hst", "half square", "half-square", "triangle square", "half-square units", "triangle",
+          "triangles", "half triangle", "hst unit"),
+    about="The squares to cut for half-square triangle units, two, four or eight at a time, and how many of each cloth.",
+    inputs=(
+        FINISHED,
+        Input("count", "number of units", COUNT, says=("hst", "half-square triangle", "half-square triangles", "unit", "units", "triangle squares",
+                                                      "triangles", "of them", "half square"), noun="unit", extra=True,
+              ask="How many units do you want?", example="24", sane="1..20000", practice="8..120 by 4"),
+        choice("method", "method", {
+            "two_at_a_time": ("two at a time", "2 at a time", "in pairs", "two from a pair", "standard method", "traditional method", "pairs of units"),
+            "eight_at_a_time": ("eight at a time", "8 at a time", "magic eight", "eight at once", "8 at once"),
+            "four_at_a_time": ("four at a time", "4 at a time", "sewn all round", "four at once", "4 at once"),
+        }, default=(Default("two_at_a_time", "two from a pair of squares is the usual way"),)),
+        flag("trim", "cut over size and trimmed", TRIM_SAYS),
+        Input("per_pair", "units from a pair of squares", COUNT, says=("units from a pair", "from each pair"), default=(
+            Default("2", derived=True, when={"method": "two_at_a_time"}), Default("8", derived=True, when={"method": "eight_at_a_time"}),
+            Default("4", derived=True, when={"method": "four_at_a_time"}))),
+        _oversize("1 in", "3 cm"),
+        SEAM,
+    ),
+    steps=(
+        Step("addition", "Each square gives two triangles: a seam on two sides, and the diagonal's seam, add seam × (2 + √2)", HALF_SQUARE,
+             rounding=PATCH_CUT, label="addition", says=("addition", "add", "how much to add")),
+        Step("exact_cut", "By geometry, before any rounding to the ruler",
+             "if(per_pair = 8, 2 * (finished + addition), if(per_pair = 4, sqrt(2) * (finished + 2 * seam) + 2 * seam, finished + addition))",
+             label="exact size", says=("exact", "exact size", "by geometry", "exactly", "derive", "derived")),
+        Step("cut", "Add to the finished size (for eight at a time, twice that; for four, the diagonal of the unit with its seams, and seams again)",
+             "if(per_pair = 8, 2 * (finished + max(rounded(addition), oversize)), if(per_pair = 4, sqrt(2) * (finished + 2 * seam) + 2 * seam "
+             "+ oversize, finished + max(rounded(addition), oversize)))", rounding=PATCH_CUT,
+             label="square to cut", says=("cut", "square", "squares", "what size", "how big", "how large", "size of the squares", "cut size",
+                                          "cut the squares", "starting squares", "size squares", "what size squares"),
+             stated=("cut", "square", "squares", "start with", "starting", "already cut", "have", "squares cut")),
+        Step("squares", "Share the units among the pairs, and take whole squares", "count / per_pair", COUNT, rounding=COUNT_UP, noun="square",
+             label="squares of each cloth", says=("how many squares", "number of squares", "squares of each", "of each fabric", "of each colour",
+                                                  "of each cloth", "of each", "squares of each fabric", "squares of each colour", "how many",
+                                                  "squares of each colour do i need", "pairs"), stated=("squares of each",)),
+        Step("in_all", "As many of the other cloth", "2 * rounded(squares)", COUNT, noun="square", label="squares in all",
+             says=("squares in all", "altogether", "squares in total")),
+    ),
+    answers=("cut", "squares", "in_all"),
+    headline=("Cut {squares} of each cloth, {cut} a side: {in_all} in all.", "Cut the squares {cut}, one of each cloth."),
+    home="in",
+    source=GEOMETRY,
+    notes=("The trade adds 7/8 in at a 1/4 in seam; by geometry it is 0.854 in, so the units come a hair large and can be trimmed.",),
+    examples=(
+        "24 half-square triangles, 3 in finished, two at a time, how many squares of each colour -> 12 squares; 3 7/8 in",
+        "How large do I cut the squares for eight-at-a-time half-square triangles that finish at 2 in -> 5 3/4 in",
+        "HST finish 4 in, cut over size and trim, what size square -> 5 in",
+        "hst cut from 5 in squares, what do they finish at -> 4 1/8 in",
+    ),
+    related=("quarter-square triangles", "flying geese"),
+)
+
+QUARTER_SQUARE_TRIANGLES = Rule(
+    topic="quarter-square triangles",
+    family="quilting",
+    says=("quarter-square triangle", "quarter square triangle", "qst", "quarter square", "quarter-square", "hourglass", "hourglass unit",
+          "hourglass block", "triangle", "triangles", "cut twice on the diagonal"),
+    about="The squares to cut twice on the diagonal for quarter-square triangles and hourglass units.",
+    inputs=(
+        Input("finished", "finished size", LENGTH,
+              says=("finished", "finish", "finish at", "finished size", "finished unit", "come out", "end up", "qst", "hourglass", "sewn in",
+                    "long side", "finished long side", "units finish", "quarter-square triangle"),
+              ask="What size do the units finish (the triangle's long side)?", example="4 in", sane="3 mm..2 m", practice="2 in..8 in by 1/2 in"),
+        Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "unit", "units", "qst", "hourglasses", "hourglass blocks",
+                                                               "blocks", "quarter square triangle units"), noun="hourglass unit",
+              extra=True, ask="How many hourglass units do you want?", example="12", sane="1..20000", practice="4..60 by 2"),
+        Input("triangles", "number of triangles", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle", extra=True,
+              ask="How many triangles do you want?", example="24", sane="1..80000", practice="8..120 by 4"),
+        flag("trim", "cut over size and trimmed", TRIM_SAYS),
+        _oversize("1 1/2 in", "4 cm"),
+        SEAM,
+    ),
+    steps=(
+        Step("addition", "Each square gives four triangles: a seam on each side of both cuts adds seam × (2 + 2√2)", QUARTER_SQUARE,
+             rounding=PATCH_CUT, label="addition", says=("addition", "add", "how much to add")),
+        Step("exact_cut", "By geometry, before any rounding to the ruler", "finished + addition", label="exact size",
+             says=("exact", "exact size", "by geometry", "exactly", "derive", "derived")),
+        Step("cut", "Add to the finished size", "finished + max(rounded(addition), oversize)", rounding=PATCH_CUT, label="square to cut",
+             says=("cut", "square", "squares", "what size", "how big", "how large", "size of the squares", "cut size", "cut the squares",
+                   "starting square", "what size squares"),
+             stated=("cut", "square", "squares", "start with", "starting", "already cut", "have", "squares cut")),
+        Step("squares", "An hourglass takes two triangles of each cloth, a square gives four", "units * 2 / 4", COUNT, rounding=COUNT_UP,
+             noun="square", label="squares of each cloth", says=("how many squares", "number of squares", "squares of each", "of each fabric",
+                                                                 "of each colour", "of each cloth", "of each", "how many")),
+        Step("squares_for_triangles", "A square gives four triangles", "triangles / 4", COUNT, rounding=COUNT_UP, noun="square",
+             label="squares", says=("how many squares", "number of squares")),
+    ),
+    answers=("cut", "squares", "squares_for_triangles"),
+    headline=("Cut {squares} of each cloth, {cut} a side, twice on the diagonal.",
+              "Cut {squares_for_triangles}, {cut} a side, twice on the diagonal.", "Cut the square {cut} and cut it twice on the diagonal."),
+    home="in",
+    source=GEOMETRY,
+    notes=("The trade adds 1 1/4 in at a 1/4 in seam; by geometry it is 1.207 in, so the units come a hair large and can be trimmed.",),
+    examples=(
+        "what square do I cut for quarter-square triangles that finish at 4 in -> 5 1/4 in",
+        "12 hourglass units finishing 3 in, how many squares of each colour -> 6 squares; 4 1/4 in",
+        "quarter-square triangle units from 6.5 inch squares, what do they finish at -> 5 1/4 in",
+    ),
+    related=("half-square triangles", "setting triangles"),
+)
