@@ -12,6 +12,7 @@ from rules.engine.work import answer as work
 
 from .notebook import Notebook
 from . import practice
+from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
@@ -83,16 +84,16 @@ class Conversation:
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
         try:
-            taught = practice.hear(text, self)
-            if taught is not None:
-                return replace(taught, question=text)
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
         trouble = self._take_habits()
+        session = self.practice.session
+        if (taught := practice.hear(text, self)) is not None:
+            return replace(taught, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             return replace(told, question=text)
-        return self.answer(text, heard, trouble)
+        return practice.resumed(self.answer(text, heard, trouble), session, self)
 
     def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""

@@ -179,6 +179,18 @@ class Derivation:
     when: When = field(default_factory=dict)
 
 
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
+
+
 @dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
 class Rule:
     """A rule of the trade, whole.
@@ -197,6 +209,8 @@ class Rule:
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
     derivation: how its formulas come out of geometry, one or several.
+    derivation: how its formulas come out of geometry, one or several.
+    refusals: numbers for which there is no answer, and why.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
