@@ -10,7 +10,6 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
-from .notebook import Notebook
 from . import practice
 from .notebook import Notebook
 from .practice.state import Practice

@@ -157,7 +157,7 @@ def need(hearing: Hearing) -> Answer | None:
     hearing.page.add(projects.NEED, body, project.name if project is not None else "")
     if made.price is not None:
         hearing.page.put(PRICE, made.thing, {"called": made.called, "price": made.price.body()})
-    return reply.done(f"On the shopping list{f' for ' + project.body['called'] if project is not None else ''}: {made.words}.")
+    return reply.done(f"On the shopping list{' for ' + project.body['called'] if project is not None else ''}: {made.words}.")
 
 
 def paid(hearing: Hearing) -> Answer | None:

@@ -6,12 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.answer import Answer
-from rules.engine.request import Given, Request
+from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
-from rules.engine.request import Given
+from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of

@@ -345,20 +345,10 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
         return 0.0
     value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
-        return -3.0
         return OUT_OF_SENSE
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
-
-
-def _unit_for_sense(kind: Kind, system_hint: str) -> str:
-    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
-    if kind is LENGTH:
-        return system_hint
-    if kind.base in ("st/mm", "row/mm"):
-        return kind.inch if system_hint == "in" else kind.metric
-    return ""
 
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:

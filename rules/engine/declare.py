@@ -135,18 +135,6 @@ class Caution:
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
-    """Numbers for which a rule has no answer.
-
-    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
-    """
-
-    when: str
-    text: str
-    choices: When = field(default_factory=dict)
-
-
-@dataclass(frozen=True, slots=True)
 class Fact:
     """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
 
@@ -209,8 +197,6 @@ class Rule:
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
     derivation: how its formulas come out of geometry, one or several.
-    derivation: how its formulas come out of geometry, one or several.
-    refusals: numbers for which there is no answer, and why.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
