@@ -171,7 +171,7 @@ class Conversation:
         self.forget()
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
-        if best is None:
+        if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
@@ -244,6 +244,14 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _talks_of_something_else(reading: Reading) -> bool:
+    """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
+    if reading.line.values or reading.asked or reading.chosen or reading.listed:
+        return False
+    unknown = len(unheard(reading, frozenset()))
+    return unknown > max(2, len(reading.heard))
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:
