@@ -108,7 +108,7 @@ def slots_of(rule: Rule) -> list[Slot]:
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
         if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]

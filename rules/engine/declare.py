@@ -89,7 +89,7 @@ class Step:
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
-    and when it does not ("enough", "short").
+    and when it does not ("enough", "short"). sane: "low..high", outside of which a number is not this result, told.
     """
 
     name: str
@@ -105,6 +105,7 @@ class Step:
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
     words: tuple[str, str] | None = None
+    sane: str = ""
 
     @property
     def shown_label(self) -> str:
