@@ -10,7 +10,9 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
+from . import practice
 from .notebook import Notebook
+from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
@@ -71,10 +73,12 @@ class Conversation:
     notebook: Notebook | None = None
     habits: Habits = field(default_factory=Habits)
     context: Context = field(default_factory=Context)
+    practice: Practice = field(default_factory=Practice)
 
     def forget(self) -> None:
         """Drop what went before: the next line stands alone."""
         self.context = Context()
+        self.practice.session = None
 
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
@@ -83,9 +87,12 @@ class Conversation:
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
         trouble = self._take_habits()
+        session = self.practice.session
+        if (taught := practice.hear(text, self)) is not None:
+            return replace(taught, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             return replace(told, question=text)
-        return self.answer(text, heard, trouble)
+        return practice.resumed(self.answer(text, heard, trouble), session, self)
 
     def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
@@ -165,11 +172,11 @@ class Conversation:
         self.forget()
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
-        if best is None:
+        if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
-        best, *rivals = [one for one in (best, *rivals) if not self._impossible(one, heard)] or (best, *rivals)
+        best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
@@ -199,15 +206,6 @@ class Conversation:
             except NeedsUnit as need:
                 reading.tried = Tried(None, say.needs_unit(reading, need))
         return reading.tried
-    def _impossible(self, reading: Reading, heard: Heard) -> bool:
-        """Whether the numbers make no sense for a reading's rule: then it is no rival of one for which they do."""
-        request = self.request_for(reading, heard)
-        return request is not None and work(reading.rule, request).status == "impossible"
-
-    def _complete(self, reading: Reading, heard: Heard) -> bool:
-        """Whether a reading can be worked as it stands."""
-        request = self.request_for(reading, heard)
-        return request is not None and work(reading.rule, request).status == "answered"
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
@@ -247,6 +245,14 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _talks_of_something_else(reading: Reading) -> bool:
+    """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
+    if reading.line.values or reading.asked or reading.chosen or reading.listed:
+        return False
+    unknown = len(unheard(reading, frozenset()))
+    return unknown > max(2, len(reading.heard))
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

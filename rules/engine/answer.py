@@ -86,6 +86,7 @@ class Answer:
     """Everything about one answer. status: answered, incomplete, unclear, impossible or done.
 
     parts: of a plan, (title, answer) of each rule worked for it; cut: its cut list; order: its order of work.
+    text: paragraphs to be read after the headline, in place of results, for what is no sum (an explanation).
     """
 
     status: str
@@ -109,6 +110,7 @@ class Answer:
     parts: tuple[tuple[str, Answer], ...] = ()
     cut: Table | None = None
     order: tuple[str, ...] = ()
+    text: tuple[str, ...] = ()
 
 
 def impossible(topic: str, message: str, **more: Any) -> Answer:

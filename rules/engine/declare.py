@@ -92,7 +92,7 @@ class Step:
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
-    and when it does not ("enough", "short").
+    and when it does not ("enough", "short"). sane: "low..high", outside of which a number is not this result, told.
     """
 
     name: str
@@ -108,6 +108,7 @@ class Step:
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
     words: tuple[str, str] | None = None
+    sane: str = ""
 
     @property
     def shown_label(self) -> str:
@@ -138,6 +139,39 @@ class Caution:
 
 
 @dataclass(frozen=True, slots=True)
+class Fact:
+    """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Follows:
+    """One algebraic step of a derivation: it follows from the lines above it. words: what is done; equation: what it gives."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Derivation:
+    """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
+
+    step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
+    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
+    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    """
+
+    step: str
+    lines: tuple[Fact | Follows, ...]
+    names: Mapping[str, str] = field(default_factory=dict)
+    of: str = ""
+    try_with: Mapping[str, str] = field(default_factory=dict)
+    when: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class Refusal:
     """Numbers for which a rule has no answer.
 
@@ -159,7 +193,6 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
-    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
@@ -168,6 +201,7 @@ class Rule:
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
     called: where given, the rule is meant only when one of these words is said (or it is what is being talked of).
+    derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     parts, order: of a plan, the rules it is worked by, and its order of work (see plan.py).
     """
@@ -195,6 +229,7 @@ class Rule:
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
     called: tuple[str, ...] = ()
+    derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
     parts: tuple[Part, ...] = ()
     order: tuple[Do, ...] = ()
