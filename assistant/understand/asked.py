@@ -178,11 +178,14 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
-    terse = match.first == 0 and not ASKING.intersection(words)
+    filler = all(word in FILLERS for word in words[match.first : match.last])
+    terse = match.first == 0 and not filler and not ASKING.intersection(words)
     if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
+    if filler:
+        return best  # "after the rib" asks for nothing
     return best or 0.45
 
 

@@ -243,7 +243,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     elif matches and any(item.kind.name in PLAIN and len(_listed(reading, item.name)) > 1 for item in reading.rule.inputs):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
+    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing) and not reading.line.values[0].main.bare:
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
