@@ -17,6 +17,7 @@ from .tokens import LEADING, stem
 from .values import Line, Value, kinds_of, rough_value
 
 UNPLACED = -6.0
+OUT_OF_SENSE = -2.0  # a number that its slot would refuse is not named by a word of that slot
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -237,7 +238,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         name
         for name, mentions in by_slot.items()
         if name in by_name and any(_names(line, value, mention) for mention in mentions)
-        and _fit(value.main, by_name[name], system_hint) is not None
+        and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE
     }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:

@@ -17,8 +17,8 @@ from . import changes, cost_lines, offers, pieces, size_table, stripes, sums, ya
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-# Lists of two or more that tell by themselves which rule they are for: the lines of a bill, the pieces of a lay.
-PLAIN = frozenset(("cost lines", "pieces"))
+# Lists of two or more that tell by themselves which rule they are for: lines of a bill, pieces of a lay, a size table.
+PLAIN = frozenset(("cost lines", "pieces", "size table"))
 READERS: dict[str, Reader] = {
     "changes": changes.read,
     "cloths on offer": offers.read,
