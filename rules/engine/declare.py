@@ -136,18 +136,6 @@ class Caution:
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
-    """Numbers for which a rule has no answer.
-
-    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
-    """
-
-    when: str
-    text: str
-    choices: When = field(default_factory=dict)
-
-
-@dataclass(frozen=True, slots=True)
 class Fact:
     """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
 
@@ -178,6 +166,18 @@ class Derivation:
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
     when: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
