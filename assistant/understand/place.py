@@ -249,7 +249,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         name
         for name, mentions in by_slot.items()
         if name in by_name and any(_names(line, value, mention) for mention in mentions)
-        and _fit(value.main, by_name[name], system_hint) is not None
+        and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
