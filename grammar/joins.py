@@ -137,6 +137,8 @@ def _sweep_or_span(line: Line, run: list[Element], at: int) -> tuple[list[Chunk]
     if len(ends) < 2:
         return None
     low, high = _shared(ends)
+    if "%" in (low.unit, high.unit) and low.unit != high.unit:
+        return None  # "8 cm to 120 %" has no from and to
     if low.unit == high.unit and not low.value < high.value:
         return None
     steps = _chain(run, at + 2, _STEP, 2)
@@ -153,8 +155,8 @@ def _stepped(high: Measure, step: Measure) -> Measure:
 def _size(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
     """60 x 72 in; 30 x 70 x 10 cm."""
     sides = _chain(run, at, _TIMES)
-    if len(sides) < 2:
-        return None
+    if len(sides) < 2 or any(side.unit == "%" for side in sides):
+        return None  # "by 150 %" is how much, not how wide
     return [Size(_shared(sides), *_cut(line, sides[0], sides[-1]))], at + 2 * len(sides) - 1
 
 
@@ -165,6 +167,10 @@ def _series(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] 
     members = members if after + 1 >= len(run) or not _joins_on(run, after) else members[:-1]
     after = at + 2 * len(members) - 1
     joints = [joint.text for joint in run[at:after] if isinstance(joint, Joint)]
+    closing = next((number for number, joint in enumerate(joints) if joint.endswith(("and", "or")) and number > 0), None)
+    if closing is not None and len(members) > closing + 2:  # "24, 26 and 28 in, 1 in wide": what follows the "and" closes it
+        members, joints = members[: closing + 2], joints[: closing + 1]
+        after = at + 2 * len(members) - 1
     either = any(joint.endswith("or") for joint in joints)
     if len(members) < 2 or (len(members) == 2 and not either):
         return None

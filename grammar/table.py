@@ -26,7 +26,7 @@ _NUMBERS = "ORDINAL MIXED FRACTION RATIO COMMA_DECIMAL GROUPED DECIMAL INTEGER M
 _MEASURES = f"quantity digits UNIT CURRENCY {_NUMBERS}"
 _KEPT_NAMES = {
     "question": f"line run rate more loose TEXT RATE JOINT BEFORE AND_PART {_MEASURES}",
-    "sums": f"sum binary share negate measure PLUS MINUS TIMES OF SHARE {_MEASURES}",
+    "sums": f"sum binary share negate off measure PLUS MINUS TIMES OF OFF SHARE {_MEASURES}",
 }
 _STARTS = {"question": "line", "sums": "sum"}
 _IGNORED = {"question": "", "sums": "%ignore /[ \\t]+/\n"}

@@ -17,6 +17,8 @@ from .tokens import LEADING, stem
 from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
@@ -106,7 +108,7 @@ def slots_of(rule: Rule) -> list[Slot]:
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
         if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]
@@ -159,7 +161,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
@@ -231,7 +233,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, by_slot, prefer)
+        found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
@@ -290,7 +292,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-                   prefer: Mapping[str, float]) -> list[Option]:
+                   prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
@@ -298,7 +300,7 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
-        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
@@ -350,6 +352,13 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
 
 
+def _names(line: Line, value: Value, mention: Mention) -> bool:
+    """Whether a role word stands straight after a value and is not the next one's."""
+    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+        return False
+    return line.words[mention.first] not in ASKING
+
+
 def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
     if kind is LENGTH:
@@ -357,13 +366,6 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
-
-
-def _names(line: Line, value: Value, mention: Mention) -> bool:
-    """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
-        return False
-    return line.words[mention.first] not in ASKING
 
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
