@@ -137,7 +137,7 @@ EVENLY_SPACED_INCREASES = Rule(
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -181,7 +181,7 @@ EVENLY_SPACED_DECREASES = Rule(
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
