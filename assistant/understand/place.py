@@ -140,7 +140,8 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            words = line.words[match.first : match.last]
+            leads = all(word in LEADING for word in words) or words[-1] == "to"  # "down to", "increase to"
             kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
@@ -242,7 +243,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape == "size":
+    if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
     named = set() if roles_lead else {

@@ -121,7 +121,7 @@ def lay_out(query: Query) -> Line:
                 line.words.append(part)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
-            line.words.append(chunk.text)
+            line.words.append("plus" if chunk.text == "+" else chunk.text)
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
