@@ -10,8 +10,8 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
-from .notebook import Notebook
 from . import practice
+from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
@@ -83,16 +83,16 @@ class Conversation:
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
         try:
-            taught = practice.hear(text, self)
-            if taught is not None:
-                return replace(taught, question=text)
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
         trouble = self._take_habits()
+        session = self.practice.session
+        if (taught := practice.hear(text, self)) is not None:
+            return replace(taught, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             return replace(told, question=text)
-        return self.answer(text, heard, trouble)
+        return practice.resumed(self.answer(text, heard, trouble), session, self)
 
     def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
@@ -171,7 +171,7 @@ class Conversation:
         self.forget()
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
-        if best is None:
+        if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
@@ -244,6 +244,14 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _talks_of_something_else(reading: Reading) -> bool:
+    """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
+    if reading.line.values or reading.asked or reading.chosen or reading.listed:
+        return False
+    unknown = len(unheard(reading, frozenset()))
+    return unknown > max(2, len(reading.heard))
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

@@ -160,7 +160,7 @@ def cut(hearing: Hearing) -> Answer | None:
 
 
 def cut_rows(page: Page, owners: Sequence[Thing]) -> list[tuple[str, ...]]:
-    found = []
+    found: list[tuple[str, ...]] = []
     for owner in owners:
         for thing in page.all(projects.CUT, owner.name):
             body = thing.body

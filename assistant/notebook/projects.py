@@ -115,7 +115,7 @@ def note(hearing: Hearing) -> Answer | None:
         return None
     owner = project.name if project is not None else ""
     hearing.page.add(NOTE, {"text": hearing.words("text")}, owner)
-    return reply.done(f"Noted{f' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}")
+    return reply.done(f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}")
 
 
 def notes(hearing: Hearing) -> Answer | None:

@@ -205,8 +205,8 @@ def enough(hearing: Hearing) -> Answer | None:
     had = Amount.of_body(thing.body["amount"])
     width = Amount.of_body(thing.body["width"]) if "width" in thing.body else None
     need = ask_on.need_of(hearing, hearing.words("question"), had, width)
-    if need is None:
-        return ask_on.whole(hearing, thing.body["called"], had, width)
+    if isinstance(need, Answer):
+        return need
     made, value, text = need
     compared = stock.enough(had.value, value, had.unit, thing.body.get("noun", ""))
     spare = shown(abs(compared.spare), had.unit, thing.body.get("noun", ""))

@@ -58,26 +58,13 @@ def answered(case: Case) -> Answer:
 
 
 @lru_cache(maxsize=64)
-def _slips(topic: str, system: str, rule: _Same) -> tuple[Slip, ...]:
-    return slips_of(rule.rule, system)
-
-
-class _Same:
-    """A rule as a key: rules hold mappings, and so cannot be keys themselves."""
-
-    def __init__(self, rule: Rule) -> None:
-        self.rule = rule
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Same) and other.rule is self.rule
-
-    def __hash__(self) -> int:
-        return id(self.rule)
+def _slips(rule: Rule, system: str) -> tuple[Slip, ...]:
+    return slips_of(rule, system)
 
 
 def case_of(rule: Rule, request: Request, target: str) -> Case:
     """A request ready to be marked. Raises one of TROUBLE when it cannot be worked."""
-    return Case(rule, request, target, _slips(rule.topic, request.system, _Same(rule)))
+    return Case(rule, request, target, _slips(rule, request.system))
 
 
 def exercise(rule: Rule, talk: Conversation, pick: Pick, system: str, level: int = EASIEST) -> Exercise | None:

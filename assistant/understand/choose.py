@@ -6,16 +6,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.answer import Answer
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
-from .readers import PLAIN, READERS
+from .readers import PLAIN, reader_of
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -179,9 +179,11 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
     listed: dict[str, Given] = {}
     for item in rule.inputs:
-        reader = READERS.get(item.kind.name)
+        reader = reader_of(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
+            if given is None and not item.extra:
+                given = line.kept.get(item.kind.name)
             if given is not None:
                 listed[item.name] = given
                 values = [value for value in values if value.number not in taken]
@@ -196,7 +198,7 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
-            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+            if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
                 text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
     return found

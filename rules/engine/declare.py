@@ -89,7 +89,7 @@ class Step:
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
-    and when it does not ("enough", "short").
+    and when it does not ("enough", "short"). sane: "low..high", outside of which a number is not this result, told.
     """
 
     name: str
@@ -105,6 +105,7 @@ class Step:
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
     words: tuple[str, str] | None = None
+    sane: str = ""
 
     @property
     def shown_label(self) -> str:
@@ -132,18 +133,6 @@ class Caution:
     def words(self) -> frozenset[str]:
         """Every word that brings it up or keeps it away."""
         return frozenset((*self.mentions, *self.unless, *(word for group in self.all_of for word in group)))
-
-
-@dataclass(frozen=True, slots=True)
-class Refusal:
-    """Numbers for which a rule has no answer.
-
-    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
-    """
-
-    when: str
-    text: str
-    choices: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,6 +166,18 @@ class Derivation:
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
     when: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """Numbers for which a rule has no answer.
+
+    when: a formula that is true for them; text: why, and what to ask instead; choices: only under these.
+    """
+
+    when: str
+    text: str
+    choices: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity

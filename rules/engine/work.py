@@ -17,8 +17,9 @@ from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
 from .request import Amount, Given, Item, Request
-from .rounding import apply
+from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
+from .sample import number
 from .text import number_text, plain, shown
 from .units import factor, system_of
 
@@ -81,13 +82,12 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
+        before = run.mark()
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -95,8 +95,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
         except Impossible:
             if head is None:
                 raise
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
     return results, head
 
 
@@ -116,7 +115,9 @@ def result_of(run: Run, step: Step) -> Result:
     unit = run.step_unit(step)
     wanted = run.request.unit
     lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
-    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    # "yardage" is of the cloth: the sizes beside it stay in the units of cutting.
+    beside = wanted in ("yd", "m") and any(one.rounding is not None and one.rounding.bought for one in run.rule.steps)
+    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)
@@ -156,7 +157,7 @@ def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
         into = step.kind.inch if there == "in" else step.kind.metric
         if system_of(into) != there:
             return ""
-        return shown(exact, into)
+        return shown(apply(exact, SMALL.of(there)), into) if step.kind is LENGTH else shown(exact, into)
     return shown(apply(exact, other), other.unit)
 
 
@@ -212,8 +213,10 @@ def _unused(run: Run) -> Iterable[str]:
 
 def _next(run: Run) -> Iterable[str]:
     for value in run.assumed[:1]:
-        if value.unit != "text":
-            yield f"with {value.name} ..."
+        item = next((item for item in run.rule.inputs if item.label == value.name), None)
+        other = number(item, lambda count: count - 1, run.system) if item is not None and item.kind.is_number else None
+        if other is not None and other.text != value.text:
+            yield f"with {value.name} {other.text}"
     yield from run.rule.related[:2]
 
 

@@ -118,7 +118,7 @@ PERCENTAGE = Rule(
               sane="0 %..1000 %", practice="5 %..50 % by 5 %"),
         choice("how", "what to do with it", {
             "of": ("of",),
-            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "knock off"),
+            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "decrease", "knock off"),
             "more": ("more", "plus", "add", "added", "bigger", "larger", "longer", "increase by", "extra", "on top", "increase"),
         }, default="of", because="the percentage of it, unless off or more is said"),
     ),
@@ -132,7 +132,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "percentage: 15 % off a length of 3.2 m -> 2.72 m; 0.48 m",
+        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m",
         "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),
