@@ -54,8 +54,7 @@ BOX_CORNER = Rule(
     sizes=(("panel_width", "panel_height"),),
     source=GEOMETRY,
     no_unknown=("seam", "top", "panel_width", "panel_height"),
-    notes=("These squares are measured from the raw edges, with one seam allowance on all three seams; common practice boxes twice the side of a square "
-           "measured to the stitching lines.",),
+    notes=("With one seam allowance on all three seams the square between the stitching lines is as large as the one cut out of the raw edges.",),
     examples=(
         "boxed corner cutout for a 12 cm deep bag, seamed base -> 6 cm; 12 cm",
         "box corner for a 4 in deep bag, folded base, 1/2 in seams -> 2 in; 1 1/2 in",
