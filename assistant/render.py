@@ -33,6 +33,8 @@ def brief(answer: Answer) -> str:
         return clean(answer.message)
     if answer.table is not None:
         return "\n".join(tab_separated(answer.table))
+    if answer.text:
+        return clean(answer.headline)
     return clean(answer.results[0].text if answer.results else answer.headline or answer.message)
 
 
@@ -43,6 +45,8 @@ def _answered(answer: Answer, columns: int, colour: bool, unicode: bool) -> list
     lines = ink(wrap(answer.headline or answer.message, columns, "", "  "), BOLD, colour)
     if answer.table is not None:
         lines += aligned(answer.table, columns)
+    elif answer.text:
+        lines += _text(answer.text, columns)
     else:
         lines += _section("Also", [_named(result) for result in _not_told(answer)], columns)
     if answer.drawing is not None:
@@ -147,6 +151,15 @@ def _not_answered(answer: Answer, columns: int, colour: bool) -> list[str]:
 
 def _question(missing: Missing) -> str:
     return f"{missing.ask} For example: {missing.example}" if missing.example else missing.ask
+
+
+def _text(paragraphs: tuple[str, ...], columns: int) -> list[str]:
+    """Paragraphs, each with the indent it begins with; a line that goes on is set in by two more."""
+    lines: list[str] = []
+    for paragraph in paragraphs:
+        indent = paragraph[: len(paragraph) - len(paragraph.lstrip())]
+        lines += wrap(paragraph, columns, indent, indent + "  ")
+    return lines
 
 
 # -- pieces ----------------------------------------------------------------------------------------------------------

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import math
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from fractions import Fraction
+from functools import lru_cache
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule, Step
@@ -12,10 +13,15 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LEADING, LINKS, stem
-from .values import Line, Value, base_value, kinds_of
+from .tokens import LEADING, stem
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
+OUT_OF_SENSE = -3.0
+MOST_STEPS = 4000
+SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
 # When an input is asked for, some result must have been told.
@@ -30,13 +36,18 @@ UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, 
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A place for a number: an input, or a step that the maker may state. group: the inputs a size fills together."""
+    """A place for a number: an input, or a step that the maker may state.
+
+    likely, sane: the ends, in base units, of what a maker would meet there and of what is not refused.
+    """
 
     name: str
     kind: Kind
     declared: Input | Step
     order: int
     stated: bool = False
+    likely: tuple[float, float] | None = None
+    sane: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +61,11 @@ class Option:
     score: float
     mention: int = -1
     spoken: bool = False
+
+    @property
+    def names(self) -> frozenset[str]:
+        """The places it takes up; a list has room for more."""
+        return frozenset(slot.name for slot in self.slots if not (isinstance(slot.declared, Input) and slot.declared.many))
 
 
 @dataclass(slots=True)
@@ -67,7 +83,10 @@ class Placing:
 
 @dataclass(frozen=True, slots=True)
 class Mention:
-    """A role word met in the question: it speaks for a slot."""
+    """A role word met in the question: it speaks for a slot.
+
+    leads: it belongs to the number after it and never to the one before: from, to, at, until.
+    """
 
     number: int
     slot: str
@@ -75,22 +94,42 @@ class Mention:
     last: int
     stated: bool
     weight: float
+    leads: bool = False
 
 
+@lru_cache(maxsize=512)
 def slots_of(rule: Rule) -> list[Slot]:
     """Every place a number can go in a rule, inputs first."""
-    slots = [Slot(item.name, item.kind, item, order) for order, item in enumerate(rule.inputs) if item.kind.is_number]
+    slots = [
+        Slot(item.name, item.kind, item, order, likely=_ends(item.usual or item.practice.partition(" by ")[0]), sane=_ends(item.sane))
+        for order, item in enumerate(rule.inputs)
+        if item.kind.is_number
+    ]
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
         if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]
     return slots
 
 
-def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
+def _ends(text: str) -> tuple[float, float] | None:
+    """The two ends of a declared range, an open one at infinity; None for no range."""
+    if not text:
+        return None
+    low, high = bounds(text)
+    return (-math.inf if low is None else float(low), math.inf if high is None else float(high))
+
+
+@lru_cache(maxsize=512)
+def _nouns(rule: Rule) -> frozenset[str]:
+    """What a rule's counts count."""
+    return frozenset(stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun)
+
+
+def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
     """The role, result and stated words of the question that speak for this rule's slots; longer phrases win."""
     mine = [(match, tag) for match in matches for tag in match.tags if tag.topic == rule.topic and tag.what in ("role", "result", "stated")]
     kept = []
@@ -100,7 +139,8 @@ def mentions_of(rule: Rule, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight))
+            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
 
@@ -112,12 +152,15 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     """
     slots = [slot for slot in slots_of(rule) if told or not slot.stated]
     by_name = {slot.name: slot for slot in slots}
-    mentions = mentions_of(rule, matches)
+    mentions = mentions_of(rule, line, matches)
+    by_slot: dict[str, list[Mention]] = {}
+    for mention in mentions:
+        by_slot.setdefault(mention.slot, []).append(mention)
     options = []
     for value in values:
-        found = _options(rule, line, value, slots, by_name, mentions, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
@@ -152,27 +195,32 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
     for depth in range(len(order) - 1, -1, -1):
         found = options[order[depth]]
         bound[depth] = bound[depth + 1] + max(0.0, found[0].score if found else 0.0)
+    names = {id(option): option.names for found in options for option in found}
     steps = 0
 
     def go(depth: int, score: float, used: frozenset[str], heard: frozenset[int], chosen: dict[int, Option | None]) -> None:
         nonlocal best_score, best, steps
         steps += 1
-        if score + bound[depth] <= best_score or steps > 4000:
-            return
         if depth == len(order):
-            best_score, best = score, dict(chosen)
+            if score > best_score:
+                best_score, best = score, dict(chosen)
             return
-        index = order[depth]
+        index, rest = order[depth], bound[depth + 1]
         for option in options[index]:
-            names = {slot.name for slot in option.slots if not (isinstance(slot.declared, Input) and slot.declared.many)}
-            shared = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
-            if (names & used and not shared) or (option.mention >= 0 and option.mention in heard):
+            if score + option.score + rest <= best_score or steps > MOST_STEPS:
+                break  # the options come best first: none of the others can do better
+            takes = names[id(option)]
+            if option.mention >= 0 and option.mention in heard:
+                continue
+            if takes & used and not any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ())):
                 continue
             chosen[index] = option
-            go(depth + 1, score + option.score, used | names, heard | {option.mention} if option.mention >= 0 else heard, chosen)
-        chosen[index] = None
-        go(depth + 1, score + (UNPLACED_SOFT if values[index].soft else UNPLACED), used, heard, chosen)
-        del chosen[index]
+            go(depth + 1, score + option.score, used | takes, heard | {option.mention} if option.mention >= 0 else heard, chosen)
+        without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
+        if without + rest > best_score:
+            chosen[index] = None
+            go(depth + 1, without, used, heard, chosen)
+        chosen.pop(index, None)
 
     go(0, 0.0, frozenset(), frozenset(), {})
     if not best and values:
@@ -180,19 +228,19 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
     return best_score, best
 
 
-def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], mentions: list[Mention],
+def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, mentions, prefer)
+        found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
     named = {
-        mention.slot
-        for mention in mentions
-        if mention.first == value.last and mention.last not in line.at_value and not _leads(line, mention)
-        and line.words[mention.first] not in ASKING and mention.slot in by_name and _fit(value.main, by_name[mention.slot], system_hint) is not None
+        name
+        for name, mentions in by_slot.items()
+        if name in by_name and any(_names(line, value, mention) for mention in mentions)
+        and _fit(value.main, by_name[name], system_hint) is not None
     }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
@@ -204,11 +252,13 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
-        affinity, mention = _affinity(line, value, slot, mentions)
+        affinity, mention = _affinity(line, value, by_slot.get(slot.name, ()))
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
+        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+            continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
@@ -237,12 +287,11 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
     """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
-    nouns = {stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun}
-    return line.words[value.last] in nouns
+    return line.words[value.last] in _nouns(rule)
 
 
-def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], mentions: list[Mention],
-                   prefer: Mapping[str, float]) -> list[Option]:
+def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
+                   prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
@@ -250,10 +299,10 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
-        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near = max((_affinity(line, value, slot, mentions)[0] for slot in slots), default=0.0)
+        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
         found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
@@ -276,7 +325,7 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
     if kind.name not in kinds:
         return None
     if not measure.bare:
-        base = 0.6 if kinds[0] == kind.name else 0.3
+        base = -0.3 if lacks_length(measure, kind) else 0.6 if kinds[0] == kind.name else 0.3
     else:
         base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
         if kind is COUNT and measure.value.denominator != 1:
@@ -292,68 +341,47 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
 
 def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     """Whether the number is one a maker would meet there: a little for or against."""
-    declared = slot.declared
-    if not isinstance(declared, Input):
+    if (slot.likely is None and slot.sane is None) or (measure.bare and slot.kind is LENGTH and not system_hint):
         return 0.0
-    likely = declared.usual or declared.practice.partition(" by ")[0]
-    value, _ = base_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
-    if measure.bare and slot.kind is LENGTH and not system_hint:
+    value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
+    if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
+        return OUT_OF_SENSE
+    if slot.likely is None:
         return 0.0
-    good = _within(value, likely)
-    if declared.sane and not _within(value, declared.sane):
-        return -1.5
-    return 0.0 if good is None else 0.35 if good else -0.35
+    return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
 
 
-def _within(value: Fraction, text: str) -> bool | None:
-    if not text:
-        return None
-    low, high = bounds(text)
-    return not ((low is not None and value < low) or (high is not None and value > high))
+def _names(line: Line, value: Value, mention: Mention) -> bool:
+    """Whether a role word stands straight after a value and is not the next one's."""
+    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+        return False
+    return line.words[mention.first] not in ASKING
 
 
-def _affinity(line: Line, value: Value, slot: Slot, mentions: list[Mention]) -> tuple[float, int]:
-    """How strongly the words beside a value speak for a slot, and the mention that does."""
+def _unit_for_sense(kind: Kind, system_hint: str) -> str:
+    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
+    if kind is LENGTH:
+        return system_hint
+    if kind.base in ("st/mm", "row/mm"):
+        return kind.inch if system_hint == "in" else kind.metric
+    return ""
+
+
+def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
+    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
     best, who = 0.0, -1
     for mention in mentions:
-        if mention.slot != slot.name:
-            continue
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
         elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
-            if _leads(line, mention):
+            if mention.leads:
                 continue
-            near = 3.0 - _crossing(line, value.last, mention.first) * 1.1
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
         else:
-            near = 2.8 - _crossing(line, mention.last, value.first)
+            near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
             best, who = near, mention.number
     return best, who
-
-
-def _leads(line: Line, mention: Mention) -> bool:
-    """Whether a role word belongs to the number after it and never to the one before: from, to, at, until."""
-    return all(word in LEADING for word in line.words[mention.first : mention.last])
-
-
-def _crossing(line: Line, first: int, last: int) -> float:
-    """How far two places are apart: links cost little, words one, punctuation more, another number most."""
-    cost = 0.0
-    for spot in range(first, last):
-        word = line.words[spot]
-        if spot in line.at_value:
-            cost += 2.2
-        elif word in LINKS:
-            cost += 0.12
-        elif word in (",", ";", "and", "with"):
-            cost += 1.3
-        elif word in (".", "?", "!", "\n"):
-            cost += 2.0
-        else:
-            cost += 0.75
-        if cost > 4:
-            break
-    return cost

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from grammar import Sum
 from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
-from rules.engine.units import CURRENCIES, convert, factor
+from rules.engine.request import Given
+from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
-from .tokens import NUMBER_WORDS, tokens
+from .tokens import LINKS, NUMBER_WORDS, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
 MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
@@ -25,8 +28,8 @@ KINDS_OF_UNIT: dict[str, tuple[str, ...]] = {
     "pound": ("money", "weight"),
     "L": ("volume", "length"),
     "%": ("percentage", "ratio"),
-    "st": ("stitches",),
-    "row": ("rows", "count"),
+    "st": ("stitches", "stitch tension"),
+    "row": ("rows", "count", "row tension"),
     "st/in": ("stitch tension", "number a length"),
     "degree": ("angle",),
     **dict.fromkeys(("hour", "minute"), ("time",)),
@@ -36,6 +39,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+LARGEST_BITS = 900
 READABLE = 999  # larger numbers are in no phrase
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
@@ -69,11 +73,20 @@ class Value:
         return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
+VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
+BARRIERS = {
+    **dict.fromkeys(LINKS, 0.12),
+    **dict.fromkeys((",", ";", "and", "with"), 1.3),
+    **dict.fromkeys((".", "?", "!", "\n"), 2.0),
+}
+
+
 @dataclass(slots=True)
 class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
-    barrier[i] is how hard it is to cross token i: punctuation costs, a value costs more, a word one, a link little.
+    barriers: how hard it is to cross the tokens up to each, added up when first asked for.
+    kept: lists and tables that were not typed but are meant, by the name of their kind.
     """
 
     text: str
@@ -82,6 +95,16 @@ class Line:
     values: list[Value]
     at_value: dict[int, Value]
     sum: Sum | None = None
+    kept: dict[str, Given] = field(default_factory=dict)
+    barriers: list[float] = field(default_factory=list)
+
+    def crossing(self, first: int, last: int) -> float:
+        """How far two places are apart: links cost little, words one, punctuation more, another number most."""
+        if not self.barriers:
+            self.barriers = [0.0]
+            for spot, word in enumerate(self.words):
+                self.barriers.append(self.barriers[-1] + (VALUE_BARRIER if spot in self.at_value else BARRIERS.get(word, WORD_BARRIER)))
+        return self.barriers[last] - self.barriers[first]
 
 
 def lay_out(query: Query) -> Line:
@@ -130,7 +153,7 @@ def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
     """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
     if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
-    if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
+    if shape == "one" and measure.value == 1 and measure.unit in ("row", "st", "g") and measure.per is None:
         return tokens(measure.text)
     return ("#",)
 
@@ -149,19 +172,23 @@ def _shape(chunk: Measure | Size | Span | Sweep | Series) -> tuple[str, tuple[Me
 
 def kinds_of(measure: Measure) -> tuple[str, ...]:
     """The names of the kinds a measure could be, the likeliest first."""
-    unit, per = measure.unit, measure.per
+    return _kinds(measure.unit, None if measure.per is None else measure.per.unit)
+
+
+@lru_cache(maxsize=1024)
+def _kinds(unit: str, per: str | None) -> tuple[str, ...]:
     if per is None:
         return KINDS_OF_UNIT.get(unit, ()) if unit else BARE_KINDS
-    if per.unit == "":
+    if per == "":
         return ("ratio",)
-    if per.unit in LENGTHS:
+    if per in LENGTHS:
         if unit in MONEYS or unit == "pound":
             return ("price a length",)
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
         rate = RATE_KINDS.get(unit)
         return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
-    if per.unit in ("m^2", "yd^2", "cm^2", "in^2"):
+    if per in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)
     return ()
 
@@ -177,6 +204,11 @@ def settled(unit: str, kind: Kind) -> str:
     if unit == "L":
         return "ligne" if kind.name == "length" else "l"
     return unit
+
+
+def lacks_length(measure: Measure, kind: Kind) -> bool:
+    """Whether a tension was said without the length it is over: "tension 22", "my gauge is 22 sts"."""
+    return kind.name in ("stitch tension", "row tension") and measure.per is None and measure.unit in ("", "st", "row")
 
 
 def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fraction, str]:
@@ -195,9 +227,28 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
         return total * factor(unit or "1") / (below.value * factor(below.unit)), rate_unit
     if measure.per is not None:
         return total / measure.per.value, ""
-    if kind.name in ("stitch tension", "row tension") and not unit:
+    if lacks_length(measure, kind):
         unit = bare_unit
     return total * (factor(unit) if unit else 1), unit
+
+
+def _rough(number: Fraction) -> float:
+    """A number as a float; one too large for it is without end."""
+    return math.inf if number.numerator.bit_length() > LARGEST_BITS else float(number)
+
+
+def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
+    """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
+    total = 0.0
+    unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    if lacks_length(measure, kind):
+        return float(measure.value) * (rough_factor(bare_unit) if bare_unit else 1.0)
+    for part in measure.parts:
+        own = settled(part.unit, kind) or unit
+        total += _rough(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
+    if measure.per is not None:
+        total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
+    return -total if measure.sign == "-" else total
 
 
 def _bare_above(kind: Kind) -> str:

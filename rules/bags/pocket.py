@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.drawing import LineDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome

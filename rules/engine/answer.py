@@ -83,7 +83,10 @@ class Table:
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """Everything about one answer. status: answered, incomplete, unclear, impossible or done."""
+    """Everything about one answer. status: answered, incomplete, unclear, impossible or done.
+
+    text: paragraphs to be read after the headline, in place of results, for what is no sum (an explanation).
+    """
 
     status: str
     topic: str = ""
@@ -103,6 +106,7 @@ class Answer:
     table: Table | None = None
     drawing: Drawing | None = None
     question: str = ""
+    text: tuple[str, ...] = ()
 
 
 def impossible(topic: str, message: str, **more: Any) -> Answer:

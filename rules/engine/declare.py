@@ -89,7 +89,7 @@ class Step:
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
-    and when it does not ("enough", "short").
+    and when it does not ("enough", "short"). sane: "low..high", outside of which a number is not this result, told.
     """
 
     name: str
@@ -105,6 +105,7 @@ class Step:
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
     words: tuple[str, str] | None = None
+    sane: str = ""
 
     @property
     def shown_label(self) -> str:
@@ -135,6 +136,39 @@ class Caution:
 
 
 @dataclass(frozen=True, slots=True)
+class Fact:
+    """What a derivation starts from: a truth of geometry, in words and as an equation "left = right"."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Follows:
+    """One algebraic step of a derivation: it follows from the lines above it. words: what is done; equation: what it gives."""
+
+    words: str
+    equation: str
+
+
+@dataclass(frozen=True, slots=True)
+class Derivation:
+    """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
+
+    step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
+    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
+    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    """
+
+    step: str
+    lines: tuple[Fact | Follows, ...]
+    names: Mapping[str, str] = field(default_factory=dict)
+    of: str = ""
+    try_with: Mapping[str, str] = field(default_factory=dict)
+    when: When = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class Refusal:
     """Numbers for which a rule has no answer.
 
@@ -146,7 +180,7 @@ class Refusal:
     choices: When = field(default_factory=dict)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # a rule is itself: what is worked out about it is kept by identity
 class Rule:
     """A rule of the trade, whole.
 
@@ -156,7 +190,6 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
-    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
@@ -164,6 +197,7 @@ class Rule:
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
+    derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 
@@ -189,6 +223,7 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:

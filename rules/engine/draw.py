@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from .buying import VERDICT
 from .declare import Input, Rule
 from .kinds import ANY, LENGTH, TEXT
 from .literal import bounds, literal
@@ -26,7 +27,7 @@ FRACTION_OF_INCH, PLACES = 16, 100  # a workable number is in sixteenths of an i
 
 def targets(rule: Rule) -> tuple[str, ...]:
     """The rule's results that are numbers, in order of use."""
-    return tuple(name for name in rule.answers if (step := rule.step(name)) and step.kind is not TEXT)
+    return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is not TEXT)
 
 
 def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request | None:
@@ -34,7 +35,16 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request |
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
+    A rule that gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
     """
+    for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
+        if (made := _at_level(rule, pick, system, own)) is not None:
+            return made
+    return None
+
+
+def _at_level(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
+    """The best of some draws; None when none gives a sum."""
     best: tuple[int, Request] | None = None
     for _ in range(3 * TRIES):
         made = _try(rule, pick, system, level)
@@ -59,7 +69,15 @@ def _try(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
         request = _mixed(rule, request, pick)
     if not _works(rule, request) or expected(Run(rule, request), target).rounded <= 0:
         return None
-    return _pruned(rule, request, target)
+    request = _pruned(rule, request, target)
+    return None if _told_already(rule, request) else request
+
+
+def _told_already(rule: Rule, request: Request) -> bool:
+    """Whether the result hangs on nothing given, or is one of the values given: no sum to practise."""
+    made = expected(Run(rule, request), request.asked[0])
+    given = [(item.kind.base, value.value) for name, value in request.given.items() if (item := rule.input(name)) and item.kind.is_number]
+    return not given or (made.kind.base, made.exact) in given
 
 
 def _given(rule: Rule, pick: Pick, system: str, level: int) -> dict[str, Given]:
@@ -84,8 +102,12 @@ def _only_spoken(rule: Rule, name: str) -> bool:
 
 
 def _readable(given: Given, system: str) -> Given:
-    """Money with its sign, and a price by the yard or the metre, to the nearest quarter."""
+    """Money with its sign, and a price by the yard or the metre, to the nearest quarter; a tension over 4 in or 10 cm."""
     above, _, below = given.unit.partition("/")
+    if system == "in" and below == "10cm":
+        unit = f"{above}/4in"
+        value = given.value / factor(given.unit) * factor(unit)
+        return Given(value, unit, shown(value, unit))
     if above != "money" or not isinstance(given.value, Fraction):
         return given
     below = {"in": "yd", "cm": "m"}[system] if below in ("yd", "m") else below
@@ -164,9 +186,10 @@ def _pruned(rule: Rule, request: Request, target: str) -> Request:
 
 
 def _awkward(run: Run, target: str) -> int:
-    """How many of the numbers on the way to a result cannot be written shortly."""
+    """How many of the numbers on the way to a result cannot be written shortly, and how many given are alike."""
     run.get(target)
-    return sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
+    given = [(item.kind.name, value.value) for name, value in run.request.given.items() if (item := run.rule.input(name)) and item.kind.is_number]
+    return len(given) - len(set(given)) + sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
 
 
 def _number(run: Run, name: str) -> bool | None:

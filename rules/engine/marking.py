@@ -23,6 +23,7 @@ from .units import factor, same_kind, system_of
 WHOLE = (COUNT, STITCHES, ROWS)
 OTHER = {"in": "cm", "cm": "in"}
 COARSEST = Fraction(1, 100)  # a rounding of the learner's own is sensible while it moves the value by no more than this
+HAIR = Fraction(1, 1000)  # and nearer than this, anything that is no count is the value
 POWERS_OF_TWO = (1, 2, 4, 8, 16, 32, 64)
 TROUBLE = (Needs, NoAnswer, Impossible, ArithmeticError, ValueError, TypeError, AssertionError, KeyError, IndexError, RecursionError)
 
@@ -195,7 +196,11 @@ def _own_rounding(want: Expected, typed: Typed) -> Fraction:
     unit = typed.unit or want.unit
     size = factor(unit) if unit and unit != "1" else Fraction(1)
     half = precision(Fraction(typed.value) / size, unit) * size / 2
-    return half if half <= COARSEST * abs(Fraction(want.exact)) or half * 2 <= _finest(want) else Fraction(0)
+    one_way = want.here is not None and want.here.direction in ("up", "down")  # rounded the other way it would not do
+    size_of = abs(Fraction(want.exact))
+    hair = Fraction(0) if one_way else HAIR * size_of
+    sensible = not one_way and half <= COARSEST * size_of
+    return max(half, hair) if sensible or half * 2 <= _finest(want) else hair
 
 
 def _finest(want: Expected) -> Fraction:

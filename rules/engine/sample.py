@@ -63,7 +63,7 @@ def _coarser(low: Fraction, high: Fraction, step: Fraction, unit: Fraction) -> t
     """The low end and the step of a range in fives of the unit, or in ones, where that leaves enough to draw from."""
     for size in (5 * unit, unit):
         first = -(-low // size) * size
-        if size > step and high - first >= ENOUGH * size:
+        if size >= step and high - first >= ENOUGH * size:
             return first, size
     return low, step
 

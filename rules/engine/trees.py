@@ -79,3 +79,16 @@ def length_power(node: Node, of_name: Powers) -> Fraction:
     if node.op == "*":
         return left + length_power(node.right, of_name)
     return left - length_power(node.right, of_name) if node.op == "/" else left
+
+
+def every(node: Node) -> Iterator[Node]:
+    """Every part of a tree, the whole one first."""
+    yield node
+    if isinstance(node, Negate):
+        yield from every(node.of)
+    elif isinstance(node, Binary):
+        yield from every(node.left)
+        yield from every(node.right)
+    elif isinstance(node, Call):
+        for arg in node.args:
+            yield from every(arg)

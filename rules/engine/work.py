@@ -81,12 +81,13 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks = len(run.lines), len(run.assumed)
+        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -95,6 +96,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             if head is None:
                 raise
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
     return results, head
 
 
@@ -114,7 +116,9 @@ def result_of(run: Run, step: Step) -> Result:
     unit = run.step_unit(step)
     wanted = run.request.unit
     lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
-    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    # "yardage" is of the cloth: the sizes beside it stay in the units of cutting.
+    beside = wanted in ("yd", "m") and any(one.rounding is not None and one.rounding.bought for one in run.rule.steps)
+    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)

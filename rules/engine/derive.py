@@ -1,0 +1,267 @@
+"""Formulas derived from geometry, every line checked by algebra; and any rule's steps put together and turned round.
+
+sympy does the algebra. It is loaded only here and only when a derivation is asked for.
+"""
+
+from __future__ import annotations
+
+import operator
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import Any
+
+from grammar.formula import Binary, Call, Name, Negate, Node, Number
+
+from . import formula
+from .declare import Derivation, Fact, Rule
+from .kinds import TEXT
+from .literal import literal
+from .rounding import apply
+from .slips import label_of
+from .text import shown
+from .trees import every
+
+OPERATIONS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "^": operator.pow}
+DIRECTIONS = {"up": "up to the next", "down": "down to the next", "near": "to the nearest", "ties up": "to the nearest"}
+
+
+class DerivationError(ValueError):
+    """A line that does not follow, or a last line that is not what the rule reckons; the message names rule and line."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A line of a derivation for reading. fact: it is where the derivation starts, and follows from nothing above it."""
+
+    words: str
+    equation: str
+    fact: bool = False
+
+
+# -- from geometry to the rule ---------------------------------------------------------------------------------------
+
+
+def derived(rule: Rule, made: Derivation) -> tuple[Shown, ...]:
+    """The lines of a derivation, each checked. Raises DerivationError for one that does not hold."""
+    check(rule, made)
+    return tuple(Shown(line.words, in_words(rule, made, line.equation), isinstance(line, Fact)) for line in made.lines)
+
+
+def check(rule: Rule, made: Derivation) -> None:
+    """Let sympy see that every line follows from the facts above it, and that the last one is the rule's own formula."""
+    facts: list[Any] = []
+    unknowns: set[Any] = set()
+    for number, line in enumerate(made.lines, 1):
+        left, right = (expression(side) for side in sides(rule, line.equation))
+        if isinstance(line, Fact):
+            facts.append(left - right)
+            unknowns |= {symbol for symbol in facts[-1].free_symbols if rule.input(symbol.name) is None}
+        elif not _follows(left - right, facts, unknowns):
+            raise DerivationError(f"{rule.topic}: line {number} does not follow from the lines above it: {line.equation}")
+    _check_last(rule, made)
+
+
+def _follows(residue: Any, facts: list[Any], unknowns: set[Any]) -> bool:
+    """Whether an expression is nought wherever the facts are."""
+    import sympy  # type: ignore[import-untyped]
+
+    order = sorted(unknowns, key=lambda symbol: str(symbol.name))
+    solutions = sympy.solve(facts, order, dict=True) if facts else [{}]
+    return bool(solutions) and all(sympy.simplify(residue.subs(solution)) == 0 for solution in solutions)
+
+
+def _check_last(rule: Rule, made: Derivation) -> None:
+    import sympy
+
+    last = made.lines[-1]
+    _, right = sides(rule, last.equation)
+    own = rule_formula(rule, made)
+    kept = set(formula.names(right))
+    difference = expression(right) - expression(put_together(rule, own, kept))
+    if sympy.simplify(difference) != 0:
+        raise DerivationError(f"{rule.topic}: the last line, {last.equation}, is not what the rule reckons for {made.step}")
+
+
+def rule_formula(rule: Rule, made: Derivation) -> Node:
+    """The formula that is derived: the step's own, or the part of it that `of` names. Raises DerivationError."""
+    step = rule.step(made.step)
+    if step is None or not step.formula:
+        raise DerivationError(f"{rule.topic}: derives {made.step}, which is no step with a formula")
+    whole = formula.read(step.formula)
+    if not made.of:
+        return whole
+    part = formula.read(made.of)
+    if part not in every(whole):
+        raise DerivationError(f"{rule.topic}: {made.of} is no part of the formula of {made.step}: {step.formula}")
+    return part
+
+
+def sides(rule: Rule, equation: str) -> tuple[Node, Node]:
+    """The two sides of "left = right". Raises DerivationError."""
+    left, equals, right = equation.partition("=")
+    if not equals:
+        raise DerivationError(f"{rule.topic}: {equation!r} is no equation; write: side ^ 2 = 2 * leg ^ 2")
+    return formula.read(left.strip()), formula.read(right.strip())
+
+
+def in_words(rule: Rule, made: Derivation, equation: str) -> str:
+    """An equation with things called by their names."""
+    return " = ".join(words(rule, side, made) for side in sides(rule, equation))
+
+
+def words(rule: Rule, node: Node, made: Derivation | None = None) -> str:
+    """A formula with things called by their names, powers as small figures."""
+    names = made.names if made else {}
+    text = formula.show(node, lambda name: names.get(name) or label_of(rule, name))
+    return text.replace(" ^ 2", "²").replace(" ^ 3", "³")
+
+
+def tried(rule: Rule, made: Derivation, system: str) -> str:
+    """The last line in numbers, rounded as the trade rounds it; "" when there is nothing to try it with."""
+    step = rule.step(made.step)
+    if not made.try_with or step is None:
+        return ""
+    values = {name: literal(text, system) for name, text in made.try_with.items()}
+    _, right = sides(rule, made.lines[-1].equation)
+    exact = formula.evaluate(right, lambda name: values[name][0], lambda name: values[name][0])
+    given = ", ".join(f"{made.names.get(name) or label_of(rule, name)} {text}" for name, (_, _, text) in values.items())
+    if step.rounding is None:
+        unit = step.kind.inch if system == "in" else step.kind.metric
+        return f"With {given}: {shown(float(exact), unit)}"
+    how = step.rounding.of(system)
+    return f"With {given}: {shown(float(exact), how.unit)}, {DIRECTIONS[how.direction]} {shown(how.base_step(), how.unit)}: {shown(apply(exact, how), how.unit)}"
+
+
+# -- any rule's formulas -----------------------------------------------------------------------------------------------
+
+
+def put_together(rule: Rule, node: Node, kept: set[str]) -> Node:
+    """A formula with each step and each worked-out input put in by its own formula, but for those kept by name."""
+    if isinstance(node, Name):
+        inside = "" if node.name in kept else _formula_of(rule, node.name)
+        return put_together(rule, formula.read(inside), kept | {node.name}) if inside else node
+    if isinstance(node, Negate):
+        return Negate(put_together(rule, node.of, kept))
+    if isinstance(node, Binary):
+        return Binary(node.op, put_together(rule, node.left, kept), put_together(rule, node.right, kept))
+    if isinstance(node, Call):
+        if node.name == "rounded":
+            return put_together(rule, node.args[0], kept)
+        return Call(node.name, tuple(put_together(rule, arg, kept) for arg in node.args))
+    return node
+
+
+def _formula_of(rule: Rule, name: str) -> str:
+    step, item = rule.step(name), rule.input(name)
+    if step is not None:
+        return step.formula if step.kind is not TEXT else ""
+    ways = [one.value[1:] for one in (item.defaults if item else ()) if one.derived and one.value.startswith("=")]
+    return ways[0] if len(ways) == 1 and item is not None and len(item.defaults) == 1 else ""
+
+
+def whole_formula(rule: Rule, target: str) -> Node | None:
+    """A result as one formula of what is given; None when an algorithm or a choice stands in the way."""
+    inside = _formula_of(rule, target)
+    if not inside:
+        return None
+    node = put_together(rule, formula.read(inside), {target})
+    return node if all(isinstance(part, Number | Name | Negate | Binary) or _is_root(part) for part in every(node)) else None
+
+
+def _is_root(node: Node) -> bool:
+    return isinstance(node, Call) and node.name == "sqrt"
+
+
+def simplified(rule: Rule, target: str) -> Node | None:
+    """The result as one formula, as short as algebra makes it; None where there is no one formula."""
+    import sympy
+
+    node = whole_formula(rule, target)
+    return None if node is None else tree(sympy.factor_terms(sympy.simplify(expression(node))))
+
+
+def turned_round(rule: Rule, target: str) -> Iterator[tuple[str, Node]]:
+    """(input, formula) for each input that a result can be solved for, before any rounding."""
+    import sympy
+
+    node = whole_formula(rule, target)
+    if node is None:
+        return
+    made = expression(node)
+    for name in dict.fromkeys(formula.names(node)):
+        try:
+            found = sympy.solve(made - sympy.Symbol(target, positive=True), sympy.Symbol(name, positive=True))
+            if len(found) == 1:
+                yield name, tree(sympy.factor_terms(found[0]))
+        except (NotImplementedError, ValueError, TypeError):  # what sympy raises when it gives up
+            continue
+
+
+# -- to sympy and back -------------------------------------------------------------------------------------------------
+
+
+def expression(node: Node) -> Any:
+    """A formula as a sympy expression of positive symbols. Raises DerivationError for what algebra cannot take."""
+    import sympy
+
+    if isinstance(node, Number):
+        return sympy.Rational(node.value.numerator, node.value.denominator)
+    if isinstance(node, Name):
+        return sympy.pi if node.name == "pi" else sympy.Symbol(node.name, positive=True)
+    if isinstance(node, Negate):
+        return -expression(node.of)
+    if isinstance(node, Binary) and node.op in OPERATIONS:
+        return OPERATIONS[node.op](expression(node.left), expression(node.right))
+    if isinstance(node, Call) and node.name == "sqrt":
+        return sympy.sqrt(expression(node.args[0]))
+    if isinstance(node, Call) and node.name == "rounded":
+        return expression(node.args[0])
+    raise DerivationError(f"{type(node).__name__} {getattr(node, 'name', '')} has no place in a derivation; derive a part of the formula with of=")
+
+
+def tree(made: Any) -> Node:
+    """A sympy expression as a formula tree. Raises ValueError for what the formula language lacks."""
+    import sympy
+
+    if made == sympy.pi:
+        return Name("pi")
+    if made.is_Symbol:
+        return Name(made.name)
+    if made.is_Rational:
+        value = Number(Fraction(abs(int(made.p)), int(made.q)))
+        return Negate(value) if made < 0 else value
+    if made.is_Add:
+        return _added(sorted(made.args, key=lambda term: term.could_extract_minus_sign()))
+    if made.is_Mul:
+        return _multiplied(made)
+    if made.is_Pow:
+        if made.exp == sympy.Rational(1, 2):
+            return Call("sqrt", (tree(made.base),))
+        if made.exp.is_Integer and made.exp > 0:
+            return Binary("^", tree(made.base), tree(made.exp))
+        return Binary("/", Number(Fraction(1)), tree(1 / made))
+    raise ValueError(f"{made} cannot be written as a formula")
+
+
+def _added(terms: list[Any]) -> Node:
+    whole = tree(terms[0])
+    for term in terms[1:]:
+        minus = term.could_extract_minus_sign()
+        whole = Binary("-" if minus else "+", whole, tree(-term if minus else term))
+    return whole
+
+
+def _multiplied(made: Any) -> Node:
+    if made.could_extract_minus_sign():
+        return Negate(tree(-made))
+    above, below = made.as_numer_denom()
+    if below.as_coeff_Add()[0] < 0:  # 1 - share reads better than share - 1
+        above, below = -above, -below
+    if below != 1:
+        return Binary("/", tree(above), tree(below))
+    first, *others = made.args
+    whole = tree(first)
+    for factor in others:
+        whole = Binary("*", whole, tree(factor))
+    return whole
