@@ -67,7 +67,9 @@ def bias(row: Row) -> float | int | None:
     if ask == "length along selvage":
         return rounded(work("bias binding", strip=strip), "step", "in")
     if row.get("binding"):
-        return exact(work("bias binding", finished=row.get("finished"), kind=KINDS[row.get("binding")]), "strip_width", row.unit)
+        return exact(
+            work("bias binding", finished=row.get("finished"), kind=KINDS[row.get("binding")]), "strip_width", row.unit
+        )
     if row.get("banding_depth"):
         return exact(work("bias binding", finished=row.get("banding_depth"), kind="band"), "strip_width", row.unit)
     if row.get("square"):
@@ -77,7 +79,9 @@ def bias(row: Row) -> float | int | None:
         return rounded(made, "square", "in") if "round up" in ask else exact(made, "square", "in")
     if row.get("placemats"):
         one, other = _sides(row.get("size"))
-        made = work("bias binding", number=row.get("placemats"), side_a=one, side_b=other, allowance=row.get("overlap_each"))
+        made = work(
+            "bias binding", number=row.get("placemats"), side_a=one, side_b=other, allowance=row.get("overlap_each")
+        )
         return exact(made, "need", "in")
     return None
 
@@ -95,7 +99,9 @@ def buttons(row: Row) -> float | int | None:
         return rounded(made, "ligne", "ligne") if ask == "ligne rounded" else exact(made, "ligne", "ligne")
     if ask.startswith("buttonhole length"):
         bar = "1/8 in" if "bar tacks" in row.get("rule") else "0 in"
-        return exact(work("buttonhole", diameter=diameter, thickness=row.get("thickness"), bar=bar), "flat_length", "in")
+        return exact(
+            work("buttonhole", diameter=diameter, thickness=row.get("thickness"), bar=bar), "flat_length", "in"
+        )
     if ask == "centre line to finished edge":
         return exact(work("button stand", diameter=diameter), "stand", "in")
     if ask.startswith("minimum overlap"):
@@ -109,8 +115,15 @@ def _spaced(row: Row) -> float | None:
     if not span:
         return None
     if row.get("target_gap"):
-        return exact(work("evenly spaced marks", system=_system(span), length=span, apart=row.get("target_gap"), inset="0 cm"), "count")
-    return exact(work("evenly spaced marks", system=_system(span), length=span, number=row.get("buttons"), inset="0 cm"), "spacing", row.unit)
+        return exact(
+            work("evenly spaced marks", system=_system(span), length=span, apart=row.get("target_gap"), inset="0 cm"),
+            "count",
+        )
+    return exact(
+        work("evenly spaced marks", system=_system(span), length=span, number=row.get("buttons"), inset="0 cm"),
+        "spacing",
+        row.unit,
+    )
 
 
 # -- thread, stitches, needles -----------------------------------------------------------------------------------------
@@ -132,12 +145,18 @@ def thread(row: Row) -> float | str | None:
         return exact(work("thread", system="cm", seams=[row.get("seam")], stitch=stitch, waste="0 %"), "length", "cm")
     if ask in ("needle thread", "looper thread"):
         factor = row.get("needle_factor") or row.get("looper_factor")
-        return exact(work("thread", system="cm", seams=[row.get("seam")], ratio=factor, waste="0 %"), "length", row.unit)
+        return exact(
+            work("thread", system="cm", seams=[row.get("seam")], ratio=factor, waste="0 %"), "length", row.unit
+        )
     if row.get("net"):
         waste = row.get("waste").replace("percent", "%")
         return exact(work("thread", system="cm", seams=[row.get("net")], ratio="1", waste=waste), "length", row.unit)
     if row.get("needle") and row.get("looper"):
-        return exact(work("thread", system="cm", seams=[row.get("needle"), row.get("looper")], ratio="1", waste="0 %"), "length", row.unit)
+        return exact(
+            work("thread", system="cm", seams=[row.get("needle"), row.get("looper")], ratio="1", waste="0 %"),
+            "length",
+            row.unit,
+        )
     if ask == "seam in yards":
         return exact(work("thread", seams=[row.get("seam")], ratio="1", waste="0 %"), "length", "yd")
     if "waste allowance" in ask and row.get("edition") != "earlier":
@@ -150,7 +169,12 @@ def thread(row: Row) -> float | str | None:
     return None
 
 
-CLOTHS = {"light woven": "light", "medium woven": "medium", "heavy woven": "heavy", "filmy (organdy, net, organza)": "filmy"}
+CLOTHS = {
+    "light woven": "light",
+    "medium woven": "medium",
+    "heavy woven": "heavy",
+    "filmy (organdy, net, organza)": "filmy",
+}
 
 
 def needles(row: Row) -> float | str | None:
@@ -218,7 +242,11 @@ def zips(row: Row) -> float | None:
         return float(re.search(r"or (\d+) cm", sold).group(1))  # type: ignore[union-attr]
     if row.get("front_neck_drop"):
         body = row.get("body_length_HPS") or row.get("body_length_CB")
-        given = {"body": body, "front_drop": row.get("front_neck_drop"), "less": row.get("less").replace("percent", "%")}
+        given = {
+            "body": body,
+            "front_drop": row.get("front_neck_drop"),
+            "less": row.get("less").replace("percent", "%"),
+        }
         if row.get("back_neck_drop"):
             given["back_drop"] = row.get("back_neck_drop")
         if row.get("collar_height"):
@@ -235,22 +263,44 @@ def bags(row: Row) -> float | None:
     if row.get("distance_from_point"):
         return exact(work("box corner", stated={"point": row.get("distance_from_point")}, asked="depth"), unit="in")
     if row.get("cut_width") and ask == "finished width":
-        return exact(work("box corner", panel_width=row.get("cut_width"), depth=row.get("depth"), seam=row.get("seam")), "width", "in")
+        return exact(
+            work("box corner", panel_width=row.get("cut_width"), depth=row.get("depth"), seam=row.get("seam")),
+            "width",
+            "in",
+        )
     if row.get("cut_height"):
-        made = work("box corner", panel_height=row.get("cut_height"), depth=row.get("depth"), seam=row.get("bottom_seam"), top=row.get("top_hem"))
+        made = work(
+            "box corner",
+            panel_height=row.get("cut_height"),
+            depth=row.get("depth"),
+            seam=row.get("bottom_seam"),
+            top=row.get("top_hem"),
+        )
         return exact(made, "height", "in")
     if row.get("finished"):
         width, height, depth = _sides(row.get("finished"))
         made = work("tote", width=width, height=height, depth=depth, seam=row.get("seam"), top=row.get("top_hem"))
         return exact(made, "panel_width" if "width" in ask else "panel_height", "in")
     if row.get("strap_drop"):
-        made = work("strap", drop=row.get("strap_drop"), apart=row.get("span_between_ends"), inset=row.get("ends_sewn").removesuffix(" each"))
+        made = work(
+            "strap",
+            drop=row.get("strap_drop"),
+            apart=row.get("span_between_ends"),
+            inset=row.get("ends_sewn").removesuffix(" each"),
+        )
         return exact(made, "strap", "in")
     if row.get("strap_finished"):
         return exact(work("strap", finished=row.get("strap_finished")), "four", "in")
     if row.get("corner_square_cut"):
         # With one allowance on all three seams the square between the stitching lines is as large as the one cut out.
-        return exact(work("box corner", stated={"cut_out": row.get("corner_square_cut").removesuffix(" at stitching line")}, asked="depth"), unit="in")
+        return exact(
+            work(
+                "box corner",
+                stated={"cut_out": row.get("corner_square_cut").removesuffix(" at stitching line")},
+                asked="depth",
+            ),
+            unit="in",
+        )
     if row.get("finished zip opening"):
         return exact(work("zip", opening=row.get("finished zip opening")), "zip_length", "in")
     return None
@@ -338,7 +388,6 @@ CHECKS = {
 }
 
 
-
 def _rows(*names: str) -> Callable[[Row], bool]:
     """Rows by id, single or from first to last: "EL-008", "EL-020..EL-022"."""
     wanted = set()
@@ -351,29 +400,64 @@ def _rows(*names: str) -> Callable[[Row], bool]:
 
 
 LISTED = [
-    Listed("how to sew, not a sum: where to stitch, what to leave open, lengths sold ready", 11,
-           _rows("EL-008", "EL-009", "EL-019..EL-022", "EL-031", "EL-045", "BU-036", "BU-037", "BG-012")),
-    Listed("sources disagree on elastic (up to 1 in less for firm, 3 to 5 in for soft): the rule takes the share of common practice, and its notes say so",
-           6, _rows("EL-025..EL-030")),
+    Listed(
+        "how to sew, not a sum: where to stitch, what to leave open, lengths sold ready",
+        11,
+        _rows("EL-008", "EL-009", "EL-019..EL-022", "EL-031", "EL-045", "BU-036", "BU-037", "BG-012"),
+    ),
+    Listed(
+        "sources disagree on elastic (up to 1 in less for firm, 3 to 5 in for soft): the rule takes the share of "
+        "common practice, and its notes say so",
+        6,
+        _rows("EL-025..EL-030"),
+    ),
     Listed("pairs of widths as the trade names them, no sum", 9, _rows("EL-033..EL-040", "BG-013")),
     Listed("a rule of thumb that the table of the same topic and geometry contradict", 1, _rows("BI-024")),
-    Listed("allowances and hem depths by garment, no sum of these rules", 34, lambda row: row.topic == "seams and hems"),
-    Listed("rougher ratios of another Coats guide: the factors are taken, and the rule's notes name the difference", 3, _rows("TH-013", "TH-014", "TH-016")),
-    Listed("factors measured by unpicking, a division the maker does; the factor can then be given", 4, _rows("TH-017", "TH-018", "TH-024", "TH-025")),
+    Listed(
+        "allowances and hem depths by garment, no sum of these rules", 34, lambda row: row.topic == "seams and hems"
+    ),
+    Listed(
+        "rougher ratios of another Coats guide: the factors are taken, and the rule's notes name the difference",
+        3,
+        _rows("TH-013", "TH-014", "TH-016"),
+    ),
+    Listed(
+        "factors measured by unpicking, a division the maker does; the factor can then be given",
+        4,
+        _rows("TH-017", "TH-018", "TH-024", "TH-025"),
+    ),
     Listed("an earlier edition's allowance, replaced in 2010", 1, _rows("TH-032")),
     Listed("by cloth thickness and stitch density: no rule asks for the seam's thickness", 7, _rows("TH-033..TH-039")),
     Listed("averages a garment and for embroidery, no sum of seams", 5, _rows("TH-040..TH-044")),
-    Listed("shares other than the lockstitch's: from memory but for the one-thread stitch, which has no under thread", 10,
-           _rows("TH-045", "TH-047..TH-055")),
-    Listed("needle sizes outside the packets' table, and 13, which one table alone pairs with 80", 9, _rows("NE-001", "NE-002", "NE-007", "NE-017..NE-021", "NE-028")),
+    Listed(
+        "shares other than the lockstitch's: from memory but for the one-thread stitch, which has no under thread",
+        10,
+        _rows("TH-045", "TH-047..TH-055"),
+    ),
+    Listed(
+        "needle sizes outside the packets' table, and 13, which one table alone pairs with 80",
+        9,
+        _rows("NE-001", "NE-002", "NE-007", "NE-017..NE-021", "NE-028"),
+    ),
     Listed("stitches an inch by cloth: told in the rule's notes, no sum", 6, _rows("NE-040", "NE-051..NE-055")),
     Listed("yarn sums other than thread sizes", 10, _rows("TN-001..TN-004", "TN-011", "TN-012", "TN-029..TN-032")),
     Listed("labels on cones, from memory", 8, _rows("TN-038..TN-045")),
     Listed("pattern sense, no sum", 3, _rows("ZI-026", "ZI-027", "BG-001")),
-    Listed("law and standards: named in the caution to be checked, not worked as a verdict", 14,
-           _rows("SA-004..SA-009", "SA-011", "SA-012", "SA-015..SA-020")),
+    Listed(
+        "law and standards: named in the caution to be checked, not worked as a verdict",
+        14,
+        _rows("SA-004..SA-009", "SA-011", "SA-012", "SA-015..SA-020"),
+    ),
     Listed("limits from memory, which the caution does not quote", 9, _rows("SA-021..SA-027", "SA-036", "SA-037")),
-    Listed("the test cylinder for small parts: a laboratory's test, not a maker's sum", 7, _rows("SA-028", "SA-029", "SA-031..SA-035")),
-    Listed("sleepwear limits: not quoted, the caution names the rule to be checked", 72, lambda row: row.topic == "safety: sleepwear"),
+    Listed(
+        "the test cylinder for small parts: a laboratory's test, not a maker's sum",
+        7,
+        _rows("SA-028", "SA-029", "SA-031..SA-035"),
+    ),
+    Listed(
+        "sleepwear limits: not quoted, the caution names the rule to be checked",
+        72,
+        lambda row: row.topic == "safety: sleepwear",
+    ),
     Listed("cots and mattresses, no sum", 2, _rows("SA-110", "SA-115")),
 ]
