@@ -192,7 +192,7 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
 def _counted(line: Line, match: Match) -> float:
     """How much a result is what is asked with its size before it: "how many 100 g balls"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
         return 1.8
     return 0.0
 
