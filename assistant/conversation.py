@@ -16,9 +16,10 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, candidates, coverage, evidence, read_as, unheard
+from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
+from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
@@ -31,6 +32,7 @@ UNNAMED_COVERAGE = 0.66
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
 
 @dataclass(slots=True)
@@ -96,7 +98,10 @@ class Conversation:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
         made = self._answer(text, heard)
         notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
-        return replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+        made = replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
+        if self.notebook is not None and made.status == "answered":
+            self.notebook.last = made
+        return made
 
     def attempt(self, text: str, heard: Heard) -> Answer:
         """The answer to a line, what went before left as it was when there is none."""
@@ -152,6 +157,8 @@ class Conversation:
         topics = [topic for topic, _ in candidates(heard.matches)]
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if len(heard.line.values) >= SHORTEST_LIST:
+            topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
         for topic in dict.fromkeys(topics):
@@ -164,59 +171,53 @@ class Conversation:
         self.forget()
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
-        if best is None:
+        if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
+        best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
-            requests = [request for one in (best, *rivals[:3]) if (request := self.request_for(one, heard)) is not None]
+            requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)
             return say.rivals(self.mind, (best, *rivals[:3]))
         if best.lost:
             return say.unplaced(best)
-        if not self._complete(best, heard):
+        if self.tried(best, heard).answer.status != "answered":
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
             near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one, heard.matches)]
-            best = next((one for one in near if self._complete(one, heard)), best)
-        return self._work(best, heard, None)
+            best = next((one for one in near if self.tried(one, heard).answer.status == "answered"), best)
+        return self._said(best, heard)
 
     def _agree(self, best: Reading, rivals: list[Reading], heard: Heard) -> bool:
         """Whether every reading comes to the same: then there is nothing to ask."""
-        heads = set()
-        for reading in (best, *rivals):
-            request = self.request_for(reading, heard)
-            made = work(reading.rule, request) if request is not None else None
-            if made is None or made.status != "answered":
-                return False
-            heads.add((made.results[0].value, made.results[0].unit))
-        return len(heads) == 1
+        made = [self.tried(reading, heard).answer for reading in (best, *rivals)]
+        if any(one.status != "answered" for one in made):
+            return False
+        return len({(one.results[0].value, one.results[0].unit) for one in made}) == 1
 
-    def _complete(self, reading: Reading, heard: Heard) -> bool:
-        """Whether a reading can be worked as it stands."""
-        request = self.request_for(reading, heard)
-        return request is not None and work(reading.rule, request).status == "answered"
+    def tried(self, reading: Reading, heard: Heard) -> Tried:
+        """A reading put to its rule; each only once."""
+        if reading.tried is None:
+            try:
+                request = build(reading, self.habits, frozenset(heard.line.words), None)
+                reading.tried = Tried(request, work(reading.rule, request))
+            except NeedsUnit as need:
+                reading.tried = Tried(None, say.needs_unit(reading, need))
+        return reading.tried
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
         """The best of the readings (which come best first) that speaks plainly enough of its rule."""
         return next((one for one in readings if plain_enough(one, matches)), None)
 
-    def request_for(self, reading: Reading, heard: Heard, earlier: Request | None = None) -> Request | None:
-        try:
-            return build(reading, self.habits, frozenset(heard.line.words), earlier)
-        except NeedsUnit:
-            return None
-
-    def _work(self, reading: Reading, heard: Heard, earlier: Request | None) -> Answer:
-        try:
-            request = build(reading, self.habits, frozenset(heard.line.words), earlier)
-        except NeedsUnit as need:
-            return say.needs_unit(reading, need)
-        made = work(reading.rule, request)
+    def _said(self, reading: Reading, heard: Heard) -> Answer:
+        """The answer to a reading, with the words that changed nothing, kept for what follows."""
+        tried = self.tried(reading, heard)
+        made = tried.answer
         if made.status == "answered":
             made = replace(made, not_used=(*made.not_used, *unheard(reading, self.mind.lexicon.words)))
-        return self._keep(request, made)
+        return self._keep(tried.request, made)
 
     def _keep(self, request: Request | None, made: Answer) -> Answer:
         if request is not None:
@@ -243,6 +244,14 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _talks_of_something_else(reading: Reading) -> bool:
+    """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
+    if reading.line.values or reading.asked or reading.chosen or reading.listed:
+        return False
+    unknown = len(unheard(reading, frozenset()))
+    return unknown > max(2, len(reading.heard))
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

@@ -26,7 +26,7 @@ _WORD = re.compile(r"[a-z]+")
 _ROOM = "plus minus less take away times x multiplied divided by of twice double half halves an and one two three five"
 _ROOM += " four six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
 _ROOM += " twenty thirty forty fifty sixty seventy eighty ninety hundred thousand dozen third thirds quarter quarters"
-_ROOM += " as into fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
+_ROOM += " off as into fifth fifths sixth sixths eighth eighths tenth tenths sixteenth sixteenths a the"
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,6 +113,8 @@ def _node(line: Line, branch: Tree[Token], depth: int) -> SumNode | None:
     if branch.data == "share":
         return _binary("*", _share(line, parts[0]), last)  # type: ignore[arg-type]
     left = _node(line, parts[0], depth + 1)  # type: ignore[arg-type]
+    if branch.data == "off":  # "20 % off 45 in": what it is off, less that share of it
+        return left and _binary("-", last, _binary("*", left, last))
     return left and _binary(_OPERATIONS[" ".join(str(parts[1]).split())], left, last)
 
 

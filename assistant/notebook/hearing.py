@@ -6,6 +6,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
+from rules.engine.answer import Answer
+
 from .page import Page
 from .phrases import Found
 from .said import Token
@@ -40,6 +42,11 @@ class Hearing:
 
     def has(self, slot: str) -> bool:
         return slot in self.found.slots
+
+    @property
+    def last(self) -> Answer | None:
+        """The last question's answer, to be kept."""
+        return self.talk.notebook.last if self.talk.notebook is not None else None
 
     @property
     def alone(self) -> bool:

@@ -28,6 +28,8 @@ class Notebook:
     def __init__(self, path: Path) -> None:
         self.path = path
         self._store: Store | None = None
+        self.last: Answer | None = None
+        """The last question's answer, which "keep that" keeps."""
         self.parts: tuple[str, ...] = ()
         """Names of the measures that the last answer took from here, for "and for Ines?"."""
 

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
 
-from rules.engine.answer import Answer, Missing, Result, Table, Value
-from rules.engine.text import number_text, plain
+from rules.engine.answer import Answer, Line, Missing, Result, Table, Value
+from rules.engine.text import plain, shown
 from rules.engine.units import factor
 
 from .amounts import Amount
 
 TOPIC = "notebook"
+FROM_HERE = "from the notebook"
 
 
 def done(text: str, *notes: str) -> Answer:
@@ -50,6 +52,13 @@ def result(name: str, amount: Amount) -> Result:
     return Result(name, plain(number), amount.unit, amount.text, plain(number), amount.text)
 
 
+def in_unit(name: str, value: Fraction, unit: str, noun: str = "") -> Result:
+    """An amount in base units as a result in a unit; noun: what a count counts."""
+    number = plain(value / factor(unit))
+    text = shown(value, unit, noun)
+    return Result(name, number, noun or "1" if unit == "1" else unit, text, number, text)
+
+
 def words(name: str, text: str) -> Result:
     return Result(name, text, "text", text)
 
@@ -64,6 +73,12 @@ def table(columns: Sequence[str], rows: Sequence[Sequence[str]]) -> Table:
     return Table(tuple((name, "text") for name in columns), cells, cells)
 
 
+def filled_table(columns: Sequence[str], rows: Sequence[Sequence[str]]) -> Table:
+    """A table without the columns in which nothing stands."""
+    kept = [spot for spot in range(len(columns)) if any(row[spot] for row in rows)]
+    return table([columns[spot] for spot in kept], [[row[spot] for spot in kept] for row in rows])
+
+
 def joined(items: Sequence[str]) -> str:
     """A list in words.
 
@@ -73,4 +88,12 @@ def joined(items: Sequence[str]) -> str:
     return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} and {items[-1]}" if items else ""
 
 
-__all__ = ["Answer", "Value", "cannot", "done", "joined", "money", "needs", "needs_unit", "number_text", "result", "table", "told", "unsure", "words"]
+def with_working(made: Answer, lines: Sequence[Line]) -> Answer:
+    return replace(made, working=tuple(lines))
+
+
+def built_on(asked: Answer, head: str, results: Sequence[Result], lines: Sequence[Line], called: str, had: Amount) -> Answer:
+    """An answer that goes on from another: what that was given and assumed, and its working, come first."""
+    in_hand = Value(f"{called} in hand", plain(had.value / factor(had.unit)), had.unit, had.text, FROM_HERE)
+    return replace(asked, topic=asked.topic or TOPIC, headline=head, results=tuple(results), given=(*asked.given, in_hand),
+                   working=(*asked.working, *lines), status="answered")  # fmt: skip

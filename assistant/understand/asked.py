@@ -20,6 +20,8 @@ HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
+ASKING = frozenset(("how", "what", "which", "where"))
+JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
@@ -91,14 +93,24 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
     the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    for name in ranked[1:]:
-        first, last = spots.get(name, (999, 999))
-        leads = spots[ranked[0]][0]
-        breath = last + 1 == leads and line.words[last] in AND
-        again = last < leads and scores[name] >= PLAINLY and _asks_again(line.words, last, leads)
+    leads = spots[ranked[0]][0]
+    for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
+        first, last = spots[name]
+        breath = last + 1 == leads and line.words[last] in (AND if name in ranked else JOINED)
+        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, leads)
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _asks_before(words: list[str], first: int) -> bool:
+    """Whether an asking word stands before a place, in the same part of the sentence."""
+    for word in reversed(words[max(0, first - 6) : first + 1]):
+        if word in (".", ",", ";", "?"):
+            return False
+        if word in ("what", "how", "which", "where"):
+            return True
+    return False
 
 
 def _asks_again(words: list[str], first: int, last: int) -> bool:
@@ -151,7 +163,7 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
+    best = 1.9 if any(word in ("how", "what", "which", "where") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
@@ -162,10 +174,12 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    if names_topic:
-        return best  # the topic's own name asks for a result only after an asking word
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
-    if not tail:
+    into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
+    if names_topic and not into:
+        return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
+    terse = match.first == 0 and not ASKING.intersection(words)
+    if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)

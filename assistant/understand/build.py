@@ -17,7 +17,7 @@ from .asked import unit_asked
 from .choose import Reading
 from .place import Slot
 from .usual import Usual, usual_values
-from .values import LENGTHS, Line, Value, base_value, kinds_of
+from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
 
 YOU_SAID_SO = "you said so"
@@ -182,7 +182,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
         return _any(measure)
     why = ""
     use = ""
-    if measure.bare and kind.base in ("mm", "mm^2", "st/mm", "row/mm", "g"):
+    if (measure.bare and kind.base in ("mm", "mm^2", "g")) or lacks_length(measure, kind):
         use = _unit_for_bare(kind, bare)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:

@@ -6,15 +6,16 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from rules.engine.answer import Answer
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
-from rules.engine.request import Given
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
+from rules.engine.request import Given, Request
 
-from .asked import asked_for, could_be_unknown, unknown_count
+from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
-from .readers import READERS
+from .readers import PLAIN, reader_of
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -23,9 +24,12 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+LOUDNESS = {"topic": TOPIC_WEIGHT, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
-LONE_GAIN = 1.5
+# What a rule gains that needs nothing but the lone measure in the line.
+LONE_GAIN = 2.0
+DIRECT_GAIN = 3.0
 # How plainly a lone measure with a unit asked for names its rule: less than any topic word does.
 LONE = 0.3
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
@@ -38,6 +42,13 @@ OTHER_WORD = 0.6
 # "How many squares" is no question for a rule that knows nothing of squares.
 UNKNOWN_COUNT = 2.5
 
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A reading put to its rule: the request, and the answer to it; or the unit that a bare number wants."""
+
+    request: Request | None
+    answer: Answer
 
 @dataclass(slots=True)
 class Reading:
@@ -54,6 +65,7 @@ class Reading:
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
+    tried: Tried | None = None
     topic_score: float = 0.0
 
     @property
@@ -66,12 +78,9 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
     scores: dict[str, float] = {}
     for match in matches:
-        best: dict[str, float] = {}
-        for tag in match.tags:
-            strength = match.weight * (TOPIC_WEIGHT if tag.what == "topic" else 0.9 if tag.what == "option" else 0.6)
-            best[tag.topic] = max(best.get(tag.topic, 0.0), strength)
-        for topic, strength in best.items():
-            scores[topic] = scores.get(topic, 0.0) + strength
+        for topic, tags in match.entry.by_topic().items() if match.entry is not None else ():
+            loudest = max(LOUDNESS[tag.what] for tag in tags)
+            scores[topic] = scores.get(topic, 0.0) + match.weight * loudest
     ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
@@ -79,8 +88,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
-    mine = [match for match in matches if any(tag.topic == rule.topic for tag in match.tags)]
-    mine = _longest(rule, mine)
+    mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
+    mine = _longest(mine)
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
@@ -131,20 +140,17 @@ def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
             placing.score += UNPLACED
 
 
-def _longest(rule: Rule, matches: list[Match]) -> list[Match]:
-    """A phrase inside a longer one of the same rule is that longer phrase's part, unless it speaks of the same thing."""
+def _longest(matches: list[Match]) -> list[Match]:
+    """A phrase inside a longer one that names the same rule or an option of it is that longer phrase's part."""
     kept = []
     for match in matches:
         swallowed = any(
             other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
-            and any(tag.topic == rule.topic and tag.what in ("option", "topic") for tag in other.tags)
+            and any(tag.what in ("option", "topic") for tag in other.tags)
             for other in matches
         )  # fmt: skip
-        tags = tuple(tag for tag in match.tags if tag.topic == rule.topic)
-        if swallowed:
-            tags = ()
-        if tags:
-            kept.append(Match(match.first, match.last, tags, match.weight))
+        if not swallowed:
+            kept.append(match)
     return kept
 
 
@@ -173,9 +179,11 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
     listed: dict[str, Given] = {}
     for item in rule.inputs:
-        reader = READERS.get(item.kind.name)
+        reader = reader_of(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
+            if given is None and not item.extra:
+                given = line.kept.get(item.kind.name)
             if given is not None:
                 listed[item.name] = given
                 values = [value for value in values if value.number not in taken]
@@ -190,7 +198,7 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
-            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+            if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
                 text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
     return found
@@ -204,6 +212,12 @@ def _plain(placing: Placing) -> bool:
 def _states(placing: Placing) -> bool:
     """Whether a number was taken for a result told."""
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
+
+
+def _listed(reading: Reading, name: str) -> tuple[object, ...]:
+    """The entries of a list input, none when it was not read."""
+    given = reading.listed.get(name)
+    return given.value if given is not None and isinstance(given.value, tuple) else ()
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -226,18 +240,34 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif reading.listed and matches:
+    elif matches and any(item.kind.name in PLAIN and len(_listed(reading, item.name)) > 1 for item in reading.rule.inputs):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
     elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
         reading.topic_score = LONE
-        score += LONE_GAIN
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
-    for item in reading.rule.inputs:
-        needed = item.default is None and not item.extra and item.name not in filled
-        if needed and item.name not in reading.asked[:1]:
+    missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
+    for item in missing:
+        if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
+    if reading.topic_score == LONE and reading.rule.lone and not missing:
+        score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
+
+
+def _says_no_more(line: Line) -> bool:
+    """Whether a line holds one plain measure and nothing else but fillers and units."""
+    words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
+    plain = all(word in FILLERS or word in UNITS_ASKED or len(word) < 3 for word in words)
+    return plain and len(line.values) == 1 and line.values[0].main.per is None
+
+
+def _put_directly(line: Line) -> bool:
+    """Whether the lone measure is put into a unit at once, and that is all its clause says: "5 ft 4 in centimetres, for the ..."."""
+    words, spot = line.words, line.values[0].last
+    spot += spot < len(words) and words[spot] in LEAD
+    asked = spot < len(words) and words[spot] in UNITS_ASKED
+    return asked and (spot + 1 == len(words) or words[spot + 1] in (",", ".", "?", ";", "!", "\n"))
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:
@@ -245,7 +275,7 @@ def _passed_over(reading: Reading, matches: list[Match]) -> float:
     loud: dict[int, float] = {}
     words, heard = reading.line.words, reading.heard
     for match in matches:
-        share = OTHER_TOPIC if any(tag.what == "topic" for tag in match.tags) else OTHER_WORD
+        share = OTHER_TOPIC if match.entry is not None and match.entry.names_topic else OTHER_WORD
         strength = share * match.weight / (match.last - match.first)
         for spot in range(match.first, match.last):
             if spot not in heard and words[spot] not in FILLERS:
@@ -266,7 +296,7 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
     """How telling the words are that the reading's rule heard: the rarer they are among the rules, the more."""
     loud: dict[int, float] = {}
     for match in matches:
-        if any(tag.topic == reading.rule.topic for tag in match.tags):
+        if match.of(reading.rule.topic):
             for spot in range(match.first, match.last):
                 if reading.line.words[spot] not in FILLERS:
                     loud[spot] = max(loud.get(spot, 0.0), match.weight / (match.last - match.first))

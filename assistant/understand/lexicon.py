@@ -23,6 +23,25 @@ class Tag(NamedTuple):
     option: str = ""
 
 
+@dataclass(slots=True)
+class Entry:
+    """A phrase and what it may mean. by_topic: its tags by topic, put in order when first asked for."""
+
+    words: tuple[str, ...]
+    tags: tuple[Tag, ...]
+    weight: float
+    names_topic: bool = False
+    ordered: dict[str, tuple[Tag, ...]] = field(default_factory=dict)
+
+    def by_topic(self) -> dict[str, tuple[Tag, ...]]:
+        if not self.ordered:
+            gathered: dict[str, list[Tag]] = {}
+            for tag in self.tags:
+                gathered.setdefault(tag.topic, []).append(tag)
+            self.ordered = {topic: tuple(tags) for topic, tags in gathered.items()}
+        return self.ordered
+
+
 class Match(NamedTuple):
     """A phrase met in a question: the tokens first..last (exclusive) and the readings it has."""
 
@@ -30,6 +49,13 @@ class Match(NamedTuple):
     last: int
     tags: tuple[Tag, ...]
     weight: float
+    entry: Entry | None = None
+
+    def of(self, topic: str) -> tuple[Tag, ...]:
+        """The readings that are of one topic."""
+        if self.entry is not None:
+            return self.entry.by_topic().get(topic, ())
+        return tuple(tag for tag in self.tags if tag.topic == topic)
 
 
 AXIS_WORDS = {
@@ -46,9 +72,10 @@ HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height
 
 @dataclass(slots=True)
 class Lexicon:
-    """phrases: first token -> [(all tokens, tags, weight)], longest first. words: every word known."""
+    """single: phrases of one word; longer: first word -> second word -> phrases. words: every word known."""
 
-    phrases: dict[str, list[tuple[tuple[str, ...], tuple[Tag, ...], float]]] = field(default_factory=dict)
+    single: dict[str, Entry] = field(default_factory=dict)
+    longer: dict[str, dict[str, list[Entry]]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
@@ -56,13 +83,19 @@ class Lexicon:
     def match(self, words: list[str]) -> list[Match]:
         """Every phrase in a list of tokens; one inside a longer one that means the same rule's is left out later."""
         found = []
-        phrases = self.phrases
         for first, word in enumerate(words):
-            for phrase, tags, weight in phrases.get(word, ()):
-                last = first + len(phrase)
-                if len(phrase) == 1 or tuple(words[first:last]) == phrase:
-                    found.append(Match(first, last, tags, weight))
+            following = words[first + 1] if first + 1 < len(words) else ""
+            for entry in self.longer.get(word, NOTHING).get(following, ()):
+                last = first + len(entry.words)
+                if len(entry.words) == 2 or tuple(words[first:last]) == entry.words:
+                    found.append(Match(first, last, entry.tags, entry.weight, entry))
+            alone = self.single.get(word)
+            if alone is not None:
+                found.append(Match(first, first + 1, alone.tags, alone.weight, alone))
         return found
+
+
+NOTHING: dict[str, list[Entry]] = {}
 
 
 def build(rules: Mapping[str, Rule]) -> Lexicon:
@@ -83,9 +116,14 @@ def build(rules: Mapping[str, Rule]) -> Lexicon:
         if all(word in FILLERS for word in key):
             weight *= 0.3
         weight *= 1 + 0.35 * (len(key) - 1)
-        lexicon.phrases.setdefault(key[0], []).append((key, tuple(tags), weight))
-    for listed in lexicon.phrases.values():
-        listed.sort(key=lambda entry: -len(entry[0]))
+        entry = Entry(key, tuple(tags), weight, any(tag.what == "topic" for tag in tags))
+        if len(key) == 1:
+            lexicon.single[key[0]] = entry
+        else:
+            lexicon.longer.setdefault(key[0], {}).setdefault(key[1], []).append(entry)
+    for seconds in lexicon.longer.values():
+        for listed in seconds.values():
+            listed.sort(key=lambda entry: -len(entry.words))
     lexicon.words = frozenset(word for key in entries for word in key) | WORDS
     return lexicon
 

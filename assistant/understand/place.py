@@ -14,9 +14,12 @@ from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import Line, Value, kinds_of, rough_value
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
+OUT_OF_SENSE = -3.0
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -105,7 +108,7 @@ def slots_of(rule: Rule) -> list[Slot]:
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
         if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]
@@ -157,7 +160,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
@@ -229,7 +232,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, by_slot, prefer)
+        found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size":
         return found
     counted = _counts(rule, line, value)
@@ -254,6 +257,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
+        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+            continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
@@ -286,7 +291,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-                   prefer: Mapping[str, float]) -> list[Option]:
+                   prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
     found = []
@@ -294,7 +299,7 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
-        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
         near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
@@ -320,7 +325,7 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
     if kind.name not in kinds:
         return None
     if not measure.bare:
-        base = 0.6 if kinds[0] == kind.name else 0.3
+        base = -0.3 if lacks_length(measure, kind) else 0.6 if kinds[0] == kind.name else 0.3
     else:
         base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
         if kind is COUNT and measure.value.denominator != 1:
@@ -338,9 +343,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     """Whether the number is one a maker would meet there: a little for or against."""
     if (slot.likely is None and slot.sane is None) or (measure.bare and slot.kind is LENGTH and not system_hint):
         return 0.0
-    value = rough_value(measure, slot.kind, system_hint if slot.kind is LENGTH else "")
+    value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
-        return -1.5
+        return OUT_OF_SENSE
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
@@ -351,6 +356,15 @@ def _names(line: Line, value: Value, mention: Mention) -> bool:
     if mention.first != value.last or mention.last in line.at_value or mention.leads:
         return False
     return line.words[mention.first] not in ASKING
+
+
+def _unit_for_sense(kind: Kind, system_hint: str) -> str:
+    """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
+    if kind is LENGTH:
+        return system_hint
+    if kind.base in ("st/mm", "row/mm"):
+        return kind.inch if system_hint == "in" else kind.metric
+    return ""
 
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:

@@ -186,6 +186,7 @@ TOTE = Rule(
     sizes=(("width", "height", "depth"), ("width", "height"), ("pocket_width", "pocket_height")),
     source=GEOMETRY,
     algorithm=_tote,
+    defers=("box corner",),
     no_unknown=("cloth_width", "seam", "top", "straps"),
     cautions=(
         Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching", COMMON_PRACTICE,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Default, Input
 from ..engine.kinds import LENGTH
 
-WIDTH_OF_BAG = Input("width", "finished width", LENGTH, says=("wide", "width", "across", "w"), axis="width", ask="How wide is the finished bag?",
+WIDTH_OF_BAG = Input("width", "finished width", LENGTH, says=("wide", "width", "across", "w", "does it finish", "will it finish", "does that finish", "will it be", "come out"), axis="width", ask="How wide is the finished bag?",
                      example="14 in", sane="2 cm..3 m", practice="10 in..20 in by 1 in")  # fmt: skip
 HEIGHT_OF_BAG = Input("height", "finished height", LENGTH, says=("high", "height", "tall", "h", "deep from top to bottom"), axis="height",
                       ask="How high is the finished bag?", example="15 in", sane="2 cm..3 m", practice="10 in..20 in by 1 in")  # fmt: skip

@@ -16,6 +16,7 @@ SHOP_STEP = Input(
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs", "at"), extra=True, practice="1 money/m..60 money/m",
+    sane="0.01 money/m..10000 money/m",
 )  # fmt: skip
 DISCOUNT = Input(
     "discount", "discount", PERCENT, says=("off", "discount", "reduction", "in the sale"), default=Default("0 %", derived=True),

@@ -89,7 +89,7 @@ class Step:
     noun: what a count counts; "{what}" is the option made of the choice `what` ("button" or "eyelet").
     stated: words that, beside a number, state this result, so that the rule runs backwards ("have", "left", "only").
     when: only under these choices. words: for a TEXT step whose formula is a condition, what it says when that holds
-    and when it does not ("enough", "short").
+    and when it does not ("enough", "short"). sane: "low..high", outside of which a number is not this result, told.
     """
 
     name: str
@@ -105,6 +105,7 @@ class Step:
     stated: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
     words: tuple[str, str] | None = None
+    sane: str = ""
 
     @property
     def shown_label(self) -> str:
@@ -189,15 +190,14 @@ class Rule:
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
-    spans: pairs of input names that a from-to fills ("stretches from 10 to 15 cm").
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
-    derivation: how its formulas come out of geometry, one or several.
     refusals: numbers for which there is no answer, and why.
+    derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
     """
 

@@ -58,11 +58,12 @@ class QuiltDrawing:
 
 @dataclass(frozen=True, slots=True)
 class OnPointDrawing:
-    """Blocks set on their corners, so many across and down; block: the finished side in mm."""
+    """Blocks set on their corners, so many across and down; width, length: of the whole, in mm."""
 
     across: int
     down: int
-    block: Fraction
+    width: Fraction
+    length: Fraction
     unit: str
 
 

@@ -46,6 +46,18 @@ class Item:
 
 
 @dataclass(frozen=True, slots=True)
+class Cut(Item):
+    """A piece to cut, `count` times: value is its width and length its length, both in mm, as cut.
+
+    cloth: which cloth it is cut from ("lining"), or "" when there is but one. on_fold: one edge lies on the fold.
+    """
+
+    length: Number = 0
+    cloth: str = ""
+    on_fold: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Request:
     """One question, understood.
 

@@ -102,8 +102,13 @@ class Run:
         if step.rounding is None:
             return None
         how = step.rounding.of(self.system)
-        if step.rounding.bought and ("shop_step" in self.request.given or "shop_step" in self.request.usual):
-            return RoundingStep(how.direction, self.get("shop_step") / factor(how.unit), how.unit)
+        shop = self.request.given.get("shop_step") or self.request.usual.get("shop_step")
+        if step.rounding.bought and shop is not None:
+            if "shop_step" in self.request.given:
+                self.touched.add("shop_step")
+            else:
+                self.get("shop_step")  # so that it is listed as assumed
+            return RoundingStep(how.direction, shop.value / factor(how.unit), how.unit)
         return how
 
     def holds(self, when: When) -> bool:

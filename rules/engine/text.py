@@ -49,16 +49,36 @@ def decimal(value: Number, places: int = 3) -> str:
     >>> decimal(Fraction(5, 2)), decimal(Fraction(1, 3)), decimal(Fraction(40))
     ('2.5', '0.333', '40')
     """
+    if isinstance(value, Fraction):
+        return _exact_decimal(value.numerator, value.denominator, places)
     if abs(value) >= 10**300:
-        return "a number of over 300 digits"
-    if isinstance(value, Fraction) and value.denominator == 1:
-        return str(value.numerator) if abs(value) < 10**15 else f"{float(value):.6g}"
+        return HUGE
     if isinstance(value, Fraction):  # ties away from nought, as on paper; a float cannot hold most of them
         value = Fraction(math.floor(abs(value) * 10**places + Fraction(1, 2)), 10**places) * (1 if value > 0 else -1) or value
     text = f"{float(value):.{places}f}".rstrip("0").rstrip(".") if abs(value) < 10**12 else f"{float(value):.6g}"
     if text in ("0", "-0") and value:
         return f"{float(value):.2g}"
     return text
+
+
+HUGE = "a number of over 300 digits"
+LARGE_BITS, HUGE_BITS = 50, 1000
+
+
+def _exact_decimal(above: int, below: int, places: int) -> str:
+    """The decimal of above/below, ties up, worked in whole numbers: it is wanted many times in each answer."""
+    size = abs(above)
+    if size.bit_length() - below.bit_length() > LARGE_BITS:
+        return HUGE if size.bit_length() - below.bit_length() > HUGE_BITS else f"{above / below:.6g}"
+    sign = "-" if above < 0 else ""
+    if below == 1:
+        return f"{sign}{size}"
+    scale = 10**places
+    whole, rest = divmod((2 * size * scale + below) // (2 * below), scale)
+    if not whole and not rest:
+        return f"{above / below:.2g}"
+    digits = f"{rest:0{places}d}".rstrip("0") if rest else ""
+    return f"{sign}{whole}.{digits}" if digits else f"{sign}{whole}"
 
 
 def number_text(value: Number, unit: str) -> str:

@@ -81,12 +81,13 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks = len(run.lines), len(run.assumed)
+        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -95,6 +96,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             if head is None:
                 raise
             del run.lines[marks[0] :], run.assumed[marks[1] :]
+            run.touched = touched  # what could not be worked used nothing
     return results, head
 
 
@@ -114,7 +116,9 @@ def result_of(run: Run, step: Step) -> Result:
     unit = run.step_unit(step)
     wanted = run.request.unit
     lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
-    fixed = step.unit is not None and step.unit[0] == step.unit[1]
+    # "yardage" is of the cloth: the sizes beside it stay in the units of cutting.
+    beside = wanted in ("yd", "m") and any(one.rounding is not None and one.rounding.bought for one in run.rule.steps)
+    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     size = factor(unit)
@@ -277,10 +281,13 @@ def incomplete(rule: Rule, request: Request, wanted: list[str]) -> Answer:
                   message=f"I read this as {rule.topic}, but still need the {what}.", sources=(rule.source,))
 
 
-def needed(rule: Rule, request: Request, name: str) -> list[str]:
-    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on."""
+def needed(rule: Rule, request: Request, name: str, unknown: tuple[str, ...] = ()) -> list[str]:
+    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on.
+
+    unknown: inputs that are wanted, so not needed.
+    """
     found: list[str] = []
-    stand_ins: dict[str, Any] = {}
+    stand_ins: dict[str, Any] = {other: _stand_in(item) for other in unknown if (item := rule.input(other))}
     for _ in range(8):
         try:
             Run(rule, request, stand_ins).get(name)
@@ -351,7 +358,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     target = next(iter(request.stated), "")
     beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
     tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
-    missing = [name for name in needed(rule, request, target) if name != unknown and name not in tied] if target else []
+    missing = needed(rule, request, target, (unknown, *tied)) if target else []
     if missing:
         found_missing = tuple(_missing(rule, name) for name in missing)
         what = ", ".join(entry.name for entry in found_missing)

@@ -35,11 +35,14 @@ NAMES = {
 # Each with "skirt" too: a longer phrase is met before a shorter one inside it.
 OPTIONS = {part: (*names, *(f"{name} skirt" for name in names)) for part, names in NAMES.items()}
 FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?", example="half circle")
-PART = Input(
-    "part", "part of a circle as a number", RATIO, says=("of a circle", "circle", "circle skirt"), sane="1/8..2", spoken=True,
-    default=(Default("1", derived=True, when={"fraction": "full"}), Default("3/4", derived=True, when={"fraction": "three_quarter"}),
-             Default("1/2", derived=True, when={"fraction": "half"}), Default("1/4", derived=True, when={"fraction": "quarter"})),
+FRACTION_OF_ROUND = choice(
+    "fraction", "part of a circle", NAMES, default=(Default("full", "the whole round, until a part is said"),)
+)
+PART_WORDS = (
+    Default("1", derived=True, when={"fraction": "full"}), Default("3/4", derived=True, when={"fraction": "three_quarter"}),
+    Default("1/2", derived=True, when={"fraction": "half"}), Default("1/4", derived=True, when={"fraction": "quarter"}),
 )  # fmt: skip
+PART = Input("part", "part of a circle as a number", RATIO, says=("of a circle", "circle", "circle skirt"), sane="1/8..2", spoken=True, default=PART_WORDS)
 
 CIRCLE_SKIRT = Rule(
     topic="circle skirt",

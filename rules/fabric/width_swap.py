@@ -11,7 +11,7 @@ EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and ex
 
 STATED = Input(
     "stated", "length stated", LENGTH,
-    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern says", "pattern takes", "pattern wants", "pattern needs",
+    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
     ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m", practice="1 m..5 m by 10 cm",
 )  # fmt: skip
@@ -22,7 +22,7 @@ STATED_WIDTH = Input(
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
-    says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "in hand", "comes in", "only comes in",
+    says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width", "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
           "fabric", "cloth", "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",

@@ -23,7 +23,7 @@ ALLOWANCE = Input(
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
     family="fit",
-    says=("add seam allowance", "seam allowance", "cut size", "adding seam allowance", "with seam allowance", "seams and hem", "no seam allowance",
+    says=("add seam allowance", "seam allowance", "adding seam allowance", "with seam allowance", "seams and hem", "no seam allowance",
           "cutting size", "finished piece", "add seams", "plus seam allowance", "net pattern"),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -106,7 +106,7 @@ ALLOWANCE_SWAP = Rule(
     topic="allowance swap",
     family="fit",
     says=("seam allowance in metric", "allowance in metric", "seam allowance in cm", "allowance in cm", "seam allowance in inches", "metric allowance",
-          "seam allowance in mm", "metric", "allowance swap", "allowance in inches", "seam allowance", "in imperial", "what's that in",
+          "seam allowance in mm", "allowance swap", "allowance in inches", "seam allowance",
           "seam in cm", "seam in mm", "seam in inches"),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(

@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Ste
 from ..engine.kinds import COUNT, LENGTH, PERCENT, TEXT
 from ..engine.literal import literal
 from ..engine.outcome import Outcome
-from ..engine.rounding import BODY, PERCENT_TENTH, SMALL
+from ..engine.rounding import BODY, PERCENT_TENTH, FINE
 from ..engine.run import Run
 
 DARTS = Rule(
@@ -33,14 +33,14 @@ DARTS = Rule(
         Input("darts", "darts", COUNT, says=("darts", "dart"), noun="dart", ask="How many darts?", example="4 darts", sane="1..24", practice="2..8 by 2"),
     ),
     steps=(
-        Step("to_darts", "What the side seams do not take goes into the darts", "difference * (1 - share)", LENGTH, rounding=SMALL, unit=("in", "cm"),
+        Step("to_darts", "What the side seams do not take goes into the darts", "difference * (1 - share)", LENGTH, rounding=FINE,
              label="to take in darts", says=("in the darts altogether",)),
-        Step("intake", "Share it among the darts", "to_darts / darts", LENGTH, rounding=SMALL, unit=("in", "cm"), label="dart intake",
+        Step("intake", "Share it among the darts", "to_darts / darts", LENGTH, rounding=FINE, label="dart intake",
              says=("each dart", "how big", "how wide", "how deep", "intake", "dart intake", "size of each dart", "take in each", "dart width"),
              stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart")),
-        Step("leg", "Each leg lies half of it from the dart's middle", "intake / 2", LENGTH, rounding=SMALL, unit=("in", "cm"), label="each side of the middle",
+        Step("leg", "Each leg lies half of it from the dart's middle", "intake / 2", LENGTH, rounding=FINE, label="each side of the middle",
              says=("leg", "dart leg", "each leg", "half")),
-        Step("seam", "Four side seam edges share the rest", "difference * share / 4", LENGTH, rounding=SMALL, unit=("in", "cm"),
+        Step("seam", "Four side seam edges share the rest", "difference * share / 4", LENGTH, rounding=FINE,
              label="at each side seam edge", says=("each side seam", "side seam edge", "off the side seams")),
     ),
     answers=("intake", "leg", "to_darts", "seam"),
@@ -86,7 +86,7 @@ SLEEVE_CAP_EASE = Rule(
               ask="How long is the seam line of the armhole?", example="44 cm", sane="5 cm..150 cm", practice="38 cm..48 cm by 1 cm"),
     ),
     steps=(
-        Step("ease", "Take the armhole from the cap", "cap - armhole", LENGTH, rounding=SMALL, unit=("in", "cm"), says=("ease", "how much ease", "what ease", "longer"),
+        Step("ease", "Take the armhole from the cap", "cap - armhole", LENGTH, rounding=FINE, says=("ease", "how much ease", "what ease", "longer"),
              stated=("ease", "of ease", "ease of")),
         Step("share", "As a share of the armhole", "ease / armhole", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
              says=("percentage", "percent")),

@@ -34,7 +34,7 @@ ROUND_TO_DIAMETER = Rule(
     examples=(
         "neck 14 in round, diameter -> 4 1/2 in; 2 1/4 in",
         "what is the diameter of a circle 94.2 cm in circumference -> 30 cm; 15 cm",
-        "how far round is a circle with a diameter of 20 cm -> 62.8 cm",
+        "a neck hole 12 cm across, what girth is that -> 37.7 cm",
     ),
 )  # fmt: skip
 
@@ -48,8 +48,8 @@ SHARES: dict[str, tuple[tuple[str, float, str], ...]] = {
     "hip": (("women", 0.5, CIRCULAR),),
     "underarm": (("women", 0.75, CIRCULAR),),
     "knee": (("women", 0.25, CIRCULAR),),
+    "head": (("women", 1 / 7.5, CIRCULAR),),  # the figure is seven and a half heads high
 }
-HEAD_LENGTHS = 7.5  # how many heads high the artistic standard figure of the circular is
 
 
 def published_shares(landmark: str, figure: str) -> tuple[tuple[str, float, str], ...]:
@@ -83,7 +83,7 @@ PROPORTION_CHECK = Rule(
               ask="What is the whole height?", example="165 cm", sane="30 cm..230 cm", practice="150 cm..185 cm by 1 cm"),
         Input("landmark", "landmark", CHOICE, extra=True, options={
             "waist": ("waist", "waistline"), "seat": ("seat", "buttocks", "bottom"), "shoulder": ("shoulder", "mid shoulder"), "hip": ("hip", "hip line"),
-            "underarm": ("underarm", "armpit"), "knee": ("knee",)}),
+            "underarm": ("underarm", "armpit"), "knee": ("knee",), "head": ("head",)}),
         choice("figure", "figure", {"any": (), "women": ("woman", "women", "female", "she", "her"), "men": ("man", "men", "male", "he", "his")},
                default=(Default("any", derived=True),)),
     ),

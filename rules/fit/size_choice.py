@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step, choice
 from ..engine.kinds import CHOICE, FIGURE, LENGTH, SIZES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
-from ..engine.rounding import SMALL
+from ..engine.rounding import FINE
 from ..engine.run import Impossible, Needs, Run
 from ..engine.text import shown
 from .ease_table import least_for, verdict
@@ -151,7 +151,7 @@ def _eases(run: Run, sizes: dict[str, Size], measures: dict[str, Number]) -> dic
 
 
 def _ease_step(place: str) -> Step:
-    return Step(f"ease_{place}", f"Ease at the {place}", kind=LENGTH, rounding=SMALL, unit=("in", "cm"), label=f"ease at the {place}",
+    return Step(f"ease_{place}", f"Ease at the {place}", kind=LENGTH, rounding=FINE, label=f"ease at the {place}",
                 says=("ease", "how much ease") if place == "bust" else ())  # fmt: skip
 
 
@@ -239,7 +239,7 @@ SIZE_BY_FINISHED = Rule(
     ),
     steps=(
         Step("size", "The size nearest the ease wanted", kind=TEXT, label="size", says=("size", "what size", "which size")),
-        Step("has", "The ease it has", kind=LENGTH, rounding=SMALL, unit=("in", "cm"), label="ease it has"),
+        Step("has", "The ease it has", kind=LENGTH, rounding=FINE, label="ease it has"),
         Step("verdict", "What is published", kind=TEXT, label="beside published ease"),
     ),
     answers=("size", "has", "verdict"),
@@ -259,8 +259,8 @@ SIZE_BY_FINISHED = Rule(
 BODY_TO_PATTERN = Rule(
     topic="body to pattern difference",
     family="fit",
-    says=("difference to the pattern", "pattern difference", "body to pattern", "pattern row", "how much to add", "add per quarter", "adjust the pattern",
-          "pattern's bust", "alter the pattern", "size's bust", "to each quarter", "each quarter", "each quarter piece", "quarter pattern"),
+    says=("difference to the pattern", "pattern difference", "body to pattern", "pattern row", "adjust the pattern", "the pattern size",
+          "pattern's bust", "alter the pattern", "size's bust", "quarter pattern", "pattern's waist", "pattern's hip", "quarter piece"),
     about="What to add to a pattern (or take off) where the body differs from its size, and how much of it at each quarter piece.",
     inputs=(
         Input("body", "body measure", LENGTH, says=(*OWN, "bust", "waist", "hip", "chest", "hips", "body measure"),
@@ -270,9 +270,9 @@ BODY_TO_PATTERN = Rule(
               ask="What body measure is the pattern's size for?", example="92 cm", sane="20 cm..250 cm", practice="80 cm..110 cm by 2 cm"),
     ),
     steps=(
-        Step("difference", "Take the pattern's body measure from the body", "body - row", LENGTH, rounding=SMALL, unit=("in", "cm"), label="to add all round",
+        Step("difference", "Take the pattern's body measure from the body", "body - row", LENGTH, rounding=FINE, label="to add all round",
              says=("difference", "altogether", "all round")),
-        Step("quarter", "Share it among the four quarter pieces", "difference / 4", LENGTH, rounding=SMALL, unit=("in", "cm"), label="at each quarter piece",
+        Step("quarter", "Share it among the four quarter pieces", "difference / 4", LENGTH, rounding=FINE, label="at each quarter piece",
              says=("quarter", "each quarter", "per quarter", "each piece", "each side seam", "each quarter piece")),
     ),
     answers=("difference", "quarter"),

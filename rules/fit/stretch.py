@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Ste
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
-from ..engine.rounding import CUT, PERCENT_TENTH, SMALL
+from ..engine.rounding import CUT, PERCENT_TENTH, FINE
 from ..engine.run import Run
 from .words import PLACE_WORDS
 
@@ -42,7 +42,7 @@ STRETCH = Rule(
     steps=(
         Step("stretch", "Take what it grew by as a share of its length at rest", "(stretched - rested) / rested", PERCENT, rounding=PERCENT_TENTH,
              says=("stretch", "percent", "percentage", "stretch percentage"), stated=("stretch", "stretchy", "has", "with")),
-        Step("growth", "Take the length at rest from the stretched length", "stretched - rested", LENGTH, rounding=SMALL, unit=("in", "cm"),
+        Step("growth", "Take the length at rest from the stretched length", "stretched - rested", LENGTH, rounding=FINE,
              label="what it grows by"),
         Step("knit", "What class of knit that is", kind=TEXT, label="class of knit",
              says=("class", "kind of knit", "what kind", "category", "stable", "stretchy enough")),

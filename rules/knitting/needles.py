@@ -47,7 +47,7 @@ def sizes_thick(tool: str, thickness: Fraction) -> list[Size]:
 
 
 def _look_up(run: Run) -> Outcome:
-    tool, into = run.get("tool"), run.get("into")
+    tool, into = "hook" if run.get("letter") != "none" else run.get("tool"), run.get("into")
     if into == "all" and run.was_given("thickness") and run.was_given("named"):
         into = run.get("named")  # "3.5 mm hook US": the system named is the one wanted
     system, name, found = _wanted(run, tool)
@@ -130,6 +130,11 @@ _US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook")
 _UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size", "canadian", "old needle", "old pattern")
 
 
+def _lettered(letter: str) -> tuple[str, ...]:
+    """How a hook's letter is said: H hook, size H crochet hook, hook size H."""
+    return (f"{letter} hook", f"hook {letter}", f"{letter} crochet hook", f"hook size {letter}", f"{letter} size hook", f"size {letter} hook")
+
+
 def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
     return tuple(f"{lead} {name}" for name in names for lead in ("in", "to", "into", "as", "what", "which", "what is the", "what's the", "in old")) + tuple(
         f"{name} equivalent" for name in names
@@ -139,16 +144,17 @@ def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
 NEEDLE_OR_HOOK_SIZE = Rule(
     topic="needle or hook size",
     family="knitting",
-    says=("needle size", "hook size", "knitting needle", "knitting needles", "crochet hook", "needle", "needles", "hook", "needle in mm", "size needle", "us needle",
-          "uk needle", "convert needle", "convert hook", "us size", "uk size", "old uk size", "steel hook", "japanese needle", "millimetre needle", "needle conversion"),
+    says=("knitting needle", "knitting needles", "crochet hook", "needle", "needles", "hook", "knitting needle size", "crochet hook size", "steel hook",
+          "convert needle", "convert hook", "needle conversion", "knitting pins",
+          *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
         Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle", "hook", "us size", "uk size", "japanese", "old uk", "no."),
-              ask="Which size, and in which system?", example="US 7", extra=True, sane="0..60", practice="2..10 by 1"),
+              ask="Which size, and in which system?", example="US 7", extra=True, sane="0..50", practice="2..10 by 1"),
         Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric"), extra=True, sane="0.4 mm..60 mm", practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),
         choice("letter", "hook letter", {
-            **{letter: (f"{letter} hook", f"hook {letter}", f"size {letter}", f"{letter} crochet hook", f"hook size {letter}", f"{letter} size hook", f"letter {letter}") for letter in LETTERS},
+            **{letter: _lettered(letter) for letter in LETTERS},
             "none": ("no letter",),
         }, default=Default("none", derived=True)),
         choice("tool", "needle or hook", {

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT
@@ -216,7 +216,7 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: object, default_ho
                   default=Default("=before", "the same at both ends"), sane=f"0 {unit}..400 {unit}", practice=f"3 {unit}..6 {unit} by 1 {unit}", usual=f"0 {unit}..40 {unit}"),
         ),
         steps=(
-            Step("plain", f"Take the ends and the buttonholes off the band", "band - before - after - holes * hole", kind, label=f"plain {kind_word} between the end buttonholes"),  # type: ignore[arg-type]
+            Step("plain", "Take the ends and the buttonholes off the band", "band - before - after - holes * hole", kind, label=f"plain {kind_word} between the end buttonholes"),  # type: ignore[arg-type]
             Step("exact", "Share them among the spaces, one fewer than the buttonholes", "plain / (holes - 1)", kind, label="share of a space"),  # type: ignore[arg-type]
             Step("between", f"Whole {kind_word} only, the rest left for the ends", "exact", kind, rounding=rounding, label=f"plain {kind_word} between buttonholes",  # type: ignore[arg-type]
                  says=("between", "apart", "between buttonholes", f"plain {kind_word}", "spacing", "space", "how far apart", f"how many {kind_word}")),
@@ -330,7 +330,7 @@ FIT = Rule(
           "jumper ease", "knitted cardigan", "cardigan knitted", "sweater knitted", "knitted pullover", "knitted garment"),
     about="The ease between a body and a finished knitted garment, and what the lists of fits call it.",
     inputs=(
-        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"), axis="girth",
+        Input("body", "body measure", LENGTH, says=("body", "bust", "chest", "my bust", "my chest", "actual", "i am", "my", "his chest", "her bust", "measures", "i measure"),
               ask="What does the body measure?", example="92 cm", sane="10 cm..3 m", practice="80 cm..120 cm by 2 cm"),
         Input("finished", "finished measure", LENGTH, says=("finished", "finished sweater", "finished chest", "finished bust", "pattern", "comes out", "jumper is", "sweater is",
                                                             "jumper of", "sweater of", "cardigan of"),
@@ -350,7 +350,7 @@ FIT = Rule(
     examples=(
         "knitting ease: bust 92 cm, finished sweater 102 cm, what fit is that -> classic in the current list, standard in the older list; 10 cm",
         "what fit is a cardigan knitted 44 in round on a 40 in chest -> classic in the current list, standard in the older list; 4 in",
-        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> very close (negative ease) in the current list, very close in the older list; -6 cm",
+        "how will a knitted jumper of 86 cm fit on a 92 cm bust -> -6 cm; very close (negative ease) in the current list, very close in the older list",
     ),
     related=("size at my tension",),
 )

@@ -6,7 +6,7 @@ from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, fl
 from ..engine.kinds import AREA, COUNT, LENGTH, MASS, MONEY, PERCENT
 from ..engine.rounding import COUNT_UP, PENNY, YARN_LENGTH, YARN_WEIGHT
 
-NO_SPARE = flag("exactly", "spare yarn wanted or not",
+NO_SPARE = flag("exactly", "no spare",
                 ("no spare", "no extra", "nothing extra", "without spare", "without extra", "none spare", "no allowance", "exactly", "no reserve",
                  "no safety", "with no spare", "zero spare", "not a metre more", "nothing spare"))  # fmt: skip
 _SPARE_SAYS = ("spare", "extra", "reserve", "to be safe", "allowance", "safety", "margin", "over", "on top", "for luck", "more")

@@ -37,6 +37,8 @@ class _Reckoning:
             return -self.value(node.of)
         assert isinstance(node, Binary)
         left, right = self.value(node.left), self.value(node.right)
+        if node.op in "+-" and _is_percentage(node.right) and left.dimensionality:
+            right = left * right  # "80 cm plus 10 %": that share of what stands before it
         made = self.operate(node.op, left, right)
         if abs(made.magnitude) > LARGEST:
             raise Impossible("that comes out larger than anything in a workroom. Try smaller numbers, such as: 3 x 5 3/8 in")
@@ -100,6 +102,10 @@ class _Reckoning:
         if kind == {"[length]": 1}:
             return "in" if inches else "cm"
         return "?"
+
+
+def _is_percentage(node: Any) -> bool:
+    return isinstance(node, Leaf) and node.measure.unit == "%"
 
 
 def _plain_unit(unit: str) -> str:

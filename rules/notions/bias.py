@@ -123,7 +123,7 @@ BIAS_YIELD = Rule(
     no_unknown=("loss", "length"),
     examples=(
         "never minding the joins, what length of 2 in bias comes out of a 24 in square -> 288 in",
-        "how much 2 in bias from a 20 in square -> 200 in",
+        "how much 2 in bias out of a 20 x 30 in piece of cloth -> 300 in",
         "bias strips 4 cm wide from a square of 60 cm, what length -> 900 cm",
     ),
     related=("bias binding",),

@@ -63,7 +63,7 @@ def _nearest(run: Run) -> Outcome:
 BUTTON_SIZES = Rule(
     topic="button sizes",
     family="notions",
-    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter",
+    says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter", "button in mm", "button in inches", "button in cm", "button",
           "24l button", "button size in mm"),
     about="Button sizes in ligne, inches and millimetres: 40 ligne are an inch.",
     inputs=(
@@ -93,7 +93,7 @@ BUTTON_STAND = Rule(
     topic="button stand",
     family="notions",
     says=("button stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons", "button overlap", "button front extension",
-          "extension past the centre", "extension", "centre front extension", "wrap for buttons"),
+          "extension past the centre", "extension", "centre front extension", "wrap for buttons", "past centre front", "past the centre front", "past the centre", "beyond the centre", "beyond centre front", "past the centre line"),
     about="How far a buttoned edge goes past the centre line.",
     inputs=(
         Input("diameter", "button diameter", LENGTH, says=("button", "buttons", "diameter", "wide", "across", "ligne"), axis="diameter",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import Caution, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 

@@ -30,7 +30,7 @@ THREAD_LENGTH = Rule(
     topic="thread",
     family="notions",
     says=("thread", "sewing thread", "thread consumption", "how much thread", "machine thread", "reels of thread", "spools of thread", "cotton thread", "thread for",
-          "needle thread", "bobbin thread"),
+          "needle thread", "bobbin thread", "lockstitch", "chainstitch", "overlocking", "cones of thread"),
     about="How much thread seams take, by the class of stitch, and how many reels.",
     inputs=(
         Input("seams", "seam length", LENGTH, says=("seams", "seam", "of seams", "seam length", "sewing", "stitching", "hems", "hem", "of stitching", "of seam", "side seams",

@@ -31,7 +31,7 @@ def _layout(run: Run) -> Outcome:
 BACKING = Rule(
     topic="backing",
     family="quilting",
-    says=("backing", "back", "quilt back", "backing fabric", "back a quilt", "quilt backing", "backing yardage", "wide backing", "backing cloth",
+    says=("backing", "quilt back", "backing fabric", "back a quilt", "quilt backing", "backing yardage", "wide backing", "backing cloth",
           "fabric for the back", "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback", "back the quilt"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",
     inputs=(

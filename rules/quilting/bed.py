@@ -72,7 +72,7 @@ BED_QUILT_SIZE = Rule(
     home="in",
     source=COMMON_PRACTICE + "; mattresses: published UK and US sizes",
     cautions=(
-        Caution("Do not put a quilt in a cot or crib with a sleeping baby: a bare cot is the safe one; keep the quilt for the floor or the wall",
+        Caution("Do not put a quilt in a cot or crib with a sleeping baby: keep it for the floor or the wall",
                 source="safe-sleep advice of child health bodies, UK and US", mentions=("cot", "crib", "baby", "infant", "newborn")),
     ),
     notes=("Quilting takes up 1 to 3 in and washing 3 to 5 in 100: add some if it must come out exact.",),

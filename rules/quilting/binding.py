@@ -99,35 +99,5 @@ BIAS_BINDING = Rule(
         "continuous bias for a quilt 60 x 80 in, 2 1/2 in strips -> 27 in",
         "how much fabric for bias binding, a curved edge of 360 in, strips 4 1/2 in -> 1 1/4 yd; 41 in",
     ),
-    related=("binding strips", "bias from a square"),
-)
-
-BIAS_FROM_A_SQUARE = Rule(
-    topic="bias from a square",
-    family="quilting",
-    says=("bias from a square", "how much bias", "how many inches of bias", "length of bias", "bias will it make", "bias out of a square", "bias can i get",
-          "bias can i cut", "bias from a", "square for bias", "bias does a square"),
-    about="How long a bias strip a square of cloth gives.",
-    inputs=(
-        Input("square", "side of the square", LENGTH, says=("square", "square of fabric", "from a", "square of cloth", "side"), ask="How large is the square?",
-              example="20 in", sane="5 cm..3 m", practice="12 in..36 in by 2 in"),
-        Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "bias", "strips wide"), default="2 1/2 in | 6.5 cm",
-              because="the usual double binding", sane="1 cm..30 cm", practice="1 in..3 in by 1/4 in"),
-    ),
-    steps=(
-        Step("area", "The area of the square", "square * square", AREA, label="area"),
-        Step("bias", "Divide it by the strip's width", "area / strip", rounding=CUT, label="length of bias",
-             says=("how much bias", "length of bias", "bias", "how long", "how many inches", "inches of bias"), stated=("need", "of bias", "bias")),
-    ),
-    answers=("bias",),
-    headline=("The square gives {bias} of bias.",),
-    home="in",
-    source="length = side² ÷ strip width, published by guilds and shops; geometry",
-    notes=("This is the most it can give: joins take a little.",),
-    examples=(
-        "how much bias 2 in wide from a 20 in square -> 200 in",
-        "how many inches of bias will a 30 in square make, strips 2 1/4 in -> 400 in",
-        "length of bias from a 50 cm square, 4 cm strips -> 625 cm",
-    ),
-    related=("bias binding for a quilt",),
+    related=("binding strips", "bias yield"),
 )

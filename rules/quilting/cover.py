@@ -43,8 +43,8 @@ def _layout(run: Run) -> Outcome:
 COVER_FROM_PIECES = Rule(
     topic="cover from pieces",
     family="quilting",
-    says=("cover", "how big a quilt", "how big a quilt will", "how large a quilt", "what will they cover", "finished area", "quilt from squares", "quilt from",
-          "squares make", "patches make", "charm squares", "charm pack", "square bundle", "layer", "covers", "what size quilt", "make from", "inch squares",
+    says=("how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares", "quilt from",
+          "squares make", "patches make", "charm squares", "charm pack", "square bundle", "what size quilt", "make from", "inch squares",
           "area do they cover"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(
@@ -60,7 +60,7 @@ COVER_FROM_PIECES = Rule(
              says=("area", "finished area", "square inches", "how much area", "how much do they cover", "cover", "area in square inches", "square feet"),
              stated=("area",)),
         Step("width", "Across", rounding=CUT, label="quilt width", axis="width",
-             says=("how big", "what size", "how large", "how big a quilt", "how big a quilt will", "how large a quilt", "what size quilt", "how wide", "quilt size", "size")),
+             says=("how big", "what size", "how large", "how big a quilt", "how large a quilt", "what size quilt", "how wide", "quilt size", "size")),
         Step("length", "Down", rounding=CUT, label="quilt length", axis="length", says=("how long",)),
         Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("how many across",)),
         Step("down", "Down", kind=COUNT, noun="patch", label="down", says=("how many down",)),

@@ -19,7 +19,8 @@ def _layout(run: Run) -> Outcome:
     """The setting drawn to scale, and what it holds in words."""
     across, down = int(run.get("across")), int(run.get("down"))
     words = f"{across} across and {down} down, {(across - 1) * (down - 1)} more between them"
-    return Outcome({"layout": words}, drawing=OnPointDrawing(across, down, run.get("block"), run.unit_of(BLOCK.kind)))
+    drawing = OnPointDrawing(across, down, run.rounded("width"), run.rounded("length"), run.unit_of(BLOCK.kind))
+    return Outcome({"layout": words}, drawing=drawing)
 
 
 def _counts() -> tuple[Step, ...]:
@@ -36,9 +37,8 @@ def _counts() -> tuple[Step, ...]:
 SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
-    says=("setting triangle", "side triangle", "corner triangle", "side setting triangle", "corner setting triangle", "side setting triangles",
-          "on point triangles", "edge triangle", "setting", "on point", "sides and corners", "cut twice for side", "corners for on point",
-          "side setting", "corner setting"),
+    says=("setting triangle", "on point triangles", "edge triangle", "setting", "on point", "sides and corners", "cut twice for side",
+          "corners for on point", "triangles for the sides", "setting squares"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
     inputs=(
         BLOCK,
@@ -120,7 +120,7 @@ ON_POINT_SIZE = Rule(
     examples=(
         "how big is a quilt centre with 4 blocks across and 5 down set on point, each block 12 in finished -> 67 7/8 in; 84 7/8 in; 32 blocks",
         "on point 3 x 4 blocks of 10 in, how many blocks -> 18 blocks",
-        "what size block set on point, 5 across, comes out at 60 in wide -> 8 31/64 in",
+        "what size block set on point, 5 across, comes out at 60 in wide -> 8 1/2 in",
     ),
     related=("setting triangles", "borders"),
 )

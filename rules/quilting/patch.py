@@ -11,7 +11,7 @@ PATCH = Rule(
     topic="patch",
     family="quilting",
     says=("patch", "patches", "cut size", "cut sizes", "square patch", "cut a square", "cut squares", "rectangle", "rectangles", "plain square",
-          "plain patch", "unfinished size", "cut my squares", "cut patches", "finished squares"),
+          "plain patch", "unfinished size", "cut my squares", "cut patches", "finished squares", "squares", "patchwork"),
     about="The size to cut a square or rectangle that finishes at a given size: a seam on every side.",
     inputs=(
         Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide", "finished square",

@@ -10,8 +10,8 @@ from .words import SEAM
 SEAM_DRIFT = Rule(
     topic="seam drift",
     family="quilting",
-    says=("drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out", "came out", "error", "each seam is", "seam error",
-          "out of true", "comes up short", "seam is off", "seams are off", "a thread too", "too small", "too big", "out by", "scant", "short"),
+    says=("drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out", "came out", "each seam is", "seam error",
+          "out of true", "comes up short", "seam is off", "seams are off", "a thread too", "too small", "too big", "out by", "off", "seams each", "too much seam", "too little seam"),
     about="What a small error in every seam adds up to, and the seam allowance that makes a row come out right.",
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam", ask="How many seams are there in the row?", example="12",
@@ -54,7 +54,7 @@ SEAM_DRIFT = Rule(
     notes=("An error is counted here for each seam; some count it for each seam allowance, which is twice as much: say “on each allowance” for that.",),
     examples=(
         "row w/ 12 seams came out 3/4 in too short, I sew at the 1/4 in mark, what seam allowance comes out right -> 7/32 in; 1/16 in",
-        "23 seams, each 1/16 in off, how much in all -> 1 7/16 in",
+        "23 seams each 1/16 in off, how much in all -> 1 7/16 in",
         "my row of 10 seams is 5/8 in too long, what seam allowance comes out right -> 9/32 in",
     ),
     related=("patch",),

@@ -40,7 +40,7 @@ HEXAGONS = Rule(
              "max(1, 1 + (cover_length - side) / (3 / 2 * side))", COUNT, rounding=COUNT_UP, label="rows", noun="row", says=("how many rows", "rows")),
         Step("shifted", "Every other row lies half a hexagon over, and must still reach both edges", "cover_width / flat + 1 / 2", COUNT, rounding=COUNT_UP,
              label="in a shifted row"),
-        Step("by_area", "By area alone, edges ignored, as some tables do", "cover_width * cover_length / area", COUNT, rounding=COUNT_UP, noun="hexagon",
+        Step("by_area", "By area alone, edges ignored, as some tables do", "cover_width * cover_length / area", COUNT, rounding=COUNT_UP,
              label="by area alone", says=("by area", "by area alone")),
         Step("count", "Half the rows of each sort, the odd one unshifted",
              "ceil(rounded(rows) / 2) * rounded(columns) + floor(rounded(rows) / 2) * rounded(shifted)", COUNT, rounding=COUNT_UP, noun="hexagon", label="hexagons",

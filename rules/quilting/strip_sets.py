@@ -20,7 +20,7 @@ STRIP_SETS = Rule(
               default=Default("=count(widths)", "Count the strips", derived=True), sane="1..200", practice="2..9 by 1"),
         SEAM,
         Input("segment", "segment cut width", LENGTH, says=("segment", "segments", "cross-cut", "cross cut", "cross-cuts", "crosscut", "cut across", "slices", "subcut",
-                                                          "sub-cut", "sub-cuts", "sections"),
+                                                          "sub-cut", "sub-cuts", "sections", "wide"),
               extra=True, spoken=True, ask="How wide are the segments cut?", example="2 1/2 in", sane="5 mm..1 m", practice="1 1/2 in..6 in by 1/2 in"),
         Input("segments", "number of segments", COUNT, says=("segments", "segment", "cross cuts", "slices", "sections"), extra=True, spoken=True,
               ask="How many segments do you need?", example="40", sane="1..5000", practice="10..80 by 5"),

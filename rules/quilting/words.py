@@ -11,7 +11,7 @@ LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long",
                         ask="How long is the quilt?", example="72 in", sane="5 cm..6 m", practice="40 in..108 in by 2 in")  # fmt: skip
 USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH,
                      says=("usable", "wof", "usable width", "fabric", "cloth", "width of fabric", "fabric width", "cloth width",
-                           "between the selvedges", "wide fabric", "wide cloth", "usable fabric", "usable cloth", "cotton",
+                           "between the selvedges", "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
                            "wide cotton", "usable cotton"),
                      default="40 in | 102 cm", because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip

@@ -25,7 +25,7 @@ _PLY = re.compile(r"(\d+)\s*/\s*(\d+)")
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """The first yarn count of the line, and the values it is made of."""
     for index, value in enumerate(values):
-        if value.shape != "one":
+        if value.shape not in ("one", "span"):
             continue
         after = values[index + 1] if index + 1 < len(values) else None
         found = _length_and_weight(value, after) or _named(line, value)

@@ -1,0 +1,157 @@
+"""Pieces to cut, as people list them: "2 fronts 30 x 70, 1 back 58 x 70 and 2 sleeves 40 x 60 cm"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from grammar.query import Measure
+from rules.engine.declare import Input
+from rules.engine.kinds import LENGTH
+from rules.engine.request import Cut, Given
+
+from ..lexicon import AXIS_WORDS, Match
+from ..tokens import FILLERS
+from ..values import LENGTHS, Line, Value, base_value, kinds_of
+
+WIDE = frozenset(AXIS_WORDS["width"])
+LONG = frozenset((*AXIS_WORDS["length"], *AXIS_WORDS["height"], "deep"))
+JOINS = frozenset(("by", "x", "×", "and", ",", "a", "in"))
+CLOTHS = ("outer", "lining", "interfacing", "main", "contrast", "wadding", "interlining")
+# A width before one of these is the cloth's, not a piece's.
+STUFF = frozenset(("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide"))
+NO_NAME = frozenset(("cut", "piece", "each", "size", "measure", "x", "off", "pcs", "as", "finish", "@", "by"))
+
+
+@dataclass(slots=True)
+class Found:
+    """A piece met in the line: its two sides, the values it took, and the tokens it stands on (first..last, exclusive)."""
+
+    width: Measure
+    length: Measure
+    values: tuple[Value, ...]
+    first: int
+    last: int
+    count: Fraction | None = None
+
+
+def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
+    """Every piece with its count, name, cloth and whether it lies on the fold; None when there is none, or no unit for one."""
+    found = _sides(line, values)
+    unit = _unit(line, found)
+    if not found or not unit:
+        return None, frozenset()
+    taken = {value.number for piece in found for value in piece.values}
+    cuts, cloth, start = [], "", 0
+    for index, piece in enumerate(found):
+        end = found[index + 1].first if index + 1 < len(found) else len(line.words)
+        count = _count(line, values, piece, start, end, taken)
+        cloth = _cloth(line, start, piece.first) or cloth
+        cuts.append(_cut(line, piece, count, cloth, unit, start, end))
+        start = piece.last
+    text = ", ".join(f"{cut.count} × {cut.text}" for cut in cuts)
+    return Given(tuple(cuts), unit, text), frozenset(taken)
+
+
+def _sides(line: Line, values: list[Value]) -> list[Found]:
+    """What has two sides: 30 x 70, "19 in wide by 11 in long", "20 cm squares"."""
+    found: list[Found] = []
+    index = 0
+    while index < len(values):
+        value = values[index]
+        after = values[index + 1] if index + 1 < len(values) else None
+        piece = _size(value) or _square(line, value) or (_wide_and_long(line, value, after) if after is not None else None)
+        if piece is not None:
+            found.append(piece)
+        index += len(piece.values) if piece is not None else 1
+    return found
+
+
+def _size(value: Value) -> Found | None:
+    if value.shape != "size" or len(value.members) not in (2, 3) or any(not _is_length(side) for side in value.members[:2]):
+        return None
+    count = value.members[2] if len(value.members) == 3 else None
+    if count is not None and (not count.bare or count.value.denominator != 1):
+        return None
+    number = count.value if count is not None else None
+    return Found(value.members[0], value.members[1], (value,), value.first, value.last, number)
+
+
+def _square(line: Line, value: Value) -> Found | None:
+    if value.shape != "one" or value.main.bare or not _is_length(value.main) or line.words[value.last : value.last + 1] != ["square"]:
+        return None
+    return Found(value.main, value.main, (value,), value.first, value.last + 1)
+
+
+def _wide_and_long(line: Line, one: Value, other: Value) -> Found | None:
+    """Two lengths side by side, of which the words after them say which is the width."""
+    if one.shape != "one" or other.shape != "one" or not _is_length(one.main) or not _is_length(other.main):
+        return None
+    between, after = line.words[one.last : other.first], line.words[other.last : other.last + 1]
+    if not between or not after or not set(between[1:]) <= JOINS or set(line.words[other.last + 1 : other.last + 2]) & STUFF:
+        return None
+    if between[0] in WIDE and after[0] in LONG:
+        return Found(one.main, other.main, (one, other), one.first, other.last + 1)
+    if between[0] in LONG and after[0] in WIDE:
+        return Found(other.main, one.main, (one, other), one.first, other.last + 1)
+    return None
+
+
+def _is_length(measure: Measure) -> bool:
+    return measure.per is None and "length" in kinds_of(measure)
+
+
+def _unit(line: Line, found: list[Found]) -> str:
+    """The unit of sides typed without: that of the other pieces, or of any other length in the line."""
+    sides = [side for piece in found for side in (piece.width, piece.length)]
+    others = [measure for value in line.values for measure in value.members]
+    units = [measure.unit for measure in (*sides, *others) if measure.unit in LENGTHS and measure.per is None]
+    small = [unit for unit in units if unit not in ("m", "yd", "ft")]
+    return (small or [{"m": "cm"}.get(unit, "in") for unit in units] or [""])[0]
+
+
+def _count(line: Line, values: list[Value], piece: Found, start: int, end: int, taken: set[int]) -> Fraction:
+    """How many of it: the bare number before it ("2 fronts"), or after "cut" or "x" behind it; one when none is said."""
+    if piece.count is not None:
+        return piece.count
+    before = [v for v in values if start <= v.first < piece.first and v.number not in taken and _is_count(v)]
+    behind = [v for v in values if piece.last <= v.first < min(end, piece.last + 3) and v.number not in taken and _is_count(v)
+              and {"cut", "x", "off", "×"} & set(line.words[piece.last : v.first])]  # fmt: skip
+    chosen = behind[:1] or before[-1:]
+    if not chosen:
+        return Fraction(1)
+    taken.add(chosen[0].number)
+    return Fraction(chosen[0].main.value)
+
+
+def _is_count(value: Value) -> bool:
+    measure = value.main
+    return value.shape == "one" and measure.bare and measure.value.denominator == 1 and measure.value >= 1 and not measure.sign
+
+
+def _cloth(line: Line, start: int, end: int) -> str:
+    """The cloth named last before the piece, since the one before it."""
+    named = [word for word in line.words[start:end] if word in CLOTHS]
+    return named[-1] if named else ""
+
+
+def _cut(line: Line, piece: Found, count: Fraction, cloth: str, unit: str, start: int, end: int) -> Cut:
+    width, own = base_value(piece.width, LENGTH, unit)
+    length, _ = base_value(piece.length, LENGTH, unit)
+    first, last = piece.values[0].start, piece.values[-1].end
+    text = line.text[first:last]
+    behind = " ".join(line.words[piece.last : end])
+    on_fold = "on the fold" in behind or "on fold" in behind or "on the fold" in " ".join(line.words[start : piece.first])
+    return Cut(width, own, text, count, _name(line, start, piece.first), length, cloth, on_fold)
+
+
+def _name(line: Line, start: int, end: int) -> str:
+    """What it is called: the words just before its size, back to a number or a comma."""
+    words: list[str] = []
+    for spot in range(end - 1, start - 1, -1):
+        word = line.words[spot]
+        if spot in line.at_value or word in (".", ";", ":", "\n") or (word in (",", "and", "(") and words):
+            break
+        if word[:1].isalpha() and word not in FILLERS and word not in NO_NAME:
+            words.insert(0, word)
+    return " ".join(words[-3:]) or "piece"

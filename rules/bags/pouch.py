@@ -1,0 +1,55 @@
+"""Zipped pouches: zip, tabs, gusset."""
+
+from __future__ import annotations
+
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.kinds import LENGTH
+from ..engine.rounding import CUT
+from .words import SEAM_OF_BAG
+
+POUCH = Rule(
+    topic="zipped pouch",
+    family="bags",
+    says=("zipped pouch", "zip pouch", "pouch", "zipped top", "zip top", "pencil case", "cosmetic bag", "make-up bag", "makeup bag", "zipped bag", "zippy pouch", "wash bag", "toiletry bag",
+          "zip bag", "coin purse", "zipped purse", "zip tabs", "zip gusset", "gusset zip", "recessed zip", "boxy pouch"),
+    about="The zip, end tabs and panels of a zipped pouch or bag top.",
+    inputs=(
+        Input("width", "finished width", LENGTH, says=("wide", "width", "across", "finished", "long", "finished width", "pouch", "finish"), axis="width", ask="How wide is the finished pouch?",
+              example="9 in", sane="3 cm..2 m", practice="6 in..14 in by 1/2 in"),
+        Input("height", "finished height", LENGTH, says=("high", "tall", "height", "deep from the zip"), axis="height", ask="How high is the finished pouch?", example="6 in", sane="2 cm..2 m",
+              practice="4 in..9 in by 1/2 in"),
+        Input("depth", "depth of the base", LENGTH, says=("deep", "depth", "base", "boxed", "gusset", "gusset depth"), axis="depth", default=Default("0 in", "a flat pouch", derived=True),
+              sane="0 mm..1 m", practice="2 in..4 in by 1/2 in"),
+        SEAM_OF_BAG,
+        Input("clear", "zip shorter by", LENGTH, says=("shorter", "less", "clear", "shorter than the pouch"), default="1 in | 2.5 cm",
+              because="the zip's ends stay clear of the side seams", sane="0 mm..20 cm", practice="1/2 in..2 in by 1/2 in"),
+        Input("tab", "finished end tab", LENGTH, says=("tab", "tabs", "end tabs", "end tab"), default="1 in | 2.5 cm", because="the usual tab at a zip's end", sane="0 mm..20 cm"),
+        Input("zip_width", "width of the zip", LENGTH, says=("wide zip", "zip tape", "zip width"), default="1 in | 2.5 cm", because="a dress-weight zip with its tapes",
+              sane="5 mm..10 cm"),
+    ),
+    steps=(
+        Step("zip_length", "The zip is shorter than the pouch, so that its ends stay clear of the seams", "width - clear", rounding=CUT, label="zip length",
+             says=("zip", "zip length", "how long a zip", "what zip", "what size zip", "length of zip", "how long", "zip size"), axis="length",
+             stated=("zip", "have", "in zip", "zip is")),
+        Step("panel_width", "The width, half the depth at each side, and a seam at each side", "width + depth + 2 * seam", rounding=CUT, label="panel width",
+             says=("panel", "panel size", "panel width", "cut size", "size to cut", "panels", "cut", "what size", "cut width", "how wide"), axis="width"),
+        Step("panel_height", "The height, half the depth, and a seam at the zip and at the base", "height + depth / 2 + 2 * seam", rounding=CUT, label="panel height",
+             says=("panel height", "cut height", "how high"), axis="height"),
+        Step("tab_piece", "Each tab is folded: twice its length and two seams", "2 * tab + 2 * seam", rounding=CUT, label="tab piece, long", says=("tab", "tabs", "tab piece", "end tab")),
+        Step("gusset", "Each half of a gusset with a zip in it: half of what the zip leaves, and two seams", "(depth - zip_width) / 2 + 2 * seam", rounding=CUT, label="gusset half, wide",
+             says=("gusset", "gusset pieces", "gusset half", "gusset strips", "zip gusset")),
+    ),
+    answers=("zip_length", "panel_width", "panel_height", "tab_piece"),
+    headline=("Use a zip {zip_length} long; cut two panels {panel_width} wide by {panel_height} high.", "Cut two panels {panel_width} wide by {panel_height} high.",
+              "Use a zip {zip_length} long.", "Cut each half of the gusset {gusset} wide.", "Cut each tab {tab_piece} long, folded in half."),
+    sizes=(("width", "height", "depth"), ("width", "height")),
+    source=COMMON_PRACTICE,
+    no_unknown=("seam", "clear", "tab", "zip_width", "height"),
+    cautions=(Caution("Do not sew over metal teeth by machine: turn the wheel by hand there", mentions=("metal", "brass", "teeth")),),
+    examples=(
+        "zip length for a pouch 9 in wide finished -> 8 in",
+        "zipped pouch 20 x 15 cm, 1 cm seams: panel size -> 22 cm; 17 cm; 17.5 cm",
+        "I have an 8 in zip, how wide a zipped pouch can I make -> 9 in",
+    ),
+    related=("zip", "tote"),
+)

@@ -1,0 +1,115 @@
+"""Tablecloths, runners and napkins: the size to cut, the cloth and the joins."""
+
+from __future__ import annotations
+
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.kinds import COUNT, LENGTH
+from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
+
+WIDTH = Input(
+    "width", "fabric width", LENGTH, says=("fabric", "cloth", "fabric width", "wide fabric", "wide cloth", "cloth width", "roll", "bolt", "wide cotton", "wide linen"),
+    ask="How wide is the cloth?", example="150 cm",
+    sane="10 cm..5 m", usual="85 cm..3 m", practice="140 cm..180 cm by 10 cm",
+)  # fmt: skip
+HEM_KIND = choice(
+    "turned", "hem", {"double": ("double hem", "double", "turned twice", "double-turned", "double turned hem"), "single": ("single hem", "single",
+    "turned once", "overlocked hem", "in all")}, default=(Default("double", "turned twice: the usual hem of table linen", when={"shape": "square"}),
+                                                Default("double", "turned twice: the usual hem of table linen", when={"shape": "oblong"}),
+                                                Default("single", "a round edge takes a narrow hem", derived=True)),
+)  # fmt: skip
+HEM = Input(
+    "hem", "hem", LENGTH, says=("hem", "hems", "double hem", "deep hem", "hem of", "hem allowance", "single hem"),
+    default=(Default("1/2 in | 1.2 cm", "a narrow hem on a round cloth", when={"shape": "round"}), Default("1 in | 2.5 cm", "the usual hem of table linen")),
+    sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in",
+)  # fmt: skip
+
+TABLECLOTH = Rule(
+    topic="tablecloth",
+    family="fabric",
+    says=("tablecloth", "table cloth", "table runner", "runner", "table", "table linen", "cloth for a table"),
+    about="The size to cut a tablecloth or runner, square, oblong or round, with its drop and hem, and the cloth for it.",
+    inputs=(
+        choice("shape", "shape of the table",
+               {"round": ("round", "circular", "round table", "diameter", "round tablecloth"), "square": ("square", "square table", "square tablecloth"),
+                "oblong": ("rectangular", "oblong", "rectangle", "rectangular table")},
+               default=(Default("oblong", derived=True),)),
+        Input("table_width", "table width", LENGTH, says=("table", "table top", "wide", "width", "diameter", "across", "table is", "round table",
+              "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m", usual="30 cm..2.5 m",
+              practice="80 cm..120 cm by 10 cm"),
+        Input("table_length", "table length", LENGTH, says=("long", "length", "table length"), sane="5 cm..20 m", spoken=True,
+              ask="How long is the table?", example="180 cm", usual="30 cm..4 m", practice="100 cm..240 cm by 20 cm",
+              default=(Default("=table_width", "Square: as long as wide", when={"shape": ("square", "round")}, derived=True),)),
+        Input("drop", "drop", LENGTH, says=("drop", "overhang", "hang", "hanging", "hangs", "over the edge", "drop of", "overhanging"), ask="How far does it hang over the edge?",
+              example="25 cm", sane="0 cm..3 m", usual="0 cm..1 m", practice="15 cm..40 cm by 5 cm"),
+        HEM_KIND, HEM,
+        Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
+              default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"}, derived=True),
+                       Default("=hem", "A hem turned once takes its depth", derived=True))),
+        WIDTH,
+    ),
+    steps=(
+        Step("cut_width", "The table, a drop and a hem at both sides", "table_width + 2 * drop + 2 * edge_hem", label="cut width", rounding=CUT,
+             says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter", "what size", "how big", "cut", "diameter to cut"),
+             stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have", "linen", "cut size")),
+        Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem", label="cut length", rounding=CUT,
+             says=("cut length", "cut size", "how long to cut")),
+        Step("widths", "Widths of cloth side by side, joined where there is more than one (the lesser side across, where that saves)",
+             "min(cut_width, cut_length) / width", COUNT, rounding=COUNT_UP, noun="width", says=("how many widths", "widths")),
+        Step("cloth", "Each width runs the other way", "rounded(widths) * max(cut_width, cut_length)", rounding=BUY_CLOTH, label="cloth to buy",
+             says=("how much", "fabric", "how many metres", "how many yards", "yardage", "buy", "how much cloth")),
+        Step("joins", "Joins between the widths", "rounded(widths) - 1", COUNT, noun="join", rounding=COUNT_UP, says=("joins", "how many joins", "seams")),
+    ),
+    answers=("cut_width", "cut_length", "cloth", "joins"),
+    headline=("Cut it {cut_width} by {cut_length}; buy {cloth}.", "Cut it {cut_width} by {cut_length}.", "Buy {cloth}."),
+    sizes=(("table_width", "table_length"),),
+    source=COMMON_PRACTICE,
+    cautions=(Caution("A join takes two seam allowances more: put whole width in the middle and half a width at each side", when="ceil(widths) > 1"),),
+    related=("napkins",),
+    examples=(
+        "tablecloth for a table 90 x 180 cm with a 25 cm drop, cut size -> 150 cm; 240 cm",
+        "If my piece of damask is 150cm square and the table is 90 cm square, what drop will the tablecloth have after a double 2.5 cm hem? -> 25 cm",
+        "round tablecloth, table 120 cm diameter, 30 cm drop: how big to cut -> 182.4 cm",
+        "square tablecloth for a 36 in table with a 10 in drop in 60 in cloth, how many yards -> 1 3/4 yd",
+    ),
+)
+
+NAPKINS = Rule(
+    topic="napkins",
+    family="fabric",
+    says=("napkin", "napkins", "serviette", "serviettes", "tea towel", "tea towels", "handkerchief", "hankies", "cocktail napkins"),
+    about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
+    inputs=(
+        Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces", "handkerchief", "mats", "towels"), noun="napkin",
+              ask="How many are there?", example="8", sane="1..2000", usual="1..200", practice="4..12"),
+        Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size", "finished size", "across"),
+              ask="How wide is one when finished?", example="40 cm", sane="2 cm..3 m", usual="10 cm..80 cm", practice="30 cm..50 cm by 5 cm"),
+        Input("down", "finished length", LENGTH, says=("long", "length", "deep", "high"), sane="2 cm..3 m", usual="10 cm..1 m", spoken=True,
+              default=Default("=across", "Square: as long as wide", derived=True)),
+        choice("shape", "shape", {"square": ("square",), "oblong": ("oblong", "rectangular")}, default=(Default("square", derived=True),)),
+        HEM_KIND, HEM,
+        Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
+              default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"}, derived=True),
+                       Default("=hem", "A hem turned once takes its depth", derived=True))),
+        WIDTH,
+    ),
+    steps=(
+        Step("cut_across", "The finished width and a hem at both sides", "across + 2 * edge_hem", label="cut width", rounding=CUT,
+             says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut")),
+        Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length", rounding=CUT, says=("cut length", "cut size")),
+        Step("in_a_row", "How many lie side by side", "width / cut_across", COUNT, rounding=COUNT_DOWN, noun="napkin", label="across the cloth",
+             says=("how many across",)),
+        Step("rows", "Rows for all of them", "count / rounded(in_a_row)", COUNT, rounding=COUNT_UP, noun="row", label="rows of them", says=("how many rows",)),
+        Step("cloth", "Each row takes a cut length", "rounded(rows) * cut_down", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth",
+             "how many metres", "how many yards", "yardage", "buy"), stated=("have", "only", "got")),
+    ),
+    answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
+    headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
+    sizes=(("across", "down"),),
+    source=COMMON_PRACTICE,
+    related=("tablecloth",),
+    examples=(
+        "8 napkins 40 cm square finished, 150 cm cloth, how much -> 1.5 m; 50 cm",
+        "six napkins 18 in square, 1/2 in double hem, 44 in fabric, how many yards -> 1 3/4 yd; 20 in",
+        "cut size of 12 napkins 45 cm square with a single hem of 1 cm -> 47 cm",
+    ),
+)

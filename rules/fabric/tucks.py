@@ -1,0 +1,50 @@
+"""Tucks: how many fit, and the width or length they take up."""
+
+from __future__ import annotations
+
+from ..engine.declare import Default, Input, Rule, Step
+from ..engine.kinds import COUNT, LENGTH
+from ..engine.rounding import COUNT_UP, CUT, SPACING
+from .pleats import PLEAT_SOURCE
+
+TUCKS = Rule(
+    topic="tucks",
+    family="fabric",
+    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck"),
+    about="How many tucks fit, and how wide to cut what they are sewn in.",
+    inputs=(
+        Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width", "panel", "yoke", "bib", "wide", "across",
+              "front", "shirt front", "section"), ask="How wide is it once tucked?", example="28 cm", sane="5 mm..30 m", usual="8 cm..4 m",
+              practice="20 cm..60 cm by 2 cm"),
+        Input("tuck", "tuck width", LENGTH, says=("tuck", "tuck width", "tuck depth", "deep", "depth", "each tuck", "tucks", "wide tucks", "pin tucks",
+              "pintucks"), ask="How wide is each tuck?", example="2 mm", sane="0.5 mm..50 cm", usual="1 mm..5 cm", practice="2 mm..1 cm by 1 mm"),
+        Input("gap", "gap between tucks", LENGTH, says=("gap", "between", "gaps", "between tucks", "gap between", "apart"), sane="0 mm..1 m", extra=True,
+              usual="2 mm..10 cm", practice="5 mm..2 cm by 1 mm"),
+        Input("pitch", "from one tuck to the next", LENGTH, says=("centre to centre", "fold to fold", "stitching to stitching", "spacing", "every",
+              "from tuck to tuck"), default=Default("=gap + tuck", "A gap and a tuck, from one to the next", derived=True), sane="1 mm..1 m", spoken=True),
+        Input("edge", "edge to the first tuck", LENGTH, says=("edge", "from the edge", "each side", "edge distance", "from each edge", "at each side",
+              "in from the edge"), default=Default("0 cm", "none said: the first and last tuck at the edges"), sane="0 cm..5 m", spoken=True,
+              practice="1 cm..3 cm by 5 mm"),
+        Input("number", "number of tucks", COUNT, says=("tuck", "tucks", "pin tucks", "pintucks", "number of tucks"), noun="tuck", sane="1..2000",
+              default=Default("=ceil((finished - 2 * edge) / pitch) + 1", "One tuck more than the gaps that fill the span, taken whole", derived=True)),
+    ),
+    steps=(
+        Step("count", "How many tucks there are", "number", COUNT, rounding=COUNT_UP, noun="tuck", label="tucks", says=("how many tucks", "how many")),
+        Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks", rounding=CUT,
+             says=("taken up", "takes up", "take up", "how much do the tucks take", "shorten by", "shortens"),
+             stated=("shorten", "shorten by", "take up", "shorter", "take in")),
+        Step("flat", "What is left and what the tucks take", "finished + taken", label="flat width", rounding=CUT,
+             says=("flat width", "flat", "cut width", "how wide to cut", "before tucking", "width to cut", "pattern width", "how wide", "cut")),
+        Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)", label="from tuck to tuck", rounding=SPACING,
+             says=("how far apart", "spacing", "corrected spacing")),
+    ),
+    answers=("flat", "count", "taken", "spacing"),
+    headline=("Cut it {flat} wide: {count} take up {taken}.", "{count}: cut it {flat} wide.", "The tucks take up {taken}."),
+    source=PLEAT_SOURCE,
+    related=("pleats",),
+    examples=(
+        "tucked front 28 cm wide, tucks 2 mm wide with a gap of 1.5 cm, 2 cm from the edge, how wide to cut -> 34.4 cm; 16 tucks",
+        "how much do 5 tucks 1/2 in deep take up -> 5 in",
+        "12 pintucks 3 mm wide on a yoke 30 cm finished, flat width -> 37.2 cm",
+    ),
+)

@@ -1,0 +1,1 @@
+"""Sums over what a maker keeps: stock in hand, a shopping list over several projects, money paid, sizes in a table."""
