@@ -129,7 +129,8 @@ class Conversation:
         found = self.mind.reader.read_sum(text)
         line.sum = found if isinstance(found, Sum) else None
         corrected = self._correct(line)
-        return Heard(line, self.mind.lexicon.match(line.words), corrected)
+        talked_of = self.context.request.topic if self.context.request is not None else ""
+        return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)
 
     def _correct(self, line: Line) -> tuple[tuple[str, str], ...]:
         known = self.mind.lexicon.words
