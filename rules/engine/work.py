@@ -17,8 +17,9 @@ from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
 from .request import Amount, Given, Item, Request
-from .rounding import apply
+from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
+from .sample import number
 from .text import number_text, plain, shown
 from .units import factor, system_of
 
@@ -84,13 +85,12 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
+        before = run.mark()
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -98,8 +98,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
         except Impossible:
             if head is None:
                 raise
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
     return results, head
 
 
@@ -161,7 +160,7 @@ def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
         into = step.kind.inch if there == "in" else step.kind.metric
         if system_of(into) != there:
             return ""
-        return shown(exact, into)
+        return shown(apply(exact, SMALL.of(there)), into) if step.kind is LENGTH else shown(exact, into)
     return shown(apply(exact, other), other.unit)
 
 
@@ -223,8 +222,10 @@ def _unused(run: Run) -> Iterable[str]:
 
 def _next(run: Run) -> Iterable[str]:
     for value in run.assumed[:1]:
-        if value.unit != "text":
-            yield f"with {value.name} ..."
+        item = next((item for item in run.rule.inputs if item.label == value.name), None)
+        other = number(item, lambda count: count - 1, run.system) if item is not None and item.kind.is_number else None
+        if other is not None and other.text != value.text:
+            yield f"with {value.name} {other.text}"
     yield from run.rule.related[:2]
 
 

@@ -50,7 +50,7 @@ DIVIDE = Rule(
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
         Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
-             says=("left over", "leftover", "remainder", "left", "over", "waste", "spare")),
+             says=("left over", "leftover", "remainder", "left", "waste", "spare")),
     ),
     answers=("each", "marks", "pieces", "left"),
     headline=("Each part is {each}; mark at {marks}.", "Each part is {each}.", "It gives {pieces}, with {left} left over.", "{left} is left over."),
