@@ -62,6 +62,8 @@ def _wanted(bench: Bench, part: Part) -> bool:
     run = bench.run
     if not run.holds(part.when) or any(run.was_given(name) for name in part.unless):
         return False
+    if part.any_of and not any(run.maybe(name) is not None for name in part.any_of):
+        return False
     if any(isinstance(source, Costs) and len(_costs(bench, source)) < FEWEST_COSTS for source in part.given.values()):
         return False
     if any(isinstance(source, Pieces) and not _cut_from(bench, source.cloth) for source in part.given.values()):
@@ -98,6 +100,8 @@ def _work(bench: Bench, part: Part) -> None:
 
 def _input_name(source: Source) -> str:
     """The plan's input that a source is, or ""."""
+    if isinstance(source, tuple):
+        return next((name for name in source if "." not in name), "")
     return source.name if isinstance(source, Told) else source if isinstance(source, str) else ""
 
 
@@ -208,11 +212,15 @@ def _buys(part: Part, made: Answer) -> Iterator[tuple[Result, Buy]]:
 
 def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
     cost = next((result for result in made.results if result.key == "cost"), None)
+    for thing in part.instead:
+        bench.bought.pop(Buy(thing).step, None)
+        bench.values.pop(Buy(thing).step, None)
     for result, buy in _buys(part, made):
-        bench.bought[buy.step] = (buy, result, cost)
+        priced = cost if result.key == part.costed else None
+        bench.bought[buy.step] = (buy, result, priced)
         bench.values[buy.step] = own.values[result.key]
         bench.values.pop(f"{buy.step}_cost", None)
-        if cost is not None:
+        if priced is not None:
             bench.values[f"{buy.step}_cost"] = own.values["cost"]
 
 
@@ -251,7 +259,7 @@ def _headline(bench: Bench) -> str:
     if not said:
         return ""
     listed = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    total = bench.values.get("total")
+    total = bench.values.get("total", bench.values.get("cost"))
     cost = f" It comes to {amount(total, bench.run.request.currency)}." if total is not None else ""
     return f"Buy {listed}.{cost}"
 
