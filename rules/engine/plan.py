@@ -88,7 +88,7 @@ class Part:
     asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of the rule's
     own. when: only under these choices of the plan; needs: only
     when these inputs of the plan are known, any_of: one of these; unless: not when any of these was given.
-    instead: things that need not be bought when it is worked.
+    instead: things that need not be bought when it is worked. plain: told without its drawing and notes.
     """
 
     name: str
@@ -106,6 +106,7 @@ class Part:
     any_of: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
     instead: tuple[str, ...] = ()
+    plain: bool = False
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "rule", with_buying(self.rule))
@@ -128,10 +129,11 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class Do:
-    """A sentence of the order of work. parts: only when one of these parts was worked; when: only under these choices."""
+    """A sentence of the order of work. parts: only when one of these parts was worked, without: only when none of these; when: only under these choices."""
 
     text: str
     parts: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
 
 

@@ -37,10 +37,12 @@ class Bench:
     rows: list[tuple[tuple[Any, ...], tuple[str, ...]]] = field(default_factory=list)
     passed: set[str] = field(default_factory=set)
     used: set[str] = field(default_factory=set)
+    spared: set[str] = field(default_factory=set)
 
 
 def work_plan(run: Run) -> Outcome:
     """Every part of the run's plan that is wanted, in order. Raises Needs for an input of the plan, or Impossible."""
+    run = Run(run.rule, run.request, dict(run.values))  # a run of its own: what it reads and assumes is told by the parts
     for item in run.rule.inputs:
         if item.default is None and not item.extra and run.holds(item.when):
             run.get(item.name)
@@ -48,11 +50,9 @@ def work_plan(run: Run) -> Outcome:
     for part in run.rule.parts:
         if _wanted(bench, part):
             _work(bench, part)
-    run.touched -= bench.passed - bench.used
     assumed = gathered(bench.parts, run.assumed)
-    del run.assumed[:], run.lines[:]  # the parts tell them
     return Outcome(bench.values, notes=tuple(_unpriced(bench)), parts=tuple(bench.parts), assumed=assumed, cut=_cut_list(bench),
-                   order=tuple(_order(bench)), headline=_headline(bench))  # fmt: skip
+                   order=tuple(_order(bench)), headline=_headline(bench), used=frozenset(run.touched - bench.passed | bench.used))  # fmt: skip
 
 
 # -- one part --------------------------------------------------------------------------------------------------------
@@ -95,7 +95,8 @@ def _work(bench: Bench, part: Part) -> None:
     results = tuple(replace(result, name=names.get(result.key, result.name)) for result in made.results if result.key not in part.leaves)
     assumed = tuple(replace(value, name=_plan_label(bench, part, value.name)) for value in made.assumed)
     head = part.headline.format(**{result.key: with_other(result) for result in made.results}) if part.headline else made.headline
-    bench.parts.append((part.title, replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())))
+    told = replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())
+    bench.parts.append((part.title, replace(told, drawing=None, notes=()) if part.plain else told))
 
 
 def _input_name(source: Source) -> str:
@@ -215,7 +216,10 @@ def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
     for thing in part.instead:
         bench.bought.pop(Buy(thing).step, None)
         bench.values.pop(Buy(thing).step, None)
+        bench.spared.add(thing)
     for result, buy in _buys(part, made):
+        if buy.thing in bench.spared:
+            continue
         priced = cost if result.key == part.costed else None
         bench.bought[buy.step] = (buy, result, priced)
         bench.values[buy.step] = own.values[result.key]
@@ -314,5 +318,5 @@ def _cut_list(bench: Bench) -> Table | None:
 
 def _order(bench: Bench) -> Iterator[str]:
     for do in bench.run.rule.order:
-        if bench.run.holds(do.when) and (not do.parts or any(name in bench.runs for name in do.parts)):
+        if bench.run.holds(do.when) and (not do.parts or bench.runs.keys() & set(do.parts)) and not bench.runs.keys() & set(do.without):
             yield do.text

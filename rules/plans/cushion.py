@@ -7,7 +7,7 @@ from dataclasses import replace
 from ..engine.declare import flag
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Told, plan, same
 from ..fabric.cushion_cover import CUSHION_COVER
-from ..notions.bias import PIPING
+from ..notions.bias import BIAS_BINDING, PIPING
 from ..notions.trim import LENGTHS, TRIM
 from ..notions.zips import ZIP
 from .words import HAND, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, lay, like, price, price_each, shrunk, total
@@ -37,10 +37,12 @@ CUSHION_PLAN = plan(
              headline="Each back piece is {back} wide.", cuts=(CutLine("back", "back", "height", "cloth", "halves"),)),
         Part("trim", "Edge to pipe", TRIM, {"side_a": "cover.cover", "side_b": "cover.cover_height", "loop": Fixed("closed"), "turned": Fixed("no"), "number": "count"},
              leaves=("buy", "cost", "length"), headline="Once round the cover.", when={"piped": "yes"}),
+        Part("piping", "Piping", PIPING, same("cord", "seam", edge="trim.edge", number="count"), when={"piped": "yes"}),
+        Part("bias", "Bias for the piping", BIAS_BINDING, {"length": "piping.length", "strip": "piping.strip"}, leaves=("need",),
+             cuts=(CutLine("square for the bias", "square", "square", "cloth"),), when={"piped": "yes"}),
         lay("outer", "Cloth", "cloth", "width", in_hand="in_hand"),
         shrunk("outer", "cloth", Buy("cloth")),
         Part("zip", "Zip", ZIP, {"opening": "cover.cover"}, buys={"zip_length": Buy("zip", "a zip {} long")}, when={"closing": "zip"}),
-        Part("piping", "Piping", PIPING, same("cord", "seam", edge="trim.edge", number="count"), when={"piped": "yes"}),
         Part("piping_cord", "Piping cord", LENGTHS, {"number": Fixed("1"), "each_length": "piping.length", "price": "piping_cord_price"},
              buys={"total": Buy("piping cord")}, leaves=("cut",), when={"piped": "yes"}),
         total(zip="zip_price", piping_cord="piping_cord_price"),
