@@ -7,7 +7,7 @@ from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
-from .tokens import FILLERS, LINKS
+from .tokens import FILLERS, LINKS, stem
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -25,6 +25,7 @@ JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
+COUNTED_NEXT = 1.7
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -93,11 +94,11 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
     the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    leads = spots[ranked[0]][0]
+    leads, ends = spots[ranked[0]]
     for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
         first, last = spots[name]
         breath = last + 1 == leads and line.words[last] in (AND if name in ranked else JOINED)
-        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, leads)
+        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
@@ -227,6 +228,8 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
+            elif following == "many" and isinstance(declared, Step) and _counts_next(line, spot + 2, declared.noun):
+                gain = COUNTED_NEXT
             elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 1.2
@@ -234,6 +237,12 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
                     gain = 0.5
             if gain > scores.get(declared.name, 0.0):
                 scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
+
+
+def _counts_next(line: Line, first: int, noun: str) -> bool:
+    """Whether what is counted follows "how many" soon, sizes and kinds between ("how many 2 in knife pleats")."""
+    soon = (spot for spot in range(first, min(first + 6, len(line.words))) if spot not in line.at_value)
+    return bool(noun) and any(line.words[spot] == stem(noun) for spot in soon)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

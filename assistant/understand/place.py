@@ -28,6 +28,7 @@ STATED_COST = 1.6
 STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
@@ -311,8 +312,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
-        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
-            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
+            score -= 2 * UNCALLED_COST if value.main.bare else UNCALLED_COST if slot.kind in (LENGTH, COUNT, RATIO) else 0.0
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
@@ -416,7 +417,7 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
     """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
-    best, who = 0.0, -1
+    best, second, who = 0.0, 0.0, -1
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
@@ -430,5 +431,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[fl
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
-            best, who = near, mention.number
-    return best, who
+            best, second, who = near, best, mention.number
+        else:
+            second = max(second, near)
+    return best + SECOND_VOICE * second, who

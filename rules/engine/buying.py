@@ -15,7 +15,7 @@ SHOP_STEP = Input(
     practice="5 cm..1 m",
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
-    "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs", "at"), extra=True, practice="1 money/m..60 money/m",
+    "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs"), extra=True, practice="1 money/m..60 money/m",
     sane="0.01 money/m..10000 money/m",
 )  # fmt: skip
 DISCOUNT = Input(
