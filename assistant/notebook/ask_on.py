@@ -8,24 +8,31 @@ from fractions import Fraction
 from rules.engine.answer import Answer, Result
 from rules.engine.units import factor
 
-from . import said
+from . import fill, reply, said
 from .amounts import Amount, of_measure
 from .hearing import Hearing
 
+TAKES = frozenset("takes take needs need needing wants requires of says taking a an another".split())
 Needed = tuple[Answer, Fraction, str]
 
 
-def need_of(hearing: Hearing, question: str, had: Amount, width: Amount | None) -> Needed | None:
-    """(the answer, how much is needed in base units, in words) for what a thing should be enough for; None when unknown."""
+def need_of(hearing: Hearing, question: str, had: Amount, width: Amount | None) -> Needed | Answer:
+    """(the answer, how much is needed in base units, in words) for what a thing should be enough for; or what is still to be said."""
+    if question.lower() in ("it", "that", "this") and hearing.last is not None:
+        needed = bought(hearing, hearing.last, had)
+        if needed is not None:
+            return hearing.last, exact(needed), needed.exact_text or needed.text
+    outright = _said_outright(hearing, question, had)
+    if outright is not None:
+        return outright
+    unfinished = None
     for asked in _ways(question, had, width):
         made = _ask(hearing, asked)
-        if made.status != "answered" or not _width_is_the_cloth(made, width):
-            continue
-        needed = bought(hearing, made, had)
+        needed = bought(hearing, made, had) if made.status == "answered" and _width_is_the_cloth(made, width) else None
         if needed is not None:
-            value = exact(needed)
-            return made, value, f"{needed.exact_text or needed.text}"
-    return _said_outright(hearing, question, had)
+            return made, exact(needed), needed.exact_text or needed.text
+        unfinished = made if made.status == "incomplete" else unfinished
+    return _whole(hearing, question, had, width) or unfinished or _unknown(question, had)
 
 
 def _ways(question: str, had: Amount, width: Amount | None) -> Iterator[str]:
@@ -37,7 +44,16 @@ def _ways(question: str, had: Amount, width: Amount | None) -> Iterator[str]:
 
 
 def _ask(hearing: Hearing, text: str) -> Answer:
-    return hearing.talk.attempt(text, hearing.talk.hear(text))
+    """A question of its own, whatever went before; kept measures are put in."""
+    talk = hearing.talk
+    before = talk.context
+    talk.forget()
+    heard = talk.hear(text)
+    filled = fill.answer(talk.notebook, said.tokens_of(heard.line), heard, talk) if talk.notebook is not None else None
+    made = filled if filled is not None else talk.attempt(text, heard)
+    if made.status != "answered":
+        talk.context = before
+    return made
 
 
 def _width_is_the_cloth(made: Answer, width: Amount | None) -> bool:
@@ -70,15 +86,22 @@ def exact(result: Result) -> Fraction:
 
 def _said_outright(hearing: Hearing, question: str, had: Amount) -> Needed | None:
     """A question that only names an amount ("a bag that takes 80 cm")."""
-    values = [token.value for token in said.tokens_of(hearing.talk.hear(question).line) if token.value is not None]
-    if len(values) != 1 or values[0].shape != "one":
+    tokens = said.tokens_of(hearing.talk.hear(question).line)
+    spots = [spot for spot, token in enumerate(tokens) if token.value is not None]
+    value = tokens[spots[0]].value if len(spots) == 1 else None
+    if value is None or value.shape != "one" or (spots[0] and tokens[spots[0] - 1].lower not in TAKES):
         return None
-    amount = of_measure(values[0].main, values[0].text, had.kind, hearing.system)
+    amount = of_measure(value.main, value.text, had.kind, hearing.system)
     return (Answer("answered"), amount.value, amount.text) if amount.kind == had.kind else None
 
 
-def whole(hearing: Hearing, called: str, had: Amount, width: Amount | None) -> Answer | None:
-    """The sentence with what is in hand put into it, asked as a question of its own."""
-    wide = f" {width.text} wide" if width is not None else ""
-    made = _ask(hearing, f"is {had.text} of{wide} {called} enough for {hearing.words('question')}")
-    return made if made.status != "unclear" else None
+def _whole(hearing: Hearing, question: str, had: Amount, width: Amount | None) -> Answer | None:
+    """The sentence with what is in hand put into it, where a rule knows by itself whether that is enough."""
+    wide = f" of {width.text} wide cloth" if width is not None else ""
+    made = _ask(hearing, f"is {had.text}{wide} enough for {question}")
+    return made if any(isinstance(result.value, str) and "enough" in result.value for result in made.results) else None
+
+
+def _unknown(question: str, had: Amount) -> Answer:
+    return reply.needs(f"I cannot tell how much {question} takes.", "amount needed", f"How much does {question} take?",
+                       f"is it enough for a piece that takes {had.text}")  # fmt: skip

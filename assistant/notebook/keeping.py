@@ -7,6 +7,7 @@ from typing import Any
 
 from rules.engine.answer import Answer, Result, Value
 from rules.engine.declare import Rule, Step
+from rules.engine.kinds import COUNT
 from rules.engine.units import SIGNS, factor
 from rules.kept.shopping import price_of_all
 
@@ -55,7 +56,7 @@ def _keep(hearing: Hearing, project: Thing, made: Answer, called: str) -> tuple[
             hearing.page.add(projects.NEED, need, project.name)
             bought.append(f"{need['called']} {result.text}")
         elif step.rounding is not None and step.rounding.name not in NOT_CUT:
-            piece = _piece(made, result)
+            piece = _piece(made, step, result)
             hearing.page.add(projects.CUT, piece, project.name)
             cut.append(f"{piece['text']} {piece['what']}".strip())
     _prices(hearing, made, called or _label(rule, made))
@@ -95,10 +96,10 @@ def _need(made: Answer, step: Step, result: Result, called: str) -> dict[str, An
     return need
 
 
-def _piece(made: Answer, result: Result) -> dict[str, Any]:
+def _piece(made: Answer, step: Step, result: Result) -> dict[str, Any]:
     """What is cut: a size and what it is of; or a number of pieces, and what the question says of their size."""
     what = result.name
-    if result.text.split(" ", 1)[-1].startswith(result.unit):
+    if step.kind is COUNT:
         about = [f"{value.name} {value.text}" for value in (*made.given, *made.assumed) if result.unit in key_of(value.name).split()]
         what = ", ".join(about)
     return {"what": what, "of": made.topic, "text": result.text, "other": result.other, "part": True}
@@ -143,11 +144,11 @@ def need(hearing: Hearing) -> Answer | None:
     """Something put on the shopping list by hand."""
     made = describe(hearing.found.slots["about"], hearing.found.text, hearing.system)
     listed = hearing.said[0].lower in ("add", "put")
-    if made is None:
+    if made is None or any(token.lower in projects.ASKS for token in hearing.said):
         return None
     project = projects.meant(hearing)
     if project is None and (hearing.has("project") or not listed):
-        return projects.missing(hearing) if hearing.has("project") and hearing.alone else None
+        return None
     if made.lost:
         return lost(made)
     body: dict[str, Any] = {"called": made.called, "thing": made.thing, "amount": made.amount.body(), "noun": made.noun, "rounding": ""}
@@ -156,12 +157,14 @@ def need(hearing: Hearing) -> Answer | None:
     hearing.page.add(projects.NEED, body, project.name if project is not None else "")
     if made.price is not None:
         hearing.page.put(PRICE, made.thing, {"called": made.called, "price": made.price.body()})
-    return reply.done(f"On the shopping list{f' for ' + project.body['called'] if project is not None else ''}: {made.words}.")
+    return reply.done(f"On the shopping list{' for ' + project.body['called'] if project is not None else ''}: {made.words}.")
 
 
 def paid(hearing: Hearing) -> Answer | None:
     """Money paid for a thing; so much of it as is needed counts as bought."""
     project = projects.meant(hearing)
+    if any(token.lower in projects.ASKS for token in hearing.said):
+        return None
     if project is None:
         return projects.missing(hearing) if hearing.alone else None
     value = hearing.found.value("money")

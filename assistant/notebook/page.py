@@ -54,6 +54,11 @@ class Page:
             return self._rows("kind = ?", (kind,))
         return self._rows("kind = ? AND owner = ?", (kind, folded(owner)))
 
+    @property
+    def empty(self) -> bool:
+        """Whether nothing is kept, and nothing ever was."""
+        return not self._connection.execute("SELECT 1 FROM thing UNION SELECT 1 FROM sentence").fetchone()
+
     def everything(self) -> list[Thing]:
         return self._rows("1", ())
 

@@ -21,6 +21,7 @@ TEXTS = frozenset(("text", "file", "question", "project", "about"))
 LONGEST = 400
 """Tokens of a line that are looked at; a longer one is no sentence to the notebook."""
 LONGEST_NAME = 8
+ARTICLES = frozenset(("the", "a", "an", "my", "of", "is"))  # no name by themselves
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,4 +102,5 @@ def _ends(piece: Piece, said: Sequence[Token], at: int) -> Iterator[int]:
         for end in range(at + 1, min(len(said), at + LONGEST_NAME if name else len(said)) + 1):
             if name and said[end - 1].value is not None:
                 return
-            yield end
+            if not name or end > at + 1 or said[at].lower not in ARTICLES:
+                yield end

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .page import Page, Thing
 
 KIND = "state"
-IT, PROJECT = "it", "project"
+IT, PROJECT, TABLE = "it", "project", "table"
 
 
 def point_at(page: Page, stock: str) -> None:
@@ -16,6 +16,17 @@ def point_at(page: Page, stock: str) -> None:
 def pointed_at(page: Page, kind: str) -> Thing | None:
     here = page.get(KIND, IT)
     return page.get(kind, here.body["name"]) if here is not None else None
+
+
+def point_at_table(page: Page, called: str) -> None:
+    """From now on, the size table "it" is this one."""
+    page.put(KIND, TABLE, {"name": called})
+
+
+def table_pointed_at(page: Page) -> str:
+    """The name of the size table spoken of last, or ""."""
+    here = page.get(KIND, TABLE)
+    return str(here.body["name"]) if here is not None else ""
 
 
 def open_project(page: Page, name: str) -> None:

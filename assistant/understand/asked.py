@@ -20,6 +20,7 @@ HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
+ASKING = frozenset(("how", "what", "which", "where"))
 JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
@@ -162,7 +163,7 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
-    best = 1.9 if any(word in ("how", "what", "which") for word in words[match.first : match.last]) else 0.0
+    best = 1.9 if any(word in ("how", "what", "which", "where") for word in words[match.first : match.last]) else 0.0
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
@@ -177,17 +178,21 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
-    if not tail:
+    filler = all(word in FILLERS for word in words[match.first : match.last])
+    terse = match.first == 0 and not filler and not ASKING.intersection(words)
+    if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
+    if filler:
+        return best  # "after the rib" asks for nothing
     return best or 0.45
 
 
 def _counted(line: Line, match: Match) -> float:
     """How much a result is what is asked with its size before it: "how many 100 g balls"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
         return 1.8
     return 0.0
 

@@ -14,7 +14,7 @@ from rules.engine.work import answer as work
 
 from .asked import unit_asked
 from .build import NeedsUnit, build
-from .choose import Reading, read_as
+from .choose import PLAIN_KINDS, Reading, read_as
 from .say import needs_unit
 from .values import LENGTHS
 from .tokens import FILLERS
@@ -25,7 +25,9 @@ if TYPE_CHECKING:
 Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
-GOES_ON = frozenset(("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only"))
+GOES_ON = frozenset(
+    ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
+)
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
@@ -101,13 +103,14 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
-    if followed is not None and not _asks(heard):
+    alone = _stands_alone(talk, heard, best)
+    if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
             return carried
-    if _stands_alone(talk, heard, best) and not (followed is not None and _goes_on(heard)):
+    if alone and not (followed is not None and _goes_on(heard)):
         return None
     return followed
 
@@ -116,10 +119,23 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+        return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _telling(reading: Reading) -> bool:
+    """Whether the numbers say by themselves what they are: a size, or a kind that is not any length or count."""
+    return any(len(slots) > 1 or slots[0].kind not in PLAIN_KINDS for slots in reading.placing.spots.values()) or not reading.placing.spots
+
+
+def _awaited(talk: Conversation, reading: Reading) -> bool:
+    """Whether a number went where one was asked for."""
+    labels = {getattr(slot.declared, "label", "") for slots in reading.placing.spots.values() for slot in slots}
+    return bool(labels & talk.context.waiting)
 
 
 def _asks(heard: Heard) -> bool:

@@ -14,9 +14,12 @@ from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import Line, Value, kinds_of, rough_value
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
+OUT_OF_SENSE = -3.0
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -25,6 +28,7 @@ STATED_COST = 1.6
 STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -105,7 +109,7 @@ def slots_of(rule: Rule) -> list[Slot]:
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
         if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
     ]
@@ -136,7 +140,8 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            words = line.words[match.first : match.last]
+            leads = all(word in LEADING for word in words) or words[-1] == "to"  # "down to", "increase to"
             kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
@@ -154,10 +159,11 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
+    backward = _roles_lead(line, values, mentions)
     for value in values:
-        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
@@ -169,6 +175,12 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
             placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
+
+
+def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    before = {mention.last for mention in mentions}
+    return len(values) > 1 and all(value.first in before for value in values)
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -226,18 +238,19 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
 
 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float],
+             roles_lead: bool) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape == "size":
+    if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
-    named = {
+    named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
         if name in by_name and any(_names(line, value, mention) for mention in mentions)
-        and _fit(value.main, by_name[name], system_hint) is not None
+        and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
@@ -249,11 +262,14 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
-        affinity, mention = _affinity(line, value, by_slot.get(slot.name, ()))
+        spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
+        affinity, mention = _affinity(line, value, spoken_by)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
+        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+            continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
@@ -320,7 +336,7 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
     if kind.name not in kinds:
         return None
     if not measure.bare:
-        base = 0.6 if kinds[0] == kind.name else 0.3
+        base = -0.3 if lacks_length(measure, kind) else 0.6 if kinds[0] == kind.name else 0.3
     else:
         base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
         if kind is COUNT and measure.value.denominator != 1:
@@ -340,7 +356,7 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
         return 0.0
     value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
-        return -3.0
+        return OUT_OF_SENSE
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
@@ -373,7 +389,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[fl
         elif mention.first >= value.last:
             if mention.leads:
                 continue
-            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1 - (AFTER_STOP if line.stops(value.last, mention.first) else 0.0)
         else:
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)

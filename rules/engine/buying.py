@@ -16,6 +16,7 @@ SHOP_STEP = Input(
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs", "at"), extra=True, practice="1 money/m..60 money/m",
+    sane="0.01 money/m..10000 money/m",
 )  # fmt: skip
 DISCOUNT = Input(
     "discount", "discount", PERCENT, says=("off", "discount", "reduction", "in the sale"), default=Default("0 %", derived=True),
@@ -31,7 +32,12 @@ VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {l
 
 
 def with_buying(rule: Rule) -> Rule:
-    """The rule with a shop's step, a price and a cost, and what is in hand, when its answers hold a length that is bought."""
+    """The rule with a shop's step, a price and a cost, and what is in hand, when its answers hold a length that is bought.
+
+    A plan is left as it is: its parts have theirs.
+    """
+    if rule.parts:
+        return rule
     bought = next((step for name in rule.answers if _is_bought(step := rule.step(name))), None)
     if bought is None:
         return rule

@@ -9,7 +9,7 @@ from .words import CLOTH_WIDTH, SEAM, hem
 
 EDGE = Input(
     "edge", "edge it is gathered into", LENGTH,
-    says=("edge", "finished edge", "waist", "waistband", "around", "round", "hem edge", "finished length", "gathered into", "into",
+    says=("edge", "finished edge", "waist", "waistband", "around", "round", "hem edge", "hem", "finished length", "gathered into", "into",
           "gathered to", "to fit", "perimeter", "circumference", "finished width", "finished", "hem of", "for a", "long edge", "all round"),
     ask="How long is the edge it is gathered into?", example="120 cm", sane="2 cm..60 m", usual="20 cm..12 m", practice="60 cm..150 cm by 5 cm",
 )  # fmt: skip

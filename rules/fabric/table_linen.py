@@ -26,7 +26,7 @@ HEM = Input(
 TABLECLOTH = Rule(
     topic="tablecloth",
     family="fabric",
-    says=("tablecloth", "table cloth", "table runner", "runner", "table", "table linen", "overhang", "cloth for a table", "table topper"),
+    says=("tablecloth", "table cloth", "table runner", "runner", "table", "table linen", "cloth for a table"),
     about="The size to cut a tablecloth or runner, square, oblong or round, with its drop and hem, and the cloth for it.",
     inputs=(
         choice("shape", "shape of the table",

@@ -45,7 +45,7 @@ EASE = Rule(
         Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=FINE,
              says=("roomy", "room", "how much ease"),
              stated=("ease", "with", "of ease", "ease of", "plus", "bigger", "roomier", "wearing ease", "of room", "extra", "room", "design ease",
-                     "add", "allow", "smaller than the body", "negative ease")),
+                     "add", "allow", "smaller than the body", "negative ease"), sane="-40 cm..50 cm"),
         Step("share", "As a share of the body measure", "ease / body", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
              says=("percentage", "percent", "as a percentage", "per cent")),
         Step("verdict", "What is published", kind=TEXT, label="beside published ease",

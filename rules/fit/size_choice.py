@@ -162,6 +162,7 @@ SIZE_CHOICE = Rule(
     topic="size choice",
     family="fit",
     says=("size", "which size", "what size", "pattern size", "size to cut", "sizes", "size chart", "size table", "between sizes", "what size am i",
+          "what size am i with", "what size am i with a", "what size do i need", "what size should i make", "which size do i need",
           "us misses", "misses size", "astm", "child size", "children's size", "child's size", "kids size", "xs", "xl", "xxl",
           "size choice", "size should i cut", "size do i cut", "which size do i cut", "sizes by bust", "blend between sizes"),
     about="Which size to cut for body measures and a size table, and the blend between sizes.",

@@ -97,7 +97,8 @@ def shopping(needs: Sequence[Need], used: Iterable[Had], stock: Iterable[Had], p
     groups: dict[tuple[str, str, Fraction | None], list[Need]] = {}
     for need in needs:
         groups.setdefault((need.thing, need.kind, need.width), []).append(need)
-    had, left = list(used), [[one, one.value] for one in stock]
+    had = list(used)
+    left = [_Left(one, one.value or Fraction(0)) for one in stock]
     entries = []
     for group in groups.values():
         wanted = [max(need.value - _had(need, group, had), Fraction(0)) for need in group]
@@ -125,17 +126,22 @@ def fits(thing: str, needed: str) -> bool:
     return set(thing.split()) <= set(needed.split())
 
 
-def _draw(need: Need, wanted: Fraction, left: list[list[object]]) -> Fraction:
+@dataclass(slots=True)
+class _Left:
+    """What is left of a thing in hand while it is shared out."""
+
+    of: Had
+    value: Fraction
+
+
+def _draw(need: Need, wanted: Fraction, stock: Iterable[_Left]) -> Fraction:
     """What the stock gives towards a need; cloth that is narrower than needed gives nothing. What is drawn is gone."""
     got = Fraction(0)
-    for entry in left:
-        one, rest = entry
-        assert isinstance(one, Had)
-        assert isinstance(rest, Fraction)
-        wide = one.width is None or need.width is None or one.width >= need.width
-        if one.kind == need.kind and one.thing == need.thing and wide:
-            part = min(rest, wanted - got)
-            entry[1] = rest - part
+    for left in stock:
+        wide = left.of.width is None or need.width is None or left.of.width >= need.width
+        if left.of.kind == need.kind and left.of.thing == need.thing and wide:
+            part = min(left.value, wanted - got)
+            left.value -= part
             got += part
     return got
 
@@ -148,7 +154,9 @@ def _entry(group: Sequence[Need], wanted: Sequence[Fraction], in_hand: Fraction,
     need = sum(wanted, Fraction(0))
     short = need - in_hand
     buy = apply(short, how) if how else short
-    lines = [_line("Add what the projects still take", "needed = all of it together", [*wanted], " + ", need, unit, first.noun)]
+    lines = []
+    if len(wanted) > 1:
+        lines.append(_line("Add what the projects still take", "needed = all of it together", [*wanted], " + ", need, unit, first.noun))
     if in_hand:
         lines.append(_line("Take off what is in hand", "to buy = needed − in hand", [need, in_hand], " − ", short, unit, first.noun))
     if buy != short and how:

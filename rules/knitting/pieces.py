@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT
@@ -216,7 +216,7 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: object, default_ho
                   default=Default("=before", "the same at both ends"), sane=f"0 {unit}..400 {unit}", practice=f"3 {unit}..6 {unit} by 1 {unit}", usual=f"0 {unit}..40 {unit}"),
         ),
         steps=(
-            Step("plain", f"Take the ends and the buttonholes off the band", "band - before - after - holes * hole", kind, label=f"plain {kind_word} between the end buttonholes"),  # type: ignore[arg-type]
+            Step("plain", "Take the ends and the buttonholes off the band", "band - before - after - holes * hole", kind, label=f"plain {kind_word} between the end buttonholes"),  # type: ignore[arg-type]
             Step("exact", "Share them among the spaces, one fewer than the buttonholes", "plain / (holes - 1)", kind, label="share of a space"),  # type: ignore[arg-type]
             Step("between", f"Whole {kind_word} only, the rest left for the ends", "exact", kind, rounding=rounding, label=f"plain {kind_word} between buttonholes",  # type: ignore[arg-type]
                  says=("between", "apart", "between buttonholes", f"plain {kind_word}", "spacing", "space", "how far apart", f"how many {kind_word}")),

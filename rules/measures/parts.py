@@ -50,7 +50,7 @@ DIVIDE = Rule(
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
         Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
-             says=("left over", "leftover", "remainder", "left", "over", "waste", "spare")),
+             says=("left over", "leftover", "remainder", "left", "waste", "spare")),
     ),
     answers=("each", "marks", "pieces", "left"),
     headline=("Each part is {each}; mark at {marks}.", "Each part is {each}.", "It gives {pieces}, with {left} left over.", "{left} is left over."),
@@ -118,7 +118,7 @@ PERCENTAGE = Rule(
               sane="0 %..1000 %", practice="5 %..50 % by 5 %"),
         choice("how", "what to do with it", {
             "of": ("of",),
-            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "knock off"),
+            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "decrease", "knock off"),
             "more": ("more", "plus", "add", "added", "bigger", "larger", "longer", "increase by", "extra", "on top", "increase"),
         }, default="of", because="the percentage of it, unless off or more is said"),
     ),
@@ -132,7 +132,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "percentage: 15 % off a length of 3.2 m -> 2.72 m; 0.48 m",
+        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m",
         "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),

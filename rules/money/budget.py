@@ -10,7 +10,7 @@ from .cost import OFF, PRICE_INPUT
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse", "i've got", "voucher", "gift card"),
-    ask="How much money is there to spend?", example="£20", practice="10 money..80 money", usual="1 money..2000 money",
+    ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
 
