@@ -8,6 +8,8 @@ from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match
 from .tokens import FILLERS, LINKS, stem
+from .lexicon import HOW_AXIS, Match, Tag
+from .tokens import FILLERS, LINKS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -75,6 +77,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
+        strength = max(strength, _opening(rule, line, match, tags))
         for tag in tags:
             if tag.what == "role" and (counted or not _sought(line, match)):
                 continue
@@ -87,6 +90,17 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(_in_order_said(line, ranked, scores, spots))
+
+
+def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
+    """How much a result is what is asked by its place or kind: it opens the question ("strip width to cut ..."), or it is
+    money in a question ("what does it cost at $12 a yard")."""
+    results = [step for tag in tags if tag.what == "result" and (step := rule.step(tag.name))]
+    if not results:
+        return 0.0
+    if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
+        return 1.3
+    return 1.0 if match.first == 0 else 0.0
 
 
 def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
