@@ -19,7 +19,8 @@ BODY_MEASURE = Input(
 FINISHED_MEASURE = Input(
     "finished", "finished measure", LENGTH,
     says=("finished", "garment", "pattern", "finished garment", "finished size", "pattern measure", "garment measure", "finished width",
-          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS, *(f"finished {place}" for place in PLACE_WORDS)),
+          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS, *(f"finished {place}" for place in PLACE_WORDS),
+          *(f"{garment} measures" for garment in GARMENT_WORDS)),
     ask="What does the finished garment measure there?", example="98 cm", sane="5 cm..400 cm", practice="75 cm..140 cm by 1 cm",
 )  # fmt: skip
 

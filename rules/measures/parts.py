@@ -46,7 +46,7 @@ DIVIDE = Rule(
     steps=(
         Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=FINE, label="each part",
              says=("each part", "each", "how long", "how wide", "how big", "each piece")),
-        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark")),
+        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark", "where", "where do i stitch", "where do i sew", "where do i cut")),
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
         Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
