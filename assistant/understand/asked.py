@@ -180,18 +180,21 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
-    terse = match.first == 0 and not ASKING.intersection(words)
+    filler = all(word in FILLERS for word in words[match.first : match.last])
+    terse = match.first == 0 and not filler and not ASKING.intersection(words)
     if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
+    if filler:
+        return best  # "after the rib" asks for nothing
     return best or 0.45
 
 
 def _counted(line: Line, match: Match) -> float:
     """How much a result is what is asked with its size before it: "how many 100 g balls"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
         return 1.8
     return 0.0
 

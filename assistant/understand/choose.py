@@ -204,9 +204,10 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
-def _plain(placing: Placing) -> bool:
-    """Whether a number went where any length or count could go."""
-    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+def _lone(reading: Reading) -> bool:
+    """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    return not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:
@@ -244,7 +245,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
+    elif reading.rule.lone and not best_topic and _lone(reading):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

@@ -25,9 +25,11 @@ def counts_of(rule: Rule, line: Line, values: list[Value], matches: list[Match])
     if not lists:
         return {}
     called = {
-        spot for match in matches for tag in match.tags if tag.topic == rule.topic and tag.what == "role" and tag.name in lists
+        spot
+        for match in matches
+        if any(tag.topic == rule.topic and tag.what == "role" and tag.name in lists for tag in match.tags)
         for spot in range(match.first, match.last)
-    }  # fmt: skip
+    }
     found: dict[int, Value] = {}
     for count, length in pairwise(values):
         between = range(count.last, length.first)

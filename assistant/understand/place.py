@@ -28,6 +28,7 @@ STATED_COST = 1.6
 STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -139,7 +140,8 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            words = line.words[match.first : match.last]
+            leads = all(word in LEADING for word in words) or words[-1] == "to"  # "down to", "increase to"
             kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
@@ -157,8 +159,9 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
+    backward = _roles_lead(line, values, mentions)
     for value in values:
-        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
         found.sort(key=lambda option: -option.score)
         options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
@@ -172,6 +175,12 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
             placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
+
+
+def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    before = {mention.last for mention in mentions}
+    return len(values) > 1 and all(value.first in before for value in values)
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -229,14 +238,15 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
 
 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float],
+             roles_lead: bool) -> list[Option]:  # fmt: skip
     found: list[Option] = []
     if value.shape in ("size", "span") or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape == "size":
+    if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
-    named = {
+    named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
         if name in by_name and any(_names(line, value, mention) for mention in mentions)
@@ -252,7 +262,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
-        affinity, mention = _affinity(line, value, by_slot.get(slot.name, ()))
+        spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
+        affinity, mention = _affinity(line, value, spoken_by)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
@@ -378,7 +389,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[fl
         elif mention.first >= value.last:
             if mention.leads:
                 continue
-            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1 - (AFTER_STOP if line.stops(value.last, mention.first) else 0.0)
         else:
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)

@@ -32,7 +32,12 @@ VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {l
 
 
 def with_buying(rule: Rule) -> Rule:
-    """The rule with a shop's step, a price and a cost, and what is in hand, when its answers hold a length that is bought."""
+    """The rule with a shop's step, a price and a cost, and what is in hand, when its answers hold a length that is bought.
+
+    A plan is left as it is: its parts have theirs.
+    """
+    if rule.parts:
+        return rule
     bought = next((step for name in rule.answers if _is_bought(step := rule.step(name))), None)
     if bought is None:
         return rule

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from .kinds import CHOICE, LENGTH, Kind
 from .rounding import Rounding
+
+if TYPE_CHECKING:
+    from .plan import Do, Part
 
 When = Mapping[str, str | tuple[str, ...]]
 
@@ -197,8 +200,10 @@ class Rule:
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
+    called: where given, the rule is meant only when one of these words is said (or it is what is being talked of).
     derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
+    parts, order: of a plan, the rules it is worked by, and its order of work (see plan.py).
     """
 
     topic: str
@@ -223,8 +228,11 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    called: tuple[str, ...] = ()
     derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
+    parts: tuple[Part, ...] = ()
+    order: tuple[Do, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule
@@ -238,7 +246,7 @@ class Rule:
         return next((s for s in self.steps if s.name == name), None)
 
 
-def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | tuple[Default, ...] | None = None,
+def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | Default | tuple[Default, ...] | None = None,
            because: str = "", ask: str = "", example: str = "") -> Input:
     """An input that is one of a few named options; the first words that match in the question settle it."""
     return Input(name, label, CHOICE, options=options, default=default, because=because, ask=ask, example=example)

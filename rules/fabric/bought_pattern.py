@@ -55,7 +55,7 @@ BOUGHT_PATTERN = Rule(
               default=Default("0 %", derived=True), sane="0 %..99 %", usual="0 %..20 %", practice="2 %..10 %"),
     ),
     steps=(
-        Step("swapped", "The same area of cloth on the width in hand", "stated * stated_width / width",
+        Step("swapped", "The same area of cloth on the width in hand", "stated_length * stated_width / width",
              label="length on this width", unit=("yd", "m"), says=("width swap",)),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)", label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",

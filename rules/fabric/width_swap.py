@@ -10,7 +10,7 @@ from ..engine.rounding import BUY_CLOTH
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
 
 STATED = Input(
-    "stated", "length stated", LENGTH,
+    "stated_length", "length stated", LENGTH,
     says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
     ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m", practice="1 m..5 m by 10 cm",
@@ -83,7 +83,7 @@ WIDTH_SWAP = Rule(
                        Default("0 cm", derived=True))),
     ),
     steps=(
-        Step("swapped", "The same area of cloth on the new width", "stated * stated_width / width", label="length on the new width",
+        Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width", label="length on the new width",
              unit=("yd", "m")),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)", label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",

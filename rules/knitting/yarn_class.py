@@ -127,9 +127,9 @@ YARN_CHOICE = {
 YARN_CLASS = Rule(
     topic="yarn class",
     family="knitting",
-    says=("yarn class", "yarn weight", "weight of yarn", "yarn category", "class", "category", "which class", "what weight is", "ply", "what needles for", "needles for", "hook for",
+    says=("yarn class", "yarn weight", "weight of yarn", "yarn category", "class", "category", "which class", "what weight is", "ply", "hook for",
           "wpi", "wraps per inch", "what is the equivalent of", "dk", "worsted", "aran", "chunky", "bulky", "fingering", "sport weight", "lace weight", "double knitting", "equivalent of",
-          "what needle for", "what hook for", "yarn weights", "4 ply", "8 ply", "10 ply", "what size needles for", "tension of", "ball band"),
+          "what hook for", "yarn weights", "4 ply", "8 ply", "10 ply", "ball band", "chunky wool", "chunky yarn", "worsted weight", "aran weight", "bulky weight", "dk weight", "sock yarn", "baby yarn"),
     about="A yarn class by any of its names, its number, its tension or its wraps: tension, needles, hooks, wraps and names, UK, US and Australian.",
     inputs=(
         choice("yarn", "yarn", YARN_CHOICE, ask="Which yarn: its name, its class number or its tension?", example="DK"),
