@@ -28,9 +28,11 @@ FINISHED_MEASURE = Input(
 def _verdict(run: Run) -> Outcome:
     """What the published tables say of the ease, for the place named. Raises Needs when no place was."""
     place = run.maybe("place")
-    said = verdict(run.get("ease"), place, run.maybe("garment") or "", run.unit_of(LENGTH)) if place else ""
-    if not said:
+    if not place:
         raise Needs("")
+    garment = run.maybe("garment") or ""
+    said = verdict(run.get("ease"), place, garment, run.unit_of(LENGTH))
+    said = said or f"nothing is published here for the {place}{f' of a {garment}' if garment else ''}"
     run.say("Compare it with what is published for the place", "", "", said)
     return Outcome({"verdict": said})
 

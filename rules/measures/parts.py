@@ -28,7 +28,7 @@ def _marks(run: Run) -> Outcome:
 DIVIDE = Rule(
     topic="divide",
     family="measures",
-    says=("divide", "equal parts", "divided into", "split into", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
+    says=("divide", "equal parts", "divided into", "split", "split into", "equal lengths", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
           "equal sections", "evenly into", "into equal", "equally", "whats left over", "what's left", "lengths from", "pieces out of", "cut up",
           "mark off", "pieces can i cut"),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
