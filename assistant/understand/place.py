@@ -14,7 +14,7 @@ from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import Line, Value, kinds_of, lacks_length, rough_value
+from .values import LENGTHS, Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
 MOST_STEPS = 1200
@@ -159,6 +159,8 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
+    whole = values
+    values = _cloths(rule, line, values)
     backward = _roles_lead(line, values, mentions)
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
@@ -173,8 +175,42 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         else:
             placing.spots[values[index].number] = option.slots
             placing.spoken += option.spoken
+    _part_cloths(placing, values, whole)
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
+
+
+GROUPED = ("size", "span", "cloth")
+
+
+def _cloths(rule: Rule, line: Line, values: list[Value]) -> list[Value]:
+    """The values with each cloth ("2 m of 115 cm") as one, where the rule takes a cloth's length and width together."""
+    if not rule.cloths:
+        return values
+    found: list[Value] = []
+    for value in values:
+        before = found[-1] if found else None
+        if before is not None and before.shape == value.shape == "one" and line.words[before.last : value.first] == ["of"]:
+            if before.main.unit in LENGTHS and value.main.unit in LENGTHS:
+                members = (before.main, value.main)
+                found[-1] = Value("cloth", members, "", before.first, value.last, before.start, value.end, number=before.number)
+                continue
+        found.append(value)
+    return found
+
+
+def _part_cloths(placing: Placing, values: list[Value], whole: list[Value]) -> None:
+    """Give each number of a cloth its own place again."""
+    for value in values:
+        if value.shape != "cloth":
+            continue
+        first = next(index for index, one in enumerate(whole) if one.number == value.number)
+        pair = whole[first : first + 2]
+        slots = placing.spots.pop(value.number, None)
+        if slots is not None:
+            placing.spots.update({one.number: (slot,) for one, slot in zip(pair, slots, strict=True)})
+        else:
+            placing.unplaced = [one for one in placing.unplaced if one is not value] + pair
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
@@ -241,9 +277,9 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float],
              roles_lead: bool) -> list[Option]:  # fmt: skip
     found: list[Option] = []
-    if value.shape in ("size", "span") or value.main.per is not None:
+    if value.shape in GROUPED or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape == "size" or (value.shape == "span" and found):
+    if value.shape in ("size", "cloth") or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
     named = set() if roles_lead else {
@@ -304,18 +340,18 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
                    prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
-    measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
+    measures = value.members if value.shape in GROUPED else _rate_parts(value.main)
     found = []
-    for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
+    for rank, group in enumerate({"span": rule.spans, "cloth": rule.cloths}.get(value.shape, rule.sizes)):
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
         fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
+        near, mention = max((_affinity(line, value, by_slot.get(slot.name, ())) for slot in slots), default=(0.0, -1))
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
-        found.append(Option(slots, score, spoken=near >= BESIDE))
+        found.append(Option(slots, score, mention if value.shape == "cloth" else -1, spoken=near >= BESIDE))
     return found
 
 
