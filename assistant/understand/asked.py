@@ -137,8 +137,10 @@ def _asks_again(words: list[str], first: int, last: int) -> bool:
 def _sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
     before = line.words[match.first - 1] if match.first else "."
+    after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
-    return asking or before in (".", ",", ";", "?", ":")
+    alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
+    return asking or (before in (".", ",", ";", "?", ":") and alone)
 
 
 def unknown_count(line: Line, heard: frozenset[int]) -> bool:
