@@ -109,7 +109,7 @@ KNITTING_SIZES = Rule(
             "sleeve length": ("sleeve length", "sleeve", "arm length"), "head": ("head", "head circumference", "head size"),
             "hat girth": ("hat circumference", "hat girth", "hat size"), "hat length": ("hat length", "hat height", "hat depth", "deep a hat", "tall a hat"),
             "crown to brow": ("crown to brow",), "foot length": ("foot length", "foot", "sole"), "foot girth": ("foot girth", "foot circumference", "ankle"),
-            "hand": ("hand", "hand circumference", "glove", "mitten"), "blanket": ("blanket", "afghan", "throw", "mattress"),
+            "hand": ("hand", "hand circumference", "glove", "mitten"), "blanket": ("blanket", "afghan", "throw"), "mattress": ("mattress", "mattress top"),
             "finished sweater chest": ("finished sweater", "finished chest"), "underarm to waist": ("underarm to waist",),
         }, ask="Which measure: chest, head, foot length, hat length, blanket, ...?", example="chest"),
         Input("who", "wearer", CHOICE, options={
