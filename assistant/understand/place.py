@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
+from rules.engine.buying import told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
@@ -109,10 +110,11 @@ def slots_of(rule: Rule) -> list[Slot]:
     ]
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
+    in_hand = told_in_hand(rule)
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
-        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
+        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated) and step.name != in_hand
     ]
     return slots
 
