@@ -10,7 +10,7 @@ from .words import SEAM_OF_BAG
 BOX_CORNER = Rule(
     topic="box corner",
     family="bags",
-    says=("box corner", "boxed corner", "box corners", "corner cut-out", "corner cutout", "boxing the corners",
+    says=("box corner", "how deep will the base be", "seamed base", "out of the corners", "boxed corner", "box corners", "corner cut-out", "corner cutout", "boxing the corners",
         "boxed base", "gusset corner", "corner squares", "box the corners", "boxed corner cutout", "boxing",
         "square bottom", "boxed bottom", "corner square", "box out the corners", "notch the corners",
         "squared corners"),

@@ -98,7 +98,7 @@ def _divide(run: Run) -> Outcome:
 DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
-    says=("divided pocket", "pocket divided", "pocket dividers", "divide a pocket", "divide the pocket",
+    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket", "divide the pocket",
         "pocket sections", "divided into", "pockets in a row", "split a pocket", "tool roll", "pencil roll", "slots",
         "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",

@@ -11,7 +11,7 @@ DRAWSTRING = Rule(
     topic="drawstring",
     family="notions",
     says=("drawstring", "drawcord", "draw cord", "waist cord", "hood cord", "waist tie", "tie cord", "draw string",
-        "lacing cord", "pull cord"),
+        "lacing cord", "pull cord", "cord", "how much cord", "pyjama cord"),
     about="How long to cut a drawstring: round the opening, and a tail and a knot at each end.",
     inputs=(
         Input("girth", "girth of the opening", LENGTH,

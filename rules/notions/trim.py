@@ -88,8 +88,7 @@ LENGTHS = Rule(
     family="notions",
     says=("ribbon", "ribbon ties", "ties", "hook-and-loop", "hook and loop", "boning", "tape", "twill tape",
         "ribbons", "tie", "cotton tape", "seam tape", "apron ties", "bunting tape", "hook and loop tape", "bones",
-        "rigilene", "elastic loops", "ribbon bow", "bows", "petersham", "lengths of ribbon", "cords", "cord for",
-        "spiral boning"),
+        "rigilene", "elastic loops", "ribbon bow", "bows", "petersham", "lengths of ribbon", "spiral boning"),
     about="So many lengths of ribbon, tape, hook-and-loop or boning, in all.",
     inputs=(
         Input("number", "number of lengths", COUNT,
