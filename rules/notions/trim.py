@@ -101,7 +101,7 @@ LENGTHS = Rule(
             practice="4 in..36 in by 2 in"),
         Input("ends", "turned or sealed at each end", LENGTH,
             says=("at each end", "hem", "turned under", "each end", "for hemming", "turn under", "seam"),
-            default=Default("0 in", "none said", derived=True), sane="0 mm..20 cm"),
+            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..20 cm"),
     ),
     steps=(
         Step("cut", "Each with its ends", "each_length + 2 * ends", rounding=CUT_TAPE, label="each, as cut",
