@@ -18,6 +18,7 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
@@ -65,7 +66,12 @@ def _compound(line: Line) -> str:
 
 
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
-    """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
+    """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
+
+    A plan is wanted whole, unless an asking word singles something out.
+    """
+    if rule.parts and not any(word in SINGLES_OUT for word in line.words):
+        return ()
     scores: dict[str, float] = {}
     spots: dict[str, tuple[int, int]] = {}
     for match in matches:
