@@ -6,10 +6,8 @@ from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
-from .lexicon import HOW_AXIS, Match
-from .tokens import FILLERS, LINKS, stem
 from .lexicon import HOW_AXIS, Match, Tag
-from .tokens import FILLERS, LINKS
+from .tokens import FILLERS, LINKS, stem
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))

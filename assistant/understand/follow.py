@@ -17,8 +17,8 @@ from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, read_as
 from .say import needs_unit
-from .values import LENGTHS
 from .tokens import FILLERS
+from .values import LENGTHS
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard

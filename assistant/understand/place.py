@@ -288,7 +288,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
-        if name in by_name and any(_names(line, value, mention) for mention in mentions)
+        if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
@@ -305,6 +305,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
+        if value.soft and value.main.value == 1 and affinity < BESIDE:
+            continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):

@@ -63,11 +63,9 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
     cloths = (*rule.cloths, ("in_hand", rule.cloth_width)) if rule.cloth_width else rule.cloths
-    return replace(rule, inputs=(*rule.inputs, IN_HAND), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
-                   headline=(*VERDICT_HEADLINES, *rule.headline), cloths=cloths)  # fmt: skip
     hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
     return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
-                   headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip
+                   headline=(*VERDICT_HEADLINES, *rule.headline), cloths=cloths)  # fmt: skip
 
 
 def verdict_first(rule: Rule, request: Request, wanted: list[str]) -> list[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import PERCENT_TENTH, FINE
+from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
 from .ease_table import verdict
 from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS

@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Ste
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
-from ..engine.rounding import CUT, PERCENT_TENTH, FINE
+from ..engine.rounding import CUT, FINE, PERCENT_TENTH
 from ..engine.run import Run
 from .words import PLACE_WORDS
 

@@ -6,7 +6,7 @@ from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step, choice
 from ..engine.kinds import ANY, COUNT, LENGTH, PERCENT, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
-from ..engine.rounding import COUNT_DOWN, PERCENT_TENTH, FINE
+from ..engine.rounding import COUNT_DOWN, FINE, PERCENT_TENTH
 from ..engine.run import Impossible, Needs, Run
 from ..engine.text import shown
 from ..engine.units import same_kind
