@@ -19,7 +19,6 @@ from .place import Slot
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
-
 YOU_SAID_SO = "you said so"
 
 

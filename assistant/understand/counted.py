@@ -38,7 +38,7 @@ def counts_of(rule: Rule, line: Line, values: list[Value], matches: list[Match])
         words = [line.words[spot] for spot in between]
         if not all(word.isalpha() or word in TIMES for word in words) or "and" in words:
             continue
-        if called.intersection(between) or (found and words[-1] in TIMES) or words[0] in ("x", "×"):
+        if called.intersection((count.first - 1, *between)) or (found and words[-1] in TIMES) or words[0] in ("x", "×"):
             found[length.number] = count
     return found
 

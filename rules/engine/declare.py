@@ -160,7 +160,7 @@ class Derivation:
 
     step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
     (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
-    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    try_with: name -> value ("1/4 in | 0.75 cm"): the last line worked with it and rounded as the step is.
     """
 
     step: str
@@ -168,7 +168,6 @@ class Derivation:
     names: Mapping[str, str] = field(default_factory=dict)
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
-    when: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,6 +193,8 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
+    cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
+    cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
@@ -218,6 +219,8 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
+    cloths: tuple[tuple[str, str], ...] = ()
+    cloth_width: str = ""
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None

@@ -22,6 +22,13 @@ class Fixed:
 
 
 @dataclass(frozen=True, slots=True)
+class Told:
+    """An input of the plan that a part is told even when it was not said, and the part's rule would take it alike."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
 class Pieces:
     """The pieces that earlier parts cut from a cloth, for a lay of them."""
 
@@ -37,7 +44,7 @@ class Costs:
 
 # Where a part's value comes from: one of the plan's inputs ("width"), a step of an earlier part ("outer.panel_width"),
 # the first of several that is known, or one of the above.
-Source = str | Fixed | Pieces | Costs | tuple[str, ...]
+Source = str | Fixed | Told | Pieces | Costs | tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +65,10 @@ class Buy:
 
 @dataclass(frozen=True, slots=True)
 class CutLine:
-    """A line of the cut list. width, length, count: a step or an input of the part's rule, or the words themselves."""
+    """A line of the cut list. width, length, count: a step or an input of the part's rule, or the words themselves.
+
+    count may also be a step of an earlier part ("gather.panels"), or a number.
+    """
 
     piece: str
     width: str
@@ -75,7 +85,8 @@ class Part:
     the rule's own default. buys: the rule's step -> what is bought; a later part that buys the same thing stands in the
     earlier one's stead. takes: other steps of the rule that the plan gives too; leaves: results it does not tell, as another
     part does. cuts: what it puts on the cut list.
-    asked: steps of the rule to ask for, when not its own answers. when: only under these choices of the plan; needs: only
+    asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of the rule's
+    own. when: only under these choices of the plan; needs: only
     when these inputs of the plan are known; unless: not when any of these was given.
     """
 
@@ -88,6 +99,7 @@ class Part:
     leaves: tuple[str, ...] = ()
     cuts: tuple[CutLine, ...] = ()
     asked: tuple[str, ...] = ()
+    headline: str = ""
     when: When = field(default_factory=dict)
     needs: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()

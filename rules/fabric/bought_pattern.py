@@ -39,7 +39,7 @@ BOUGHT_PATTERN = Rule(
     says=("envelope", "bought pattern", "paper pattern", "pattern says", "pattern needs", "pattern states", "pattern gives", "pattern lists", "my pattern",
           "pattern recommends", "pattern that says", "pattern requires", "pattern for", "pattern is for", "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement", "sewing pattern",
-          "pattern asks for", "dress pattern"),
+          "dress pattern"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, shrinkage, in that order.",
     inputs=(
         STATED,
@@ -68,6 +68,8 @@ BOUGHT_PATTERN = Rule(
              label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy", "length",
              "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll", "only")),
     ),
+    cloths=(("stated_length", "stated_width"),),
+    cloth_width="width",
     answers=("cloth",),
     headline=("Buy {cloth}.",),
     source=f"common practice; {EXTRA_SOURCE}",

@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Ste
 from ..engine.kinds import COUNT, LENGTH, PERCENT, TEXT
 from ..engine.literal import literal
 from ..engine.outcome import Outcome
-from ..engine.rounding import BODY, PERCENT_TENTH, FINE
+from ..engine.rounding import BODY, FINE, PERCENT_TENTH
 from ..engine.run import Run
 
 DARTS = Rule(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..bags.strap import STRAP
 from ..bags.tote import TOTE
 from ..bags.words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
-from ..engine.declare import Default, Input, choice, flag
+from ..engine.declare import Input, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, plan, same
 from ..fabric.lay_plan import LAY_PLAN

@@ -46,7 +46,7 @@ def shrunk(part: str, step: str, buy: Buy) -> Part:
 def total(**also: str) -> Part:
     """What all that is bought comes to. also: thing -> the input that holds its price, where it has no rule for its cost."""
     things = {thing.replace("_", " "): name for thing, name in also.items()}
-    return Part("total", "Cost", COST_OF_SEVERAL, {"lines": Costs(things)}, takes=("total",))
+    return Part("total", "Cost", COST_OF_SEVERAL, {"lines": Costs(things)}, takes=("total",), leaves=("count",))
 
 
 VERDICT = ("enough", "to_spare", "lacking")

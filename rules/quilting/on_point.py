@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Caution, Rule, Step
+from ..engine.declare import GEOMETRY, Caution, Derivation, Fact, Follows, Rule, Step
 from ..engine.drawing import OnPointDrawing
 from ..engine.kinds import COUNT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from ..engine.run import Run
+from .seam_geometry import diagonal, half_square_addition, quarter_square_addition
 from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .words import ACROSS, BLOCK, DOWN, SEAM
 
@@ -90,6 +91,22 @@ SETTING_TRIANGLES = Rule(
         "corner setting triangles for a 10 in block -> 8 in",
     ),
     related=("on-point size", "square in a square"),
+    derivation=(
+        diagonal("diagonal", "block", "A block on point is crossed by its diagonal"),
+        quarter_square_addition("side_addition"),
+        Derivation(
+            "corner",
+            (
+                Fact("A corner triangle's long side is a side of a block, by Pythagoras", "block ^ 2 = leg ^ 2 + leg ^ 2"),
+                Fact("A block's diagonal, by Pythagoras", "diagonal ^ 2 = block ^ 2 + block ^ 2"),
+                Follows("Put the first into the second", "diagonal ^ 2 = 4 * leg ^ 2"),
+                Follows("Take the square root of both, and halve", "leg = diagonal / 2"),
+            ),
+            names={"leg": "short side of a corner triangle, finished"},
+            of="diagonal / 2",
+        ),
+        half_square_addition("corner_addition"),
+    ),
     defers=("on-point size",),
 )
 
@@ -124,4 +141,5 @@ ON_POINT_SIZE = Rule(
         "what size block set on point, 5 across, comes out at 60 in wide -> 8 1/2 in",
     ),
     related=("setting triangles", "borders"),
+    derivation=(diagonal("diagonal", "block", "A block on point is crossed by its diagonal"),),
 )

@@ -150,7 +150,10 @@ def _opens_table(row: list[Atom], at: int, following: str) -> bool:
     atom = row[at]
     if atom.text in SIZE_WORDS:
         return at == 0 or row[at - 1].text not in ("what", "which", "pattern", "whats", "my")
-    return atom.kind in ("number", "name") and not atom.unit and following in (":", "=")
+    if atom.kind not in ("number", "name") or atom.unit:
+        return False
+    told = following == "is" and at + 2 < len(row) and row[at + 2].kind == "number"
+    return told or following in (":", "=")
 
 
 # -- the ways to write a table -------------------------------------------------------------------------------------------
@@ -186,7 +189,7 @@ def _by_lists(atoms: list[Atom]) -> list[Entry]:
     entries: list[Entry] = []
     for row, name in enumerate(names):
         measures = [(place, *_pair_at(run, row, count)) for place, run in columns]
-        entries.append((name.text, measures, [name.number, *(atom.number for _, run in columns for atom in run)]))
+        entries.append((name.text.split()[0], measures, [name.number, *(atom.number for _, run in columns for atom in run)]))
     return entries
 
 
