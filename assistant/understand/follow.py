@@ -124,7 +124,7 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
