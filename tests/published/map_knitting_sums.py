@@ -9,6 +9,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from rules.knitting.row_reader import actions, knit
+from rules.knitting.stripes import Stripe, Stripes
 from rules.knitting.yarn_count import Count
 from tests.support import exact, result, rounded, work
 
@@ -131,7 +132,7 @@ def _around(row: Row) -> str:
 
 def _ours(text: str, before: int) -> str:
     """A printed row in our own notation: repeats written out, "to end" and "round" worked out from the stitches."""
-    text = text.lower().replace("m1", "m1")
+    text = text.lower()
     text = re.sub(r"\(([^)]*)\)x(\d+)", lambda match: f"({_commas(match[1])}) {match[2]} times", text)
     ending = re.search(r"\(([^)]*)\) (?:to end|round|to last (?:st|\d+)[a-z]*)(.*)", text)
     if ending:
@@ -165,9 +166,17 @@ def rows_of_instructions(row: Row) -> Said:
     if row.get("context") == "euclid":
         gaps = _groups(int(row.get("steps")), int(row.get("pulses")), "m1")
         return _same(row, Counter(gaps), Counter(int(gap) for gap in _numbers(row.expected)))
-    if row.get("shoulder stitches"):
-        return None
+    if row.get("condition").startswith("positions by rounding"):
+        return _positions(row)
+    if row.get("context") == "crown" and "8 decreases" in row.get("condition"):
+        return exact(work("evenly spaced decreases", stitches=f"{before} st", lose="8 st", held="round"), "after")
     return None
+
+
+def _positions(row: Row) -> str:
+    """The stitch after which each increase of our row in the round comes."""
+    gaps = _groups(int(row.get("stitches")), int(row.get("increases")), "m1")
+    return ", ".join(str(sum(gaps[: number + 1])) for number in range(len(gaps)))
 
 
 def _plan(row: Row) -> Said:
@@ -262,14 +271,29 @@ def yarn(row: Row) -> Said:
     if row.get("old throw"):
         made = work("yarn by swatch", width="40 in", length="48 in", swatch_width="20 in", swatch_length="30 in", swatch_weight="280 g", spare="0 %", system="cm")
         return exact(made, "weight", "g")
+    if row.get("stripe repeat"):
+        sequence = Stripes((Stripe("A", Fraction(2)), Stripe("B", Fraction(2)), Stripe("C", Fraction(1))))
+        made = work("stripes", sequence=sequence, rows="100 rows", yarn="900 m", system="cm")
+        return ", ".join(f"{exact(made, f'yarn_{number}', 'm'):g}" for number in (1, 2, 3))
     return None
+
+
+def blankets(row: Row) -> Said:
+    if not row.get("blanket") or not row.get("gauge"):
+        return None
+    width, length = (f"{side} cm" for side in _numbers(row.get("blanket")))
+    if row.get("pattern"):
+        made = work("scarf, blanket", width=width, length=length, tension="18 sts to 10 cm", multiple="12 st", edge="17 st")
+        return rounded(made, "stitches")
+    made = work("scarf, blanket", width=width, length=length, tension="18 sts to 10 cm", row_tension="26 rows to 10 cm")
+    return f"{exact(made, 'stitches'):g} and {exact(made, 'rows'):g}"
 
 
 # -- yarn counts -------------------------------------------------------------------------------------------------------
 
 SYSTEMS = {"Nm": "Nm", "Ne": "Ne", "tex": "tex", "cotton count": "Ne", "worsted count": "worsted", "metres per 100 g": "m100", "yards per pound": "ydlb", "denier": "denier",
            "cotton": "Ne", "worsted": "worsted", "linen": "linen", "worsted-count": "worsted", "metric count": "Nm", "woolen run": "run", "linen lea": "linen",
-           "linen lea or woollen cut": "linen"}  # fmt: skip
+           "linen lea or woolen cut": "linen", "yards per pound ": "ydlb"}  # fmt: skip
 
 
 def counts(row: Row) -> Said:
@@ -277,6 +301,10 @@ def counts(row: Row) -> Said:
         return _counted(_typed(row.get("from")), SYSTEMS[row.get("to")])
     if row.get("yarn") and row.unit == "yd/lb":
         return _ply(row.get("yarn"))
+    if row.get("quantity") == "1 yard":
+        return exact(work("convert", amount="1 yd", system="cm", unit="m"), unit="m")
+    if row.get("condition") == "1 oz":
+        return exact(work("convert", amount="1 oz", system="cm", unit="g"), unit="g")
     if row.get("kind") == "factor" and " / " in row.get("quantity"):
         return _factor(row)
     if row.get("kind") == "constant" and " x " in row.get("quantity"):
@@ -336,11 +364,12 @@ def _factor(row: Row) -> Said:
 
 def hats_and_socks(row: Row) -> Said:
     quantity, gauge_text = row.get("quantity"), _rate(row.get("gauge"))
+    girth = row.get("foot").removesuffix(" around")
     if row.get("foot") and "%" in row.get("negative ease"):
-        made = work("sock", foot=row.get("foot"), tension=gauge_text, ease=row.get("negative ease"), asked="product")
+        made = work("sock", foot=girth, tension=gauge_text, ease=row.get("negative ease"), asked="product")
         return rounded(made, "stitches") if "multiple" in row.get("rounding") else exact(made, "product")
     if row.get("foot") and "without ease" in quantity or (row.get("foot") and row.get("ease") == "0 in"):
-        return exact(work("sock", foot=row.get("foot"), tension=gauge_text, ease="0 %", asked="product"), "product")
+        return exact(work("sock", foot=girth, tension=gauge_text, ease="0 %", asked="product"), "product")
     if row.get("swatch") and quantity == "gauge":
         return exact(work("tension (gauge)", stitches="8.5 st", over="2 in"), "each", "st/in")
     if row.get("swatch") and quantity == "stitches before ease":
@@ -353,10 +382,20 @@ def hats_and_socks(row: Row) -> Said:
         return knit("(k9, k2tog) 8 times", 88).left
     if row.get("context") == "heel":
         return exact(work("sock", foot="16 in", tension="4 sts to 1 in", ease="0 %", asked="heel"), "heel")
-    if row.get("context") == "pattern" and "cast on" in row.get("condition"):
-        stitches, rate = _numbers(row.get("condition"))[:2]
+    if row.get("context") == "pattern" and row.get("cast on"):
+        stitches, rate = _numbers(row.get("cast on"))[:2]
         made = work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=f"{rate} sts to 4 in", asked="width")
         return exact(made, "width", "in")
+    if quantity == "key number K":
+        return exact(work("stitches for a width", width=row.get("circumference"), tension=gauge_text, asked="product"), "product")
+    if row.get("hand") and row.get("ease") == "0 in":
+        return rounded(work("sock", foot=row.get("hand"), tension=gauge_text, ease="0 %"), "stitches")
+    if row.get("foot") and row.get("ease") == "-1 in":
+        return rounded(work("sock", foot="7 in", tension=gauge_text, ease="0 %"), "stitches")
+    if row.get("stitches") == "40.375":
+        return rounded(work("sock", foot="8.5 in", tension="4.75 sts to 1 in", ease="10 %"), "stitches")
+    if row.get("context") == "yoke decreases" and row.unit == "stitches":
+        return knit("(k1, k2tog) 63 times", knit("(k2, k2tog) 63 times", 252).left).left
     if row.get("context", "").startswith("yoke decrease") and row.unit == "%":
         before = 12
         row_text = row.get("condition").split(" round")[0].strip("()").lower().replace(" ", ", ")
@@ -381,6 +420,12 @@ def toys(row: Row) -> Said:
         multiple = "2 row" if "even" in row.get("rounding") else "1 row"
         made = work("rows for a length", length=row.get("stripe height"), row_tension=_rate(row.get("row gauge")), multiple=multiple)
         return rounded(made, "rows")
+    if row.get("stripe sequence"):
+        return exact(work("stripes", sequence=_sequence(row.get("stripe sequence"))), "repeat")
+    if row.get("stripe repeat"):
+        return exact(work("rows for a length", stated={"rows": "7 rows"}, row_tension="14 rows to 4 in", asked="length"), "length", "in")
+    if row.get("rounds"):
+        return exact(work("rows for a length", stated={"rows": "38 rows"}, row_tension="26 rows to 4 in", asked="length"), "length", "in")
     if row.get("piece") == "flat circle" and row.get("start"):
         start, each = int(row.get("start")), int(row.get("increases per round"))
         made = work("decrease rounds of a circle", start=f"{start} st", left=row.expected + " st", each=f"{each} st")
@@ -395,6 +440,14 @@ def toys(row: Row) -> Said:
     return None
 
 
+def _sequence(text: str) -> Stripes:
+    """A printed sequence: "2 rows C1, 2 rows C2", or "6 stripes of 7 rows"."""
+    if "stripes of" in text:
+        count, rows = _numbers(text)
+        return Stripes(tuple(Stripe(str(number), rows) for number in range(int(count))))
+    return Stripes(tuple(Stripe(part.split(" rows ")[1], Fraction(part.split()[0])) for part in text.split(", ")))
+
+
 def edges(row: Row) -> Said:
     quantity = row.get("quantity")
     if row.get("band"):
@@ -407,6 +460,9 @@ def edges(row: Row) -> Said:
     if row.get("stitch") and quantity == "stitch height / width":
         made = work("pick up", rows="1 row", tension=f"{row.get('sts')} sts to 4 in", row_tension=f"{row.get('rows')} rows to 4 in")
         return exact(made, "stitches")
+    if row.get("context") == "chart" and "square motif" in row.get("condition"):
+        made = work("scarf, blanket", width="12 cm", length="12 cm", tension="22 sts to 10 cm", row_tension="30 rows to 10 cm")
+        return f"{rounded(made, 'stitches'):g} and {rounded(made, 'rows'):g}"
     if row.get("sample"):
         count, over = _numbers(row.get("sample"))
         if "rows" in quantity:
@@ -450,5 +506,41 @@ def _buttonholes(row: Row) -> Said:
 
 CHECKS: dict[str, Callable[[Row], Said]] = {
     "gauge": gauge, "inc-dec": rows_of_instructions, "yarn-quantity": yarn, "yarn-count": counts, "hats-socks-mittens": hats_and_socks, "toys": toys, "fabric-geometry": edges,
+    "blankets-shawls": blankets,
 }  # fmt: skip
-LISTED: list[Listed] = []
+
+
+def _these(letters: str, *numbers: int | tuple[int, int]) -> Callable[[Row], bool]:
+    """A test of a row by its number: single ones, or (first, last)."""
+    wanted = {number for one in numbers for number in (range(one[0], one[1] + 1) if isinstance(one, tuple) else (one,))}
+    return lambda row: row.id.startswith(f"{letters}-") and int(row.id.split("-")[1]) in wanted
+
+
+LISTED: list[Listed] = [
+    Listed("recalled, not read: no authority until compared with the original", 329, lambda row: row.status == "from memory"),
+    Listed("common practice without an authority: mitten lengths", 12, lambda row: row.status == "common practice"),
+    Listed("no rule: a gauge maker's range of numbers, and what a larger number means (said in the rule's note)", 3, _these("NH", 75, 123, 124)),
+    Listed("the older list has no US size here, the newer one has a half size, checked at NH-020 and NH-021; the answer gives the newer", 2, _these("NH", 3, 5)),
+    Listed("no rule: an armhole drafting rule of 1938", 2, _these("BS", 363, 364)),
+    Listed("other authors' names of fits and ease: the rule gives the two council lists and says that names shift", 6, _these("EA", (6, 8), 15, 19, 20)),
+    Listed("no rule: a designer's classes of yarn for ease, a forum's ease for babies; ease in percent is dressmaking's", 5, _these("EA", (21, 23), 56, 57)),
+    Listed("rounds half a row down to even; ours takes a tie up", 1, _these("GA", 21)),
+    Listed("the other school of even spacing, a whole section at both ends, or another order of the same groups; the rule's note says so", 9,
+           _these("ID", 1, 4, 5, 8, (78, 82))),
+    Listed("a step on the way that the rules do not give by itself", 6, _these("ID", 12, 18, 57, 60, 61, 107)),
+    Listed("no rule: casting off in steps at armholes and shoulders, and raglans", 18, _these("ID", (48, 53), (95, 106))),
+    Listed("no sum of ours: drawing a line on a grid", 2, _these("ID", 91, 92)),
+    Listed("what single patterns state, not a sum", 16, lambda row: _these("YQ", (25, 30))(row) or _these("FG", (14, 19))(row) or _these("BL", (53, 56))(row)),
+    Listed("areas of pieces and lengths per row or tail: rules of thumb that the rules do not hold", 36,
+           _these("YQ", 66, 67, (69, 80), (82, 99), 103, 104, 105, 107)),
+    Listed("definitions, rounded ounces, and rules of thumb for strands held together", 18, _these("YC", 28, 30, 31, 32, 48, 50, 51, (85, 95))),
+    Listed("hat sizes in pi, other designers' negative ease, shoe sizes, and the percentage system: no rule", 36,
+           _these("HM", 95, 96, 101, 102, 103, 107, 108, 111, 112, 113, 116, 117, (124, 140), (186, 192))),
+    Listed("measured scales of hooks, which differ from the ratio of the hooks: the rule goes by tension, and its note says so", 11, _these("TO", (1, 11))),
+    Listed("a toy of more stitches, shapes in crochet, and a doll's percentage: no rule", 12, _these("TO", (31, 33), 40, (42, 46), (52, 54))),
+    Listed("small-parts law: the caution names it; no verdict is ever given", 19, _these("TO", (55, 73))),
+    Listed("cot mattresses by law, and shawls by doubling: no rule", 22, _these("BL", (49, 52), (57, 62), (68, 73), (76, 81))),
+    Listed("textile science of the loop, and other makers' ratios", 14, _these("FG", (1, 4), (49, 50), (52, 59))),
+    Listed("pick-up and buttonhole plans row by row, and charts: the rules give the ratio, the total and the spaces", 12,
+           _these("FG", 25, 27, (30, 32), 37, 42, 43, 47, 48, 60, 62)),
+]
