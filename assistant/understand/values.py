@@ -73,6 +73,7 @@ class Value:
         return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
+STOPS = frozenset((",", ";", ".", "?", "!", "\n", "and"))
 VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
 BARRIERS = {
     **dict.fromkeys(LINKS, 0.12),
@@ -97,6 +98,10 @@ class Line:
     sum: Sum | None = None
     kept: dict[str, Given] = field(default_factory=dict)
     barriers: list[float] = field(default_factory=list)
+
+    def stops(self, first: int, last: int) -> bool:
+        """Whether a comma, a stop or "and" lies between two places."""
+        return any(word in STOPS for word in self.words[first:last])
 
     def crossing(self, first: int, last: int) -> float:
         """How far two places are apart: links cost little, words one, punctuation more, another number most."""

@@ -44,12 +44,15 @@ def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:] + ("" if text.endswith((".", "?", "!")) else ".")
 
 
-def forwards(rule: Rule, request: Request) -> Answer:
-    """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+def forwards(rule: Rule, request: Request, run: Run | None = None) -> Answer:
+    """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer.
+
+    run: a run of this rule and request to work in, for those who want more values of it afterwards.
+    """
     _refuse(rule, request)
     if request.stated:
         return _over_told(rule, request)
-    run = Run(rule, request)
+    run = run or Run(rule, request)
     asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
     wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
@@ -166,10 +169,11 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
     rule, request = run.rule, run.request
     unused = tuple(_unused(run))
     outcome = run.outcome
-    return Answer(
+    whole = outcome.headline if outcome is not None and not asked else ""
+    made = Answer(
         "answered",
         topic=rule.topic,
-        headline=head or headline(rule, results, asked),
+        headline=head or whole or headline(rule, results, asked),
         given=given_values(rule, request),
         assumed=(*_system(request), *_currency(request, results), *run.assumed),
         results=tuple(results),
@@ -182,6 +186,11 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
         drawing=outcome.drawing if outcome else None,
         table=outcome.table if outcome else None,
     )
+    if outcome is None or not outcome.parts:
+        return made
+    from .plan import with_parts  # only for a plan
+
+    return with_parts(made, outcome)
 
 
 def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:

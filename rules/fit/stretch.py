@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Ste
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
-from ..engine.rounding import CUT, PERCENT_TENTH, FINE
+from ..engine.rounding import CUT, FINE, PERCENT_TENTH
 from ..engine.run import Run
 from .words import PLACE_WORDS
 
@@ -68,7 +68,7 @@ NEGATIVE_EASE = Rule(
     topic="negative ease",
     family="fit",
     says=("negative ease", "smaller pattern", "reduction", "smaller than the body", "stretch pattern", "reduce for stretch", "smaller pattern width",
-          "stretch reduction", "swimwear pattern", "leggings"),
+          "stretch reduction", "swimwear", "leggings", "activewear"),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "body measure", "i am", *PLACE_WORDS), axis="girth",
