@@ -76,7 +76,7 @@ def test_shaping_keeps_to_the_rows_and_never_falls_on_the_first(rows: int, times
     ("row", "complaint"),
     [
         ("k5, p3", "cannot knit"),
-        ("(k5, m1 3 times", "left open"),
+        ("(k5, m1", "left open"),
         ("k5) 3 times", "never opened"),
         ("k40", "stitch more than the 30"),
         ("k20", "10 stitches would be left over"),
