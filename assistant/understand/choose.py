@@ -215,10 +215,18 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
+def _many(items: tuple[object, ...]) -> bool:
+    """Whether a list holds two or more things."""
+    return len(items) > 1 or any(getattr(item, "count", 1) > 1 for item in items)
+
+
 def _listed(reading: Reading, name: str) -> int:
-    """How many entries a list input has, none when it was not read."""
+    """How many things a list input has, none when it was not read; "6 mats 18 x 14 in" are six."""
     given = reading.listed.get(name)
-    return len(given.value) if given is not None and isinstance(given.value, Sized) and not isinstance(given.value, str) else 0
+    if given is None or not isinstance(given.value, Sized) or isinstance(given.value, str):
+        return 0
+    counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
+    return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:

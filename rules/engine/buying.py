@@ -27,6 +27,7 @@ IN_HAND = Input(
     says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
           "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
 )  # fmt: skip
+BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 

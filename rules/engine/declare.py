@@ -196,6 +196,7 @@ class Rule:
     cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
     cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
+    pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -221,6 +222,7 @@ class Rule:
     spans: tuple[tuple[str, str], ...] = ()
     cloths: tuple[tuple[str, str], ...] = ()
     cloth_width: str = ""
+    pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None

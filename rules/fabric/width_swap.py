@@ -100,6 +100,7 @@ WIDTH_SWAP = Rule(
     source=f"common practice: the same area of cloth; {EXTRA_SOURCE}",
     cautions=(TOO_WIDE, FAR_APART, NAP_NAMED),
     related=("cloth for a bought pattern",),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     defers=("cloth for a bought pattern",),
     examples=(
         "2 yd of 54 in cloth, buying 45 in instead, how much -> 2 1/2 yd",
