@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from .notebook import Notebook
 
 ME = ("my", "me", "myself")
-NEAR = 2  # tokens between a name and a number typed for it: "my waist, 70 cm"
+NEAR = 4  # tokens within which a number typed for a name follows it: "my waist, 70 cm", "my waist measurement is 70 cm"
+BETWEEN = frozenset((",", ":", "=", "is", "are", "of", "was", "measure", "measures", "measurement", "size", "now"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +96,7 @@ def _has_number(said: Sequence[Token], first: int, last: int) -> bool:
     for token in said[last : last + NEAR]:
         if token.value is not None:
             return True
-        if token.lower not in (",", ":", "=", "is", "of"):
+        if token.lower not in BETWEEN:
             return False
     return False
 

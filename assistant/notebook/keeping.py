@@ -144,11 +144,11 @@ def need(hearing: Hearing) -> Answer | None:
     """Something put on the shopping list by hand."""
     made = describe(hearing.found.slots["about"], hearing.found.text, hearing.system)
     listed = hearing.said[0].lower in ("add", "put")
-    if made is None:
+    if made is None or any(token.lower in projects.ASKS for token in hearing.said):
         return None
     project = projects.meant(hearing)
     if project is None and (hearing.has("project") or not listed):
-        return projects.missing(hearing) if hearing.has("project") and hearing.alone else None
+        return None
     if made.lost:
         return lost(made)
     body: dict[str, Any] = {"called": made.called, "thing": made.thing, "amount": made.amount.body(), "noun": made.noun, "rounding": ""}
@@ -163,6 +163,8 @@ def need(hearing: Hearing) -> Answer | None:
 def paid(hearing: Hearing) -> Answer | None:
     """Money paid for a thing; so much of it as is needed counts as bought."""
     project = projects.meant(hearing)
+    if any(token.lower in projects.ASKS for token in hearing.said):
+        return None
     if project is None:
         return projects.missing(hearing) if hearing.alone else None
     value = hearing.found.value("money")

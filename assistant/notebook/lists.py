@@ -9,13 +9,13 @@ from rules.engine.answer import Answer, Line, Table
 from rules.engine.text import amount as amount_text
 from rules.engine.text import shown
 from rules.engine.units import system_of
-from rules.kept.shopping import Entry, Had, Need, Price, Shopping
+from rules.kept.shopping import Entry, Had, Need, Price, Shopping, fits
 from rules.kept.shopping import shopping as add_up
 from rules.kept.spending import Spent, totals
 
 from . import projects, reply, state
 from .amounts import Amount
-from .describe import currency_of
+from .describe import currency_of, key_of
 from .habits import KIND as HABIT
 from .habits import SHOP, UNITS
 from .hearing import Hearing
@@ -169,6 +169,15 @@ def cut_rows(page: Page, owners: Sequence[Thing]) -> list[tuple[str, ...]]:
     return found
 
 
+def paid_for(hearing: Hearing) -> Answer | None:
+    """What was paid for a thing, in all projects."""
+    key = key_of(hearing.words("name"))
+    found = [thing for thing in hearing.page.all(projects.PAID) if fits(key, key_of(thing.body["called"]))]
+    if not found:
+        return reply.told(f"Nothing is kept as paid for {hearing.words('name')}.") if hearing.alone else None
+    return _spent(hearing.words("name"), found)
+
+
 def cost(hearing: Hearing) -> Answer | None:
     """What was paid for a project, and for what."""
     everything = not hearing.has("project") and hearing.said[-1].lower in ("far", "spent", "paid")
@@ -180,6 +189,10 @@ def cost(hearing: Hearing) -> Answer | None:
     called = project.body["called"] if project is not None and not everything else "everything"
     if not payments:
         return reply.told(f"Nothing is kept as paid for {called}. Such as: paid £4.20 for the zip")
+    return _spent(called, payments)
+
+
+def _spent(called: str, payments: Sequence[Thing]) -> Answer:
     amounts = [(thing.body["called"], Amount.of_body(thing.body["amount"])) for thing in payments]
     spent = totals([(amount.unit, amount.value) for _, amount in amounts])
     items = reply.joined([f"{what} {amount.text}" for what, amount in amounts])

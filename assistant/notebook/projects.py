@@ -11,7 +11,9 @@ from .page import Page, Thing
 
 KIND = "project"
 KEPT, CHANGE, NOTE, PAID, NEED, CUT, GOT = "kept", "change", "note", "paid", "need", "cut", "got"
-ASKS = frozenset(("how", "what", "which", "?", "will", "enough"))
+ASKS = frozenset(("how", "what", "which", "?", "will", "enough", "net", "total"))
+# What may follow a verb of change where the verb could be something else too: "cut the straps longer", but not "cut list".
+PARTS = frozenset(("the", "a", "an", "my", "her", "his", "both", "each", "off", "up", "out", "in"))
 BEGIN_ONE = "start project harbour tote"
 
 
@@ -104,7 +106,7 @@ def changed(hearing: Hearing) -> Answer | None:
 
 def changed_perhaps(hearing: Hearing) -> Answer | None:
     """The same in words that may also be a question's ("cut list", "made 10 cm deeper"): only where nothing else is meant."""
-    if not hearing.alone or hearing.said[1].lower in ("list", "to", "by") or hearing.said[1].value is not None:
+    if not hearing.alone or hearing.said[1].lower not in PARTS:
         return None
     return changed(hearing) if state.current(hearing.page) is not None else None
 
@@ -112,7 +114,7 @@ def changed_perhaps(hearing: Hearing) -> Answer | None:
 def note(hearing: Hearing) -> Answer | None:
     project = meant(hearing)
     if project is None and hearing.has("project"):
-        return None
+        return missing(hearing) if hearing.alone else None
     owner = project.name if project is not None else ""
     hearing.page.add(NOTE, {"text": hearing.words("text")}, owner)
     return reply.done(f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}")

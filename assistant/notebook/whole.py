@@ -5,6 +5,11 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from rules.engine.answer import Answer
+from rules.engine.text import plural
+
+from . import reply
+from .hearing import Hearing
 from .page import TABLES, Page
 from .schema import MIGRATIONS
 
@@ -12,6 +17,26 @@ FORMAT = "ellwand notebook"
 BODIES = {"thing": ("body",), "change": ("before", "after")}
 TEXTS = frozenset(("kind", "owner", "name", "said", "at", "does"))
 Whole = dict[str, list[dict[str, Any]]]
+
+
+COUNTED = {"measure": "measure", "table": "size table", "stock": "thing in hand", "project": "project", "note": "note",
+           "need": "need on the shopping list", "habit": "habit"}  # fmt: skip
+
+
+def tell(hearing: Hearing) -> Answer | None:
+    """What there is in the notebook, counted, and how to see it."""
+    counts = [(len(hearing.page.all(kind)), noun) for kind, noun in COUNTED.items()]
+    held = [_counted(count, noun) for count, noun in counts if count]
+    if not held:
+        return reply.told("The notebook is empty. Such as: my waist is 66 cm")
+    return reply.told(f"In the notebook: {reply.joined(held)}.", notes=["To see more: my measures, size tables, stash, projects, notes, "
+                                                                        "shopping list, habits, history."])  # fmt: skip
+
+
+def _counted(count: int, noun: str) -> str:
+    """ "2 things in hand": the first word of "thing in hand" is the one counted, but for "size table"."""
+    head, space, rest = ("size table", "", "") if noun == "size table" else noun.partition(" ")
+    return f"{count} {plural(head, count)}{space}{rest}"
 
 
 def as_text(page: Page) -> str:

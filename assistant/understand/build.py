@@ -183,7 +183,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     why = ""
     use = ""
     if (measure.bare and kind.base in ("mm", "mm^2", "g")) or lacks_length(measure, kind):
-        use = _unit_for_bare(kind, bare)
+        use = "in" if kind is LENGTH and _ruler_fraction(measure) else _unit_for_bare(kind, bare)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:
             raise NeedsUnit(label, measure.text)
@@ -191,6 +191,12 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     value, unit = base_value(measure, kind, use)
     text = measure.text if not use else f"{measure.text} {use}"
     return Given(value, unit or "1", text, why)
+
+
+def _ruler_fraction(measure: Measure) -> bool:
+    """Whether a number is written as a ruler in inches has it (5/8, 2 1/2): centimetres have no halves and eighths."""
+    plain = not measure.spelled and "." not in measure.text and "," not in measure.text
+    return plain and measure.value.denominator in (2, 4, 8, 16, 32, 64)
 
 
 def _unit_for_bare(kind: Kind, bare: str) -> str:

@@ -12,6 +12,7 @@ from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
 
+from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, read_as
@@ -41,7 +42,11 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
     request = context.request
     assert request is not None
     if context.answer is not None and _asks_why(heard):
-        return None if not context.answer else (None, context.answer)
+        return None, why.whole(context.answer)
+    if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
+        return None, part
+    if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
+        heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
@@ -165,6 +170,7 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
         changed = build(reading, talk.habits, frozenset(heard.line.words), request)
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
+    changed = relative.apply(reading.rule, reading, request, changed)
     return changed, work(reading.rule, changed)
 
 

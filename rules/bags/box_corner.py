@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.kinds import LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
@@ -85,4 +85,31 @@ BOX_CORNER = Rule(
         "I cut 3 in squares out of the corners, seamed base: how deep is the bag -> 6 in",
     ),
     related=("tote",),
+    derivation=(
+        Derivation(
+            "cut_out",
+            (
+                Fact("Opened out and laid seam on seam, the two edges of the cut-out come to lie in one line, which is sewn",
+                     "across = cut_out + cut_out"),
+                Fact("That line becomes the depth of the base", "across = depth"),
+                Follows("So two sides of the square make the depth", "2 * cut_out = depth"),
+                Follows("Halve both", "cut_out = depth / 2"),
+            ),
+            try_with={"depth": "4 in | 10 cm"},
+        ),
+        Derivation(
+            "point",
+            (
+                Fact("The point of the corner is a right angle with two equal sides, and the line across is its long side, by Pythagoras",
+                     "depth ^ 2 = edge ^ 2 + edge ^ 2"),
+                Fact("The way from the point to the middle of the line stands square on it, by Pythagoras again",
+                     "edge ^ 2 = point ^ 2 + (depth / 2) ^ 2"),
+                Follows("Put the first into the second", "depth ^ 2 / 2 = point ^ 2 + depth ^ 2 / 4"),
+                Follows("Take a quarter of the square from both", "point ^ 2 = depth ^ 2 / 4"),
+                Follows("Take the square root of both", "point = depth / 2"),
+            ),
+            names={"edge": "side of the corner's point"},
+            try_with={"depth": "4 in | 10 cm"},
+        ),
+    ),
 )

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from .kinds import CHOICE, LENGTH, Kind
 from .rounding import Rounding
+
+if TYPE_CHECKING:
+    from .plan import Do, Part
 
 When = Mapping[str, str | tuple[str, ...]]
 
@@ -157,7 +160,7 @@ class Derivation:
 
     step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
     (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
-    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    try_with: name -> value ("1/4 in | 0.75 cm"): the last line worked with it and rounded as the step is.
     """
 
     step: str
@@ -165,7 +168,6 @@ class Derivation:
     names: Mapping[str, str] = field(default_factory=dict)
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
-    when: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,14 +193,18 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
+    cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
+    cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
+    called: where given, the rule is meant only when one of these words is said (or it is what is being talked of).
     derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
+    parts, order: of a plan, the rules it is worked by, and its order of work (see plan.py).
     """
 
     topic: str
@@ -213,6 +219,8 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
+    cloths: tuple[tuple[str, str], ...] = ()
+    cloth_width: str = ""
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None
@@ -223,8 +231,11 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    called: tuple[str, ...] = ()
     derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
+    parts: tuple[Part, ...] = ()
+    order: tuple[Do, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule

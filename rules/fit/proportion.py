@@ -12,7 +12,7 @@ from ..engine.text import decimal
 ROUND_TO_DIAMETER = Rule(
     topic="round to diameter",
     family="fit",
-    says=("round to diameter", "diameter", "radius", "neck hole", "circumference", "diameter from circumference", "circle for", "girth to diameter",
+    says=("round to diameter", "diameter", "neck hole", "diameter from circumference", "circle for", "girth to diameter",
           "how wide a circle", "round", "across"),
     about="The diameter and radius of the circle that a girth makes.",
     inputs=(
