@@ -133,6 +133,11 @@ def test_any_list_of_counted_seams_is_summed(counts: list[tuple[int, int]]) -> N
     assert exact(made, "length", "cm") == pytest.approx(2.5 * total)
 
 
+def test_a_count_of_the_very_seams_that_are_listed_is_no_multiple() -> None:
+    made = ask("thread for 2 seams of 30 cm and 40 cm, lockstitch, no waste")
+    assert exact(made, "length", "cm") == pytest.approx(2.5 * 70)
+
+
 def test_needle_and_bobbin_share_a_lockstitch_and_nothing_else() -> None:
     lock, over = (
         work("thread", system="cm", seams=["10 m"]),
