@@ -47,6 +47,7 @@ KEEPS: tuple[tuple[str, str], ...] = (
     ("new project :|called|named? <project>", "projects.start"),
     ("open|back with|to? the|my? project <project>", "projects.go_on"),
     ("go|switch back|on? to|with the|my? project? <project>", "projects.go_on"),
+    ("back to the|my? project? <project>", "projects.go_on"),
     ("work on the|my? project? <project>", "projects.go_on"),
     ("finish|finished|close|end with? the|my|this? project <project>?", "projects.finish"),
     ("project <project> is finished|done|closed", "projects.finish"),

@@ -24,6 +24,7 @@ from rules.fit.size_tables import Size, SizeTable
 LARGEST_FILE = 1_000_000
 UNITS = {"cm": "cm", "cms": "cm", "centimetres": "cm", "centimeters": "cm", "in": "in", "ins": "in", "inch": "in", "inches": "in", '"': "in",
          "mm": "mm"}  # fmt: skip
+MAYBE_UNITS = ("in", '"')
 EMPTY = ("", "-", "–", "—", "n/a")
 _WORDS = re.compile(r"[a-z]+|\"")
 _DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d)")
@@ -119,9 +120,14 @@ def _above(rows: Sequence[Sequence[str]]) -> str:
 
 def _heading(text: str) -> Heading:
     words = _WORDS.findall(text.lower())
-    unit = next((UNITS[word] for word in sorted(words, key='"'.__eq__) if word in UNITS), "")  # a quote may be but a quote
     place = next((PLACES[stem] for word in words for stem in tokens(word) if stem in PLACES), "")
-    return Heading(text, place, unit)
+    return Heading(text, place, _unit_in(text))
+
+
+def _unit_in(text: str) -> str:
+    """The unit that stands in a text, or ""; "in" and a quote may be no unit, so any other comes first."""
+    units = [word for word in _WORDS.findall(text.lower()) if word in UNITS]
+    return UNITS[min(units, key=MAYBE_UNITS.__contains__)] if units else ""
 
 
 def _size_column(headings: Sequence[Heading]) -> int:
@@ -135,11 +141,10 @@ def _size_column(headings: Sequence[Heading]) -> int:
 
 def _unit(above: str, headings: Sequence[Heading], rows: Sequence[Sequence[str]]) -> str:
     """The unit of measures whose heading has none: that of another heading, of the title or a cell, else told by their size."""
-    typed = [one.unit for one in headings if one.unit]
-    cells = " ".join(cell for row in rows for cell in row).lower()
-    typed += [UNITS[word] for word in _WORDS.findall(f"{above} {cells}") if word in UNITS]
+    cells = " ".join(cell for row in rows for cell in row)
+    typed = next((one.unit for one in headings if one.unit), "") or _unit_in(above) or _unit_in(cells)
     if typed:
-        return typed[0]
+        return typed
     numbers = [int(number) for row in rows for spot, cell in enumerate(row) if spot < len(headings) and headings[spot].place
                for number in re.findall(r"\d{2,3}", cell)]  # fmt: skip
     return "cm" if max(numbers, default=0) > LARGEST_IN_INCHES else "in"

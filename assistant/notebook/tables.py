@@ -65,7 +65,7 @@ def unquoted(text: str) -> str:
 
 def _keep(hearing: Hearing, called: str, table: SizeTable, notes: Sequence[str] = ()) -> Answer:
     sizes = [{"name": size.name, "at": {place: [str(low), str(high)] for place, (low, high) in size.at.items()}} for size in table.sizes]
-    hearing.page.put(KIND, called, {"called": called, "unit": table.unit, "sizes": sizes})
+    hearing.page.put(KIND, called, {"called": called, "unit": table.unit, "places": list(table.places()), "sizes": sizes})
     state.point_at_table(hearing.page, called)
     places = reply.joined([place or "measure" for place in table.places()])
     names = f"{table.sizes[0].name} to {table.sizes[-1].name}"
@@ -73,10 +73,13 @@ def _keep(hearing: Hearing, called: str, table: SizeTable, notes: Sequence[str] 
 
 
 def of_body(body: dict[str, Any]) -> SizeTable:
-    sizes = tuple(
-        Size(one["name"], {place: (Fraction(low), Fraction(high)) for place, (low, high) in one["at"].items()}) for one in body["sizes"]
-    )
-    return SizeTable(sizes, body["unit"], body["called"])
+    return SizeTable(tuple(_size_of(one, body["places"]) for one in body["sizes"]), body["unit"], body["called"])
+
+
+def _size_of(kept: dict[str, Any], places: Sequence[str]) -> Size:
+    """A size, its measures in the order of the table's columns."""
+    ends = {place: kept["at"][place] for place in places if place in kept["at"]}
+    return Size(kept["name"], {place: (Fraction(low), Fraction(high)) for place, (low, high) in ends.items()})
 
 
 # -- telling ---------------------------------------------------------------------------------------------------------
