@@ -105,13 +105,17 @@ def _upright(rows: list[list[str]]) -> tuple[str, list[Heading], list[list[str]]
     if not start:
         raise NotATable("I find no heading such as bust, waist or hip in it")
     wide = max(len(row) for row in rows)
-    turned = [list(column) for column in zip(*[row + [""] * (wide - len(row)) for row in rows[start - 1 :]], strict=True)]
+    turned = [
+        list(column) for column in zip(*[row + [""] * (wide - len(row)) for row in rows[start - 1 :]], strict=True)
+    ]
     return _above(rows[: start - 1]), [_heading(cell) for cell in turned[0]], turned[1:]
 
 
 def _is_head(headings: Sequence[Heading]) -> bool:
     """A size column and a measure beside it."""
-    return any(one.place for one in headings[1:]) or (any(one.place for one in headings) and any("size" in one.text.lower() for one in headings))
+    return any(one.place for one in headings[1:]) or (
+        any(one.place for one in headings) and any("size" in one.text.lower() for one in headings)
+    )
 
 
 def _above(rows: Sequence[Sequence[str]]) -> str:
@@ -169,7 +173,9 @@ def _ends(cell: str, heading: Heading, unit: str, size: str, reader: Reader, com
     own = any(word in UNITS for word in _WORDS.findall(text.lower()))
     chunks = reader.read(text if own else f"{text} {unit}").chunks
     chunk = chunks[0] if len(chunks) == 1 else None
-    pair = (chunk, chunk) if isinstance(chunk, Measure) else (chunk.low, chunk.high) if isinstance(chunk, Span) else None
+    pair = (
+        (chunk, chunk) if isinstance(chunk, Measure) else (chunk.low, chunk.high) if isinstance(chunk, Span) else None
+    )
     if pair is None or any(_size_of(measure, unit) <= 0 for measure in pair):
         raise NotATable(f"I cannot read “{cell}”, the {heading.text} of size {size}. Write it like 83, 83-86 or 32 1/2")
     low, high = sorted(_size_of(measure, unit) for measure in pair)

@@ -60,7 +60,9 @@ def test_a_plain_question_without_a_notebook_does_not_load_sqlite(cache: Path, t
         "print([name for name in sys.modules if name.startswith('assistant.notebook') or name == 'sqlite3'], file=sys.stderr)"
     )
     outside = {**os.environ, "ELLWAND_CACHE": str(cache), "ELLWAND_DATA": str(tmp_path)}
-    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=ROOT, env=outside, check=False)
+    done = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, cwd=ROOT, env=outside, check=False
+    )
     assert done.stdout.startswith("Cut the elastic")
     assert "sqlite3" not in done.stderr
     assert "assistant.notebook.store" not in done.stderr

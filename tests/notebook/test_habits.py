@@ -50,7 +50,9 @@ def test_a_question_with_units_keeps_its_own(book: Book) -> None:
     assert made.results[0].unit == "cm"
 
 
-@pytest.mark.parametrize(("said", "sign"), [("pounds", "£"), ("dollars", "$"), ("my prices are in euros", "€"), ("work in dollars", "$")])
+@pytest.mark.parametrize(
+    ("said", "sign"), [("pounds", "£"), ("dollars", "$"), ("my prices are in euros", "€"), ("work in dollars", "$")]
+)
 def test_money(book: Book, said: str, sign: str) -> None:
     book.done(said)
     made = book.ask(f"{STRIPS}, price 9 a yard, what will it cost")
@@ -63,13 +65,18 @@ def test_money(book: Book, said: str, sign: str) -> None:
                                   "seam allowance 2 cm", "from now on the seam allowance is 2 cm"])  # fmt: skip
 def test_seam_allowance(book: Book, said: str) -> None:
     assert book.done(said) == "Kept: seam allowance 2 cm."
-    assert assumed(book, "tote 35 cm wide, 40 cm high, 10 cm deep, panel size")["seam allowance"] == ("2 cm", "you said so")
+    assert assumed(book, "tote 35 cm wide, 40 cm high, 10 cm deep, panel size")["seam allowance"] == (
+        "2 cm",
+        "you said so",
+    )
     assert book.told("what's my seam allowance") == "Your seam allowance: 2 cm."
 
 
 def test_habits_are_told_and_forgotten(book: Book) -> None:
     book.done("work in inches", "my shop sells by the half metre", "pounds", "usable width 42 in")
-    assert book.told("habits") == "Your habits: units inches, shop's step half metre, money pounds and usable width 42 in."
+    assert (
+        book.told("habits") == "Your habits: units inches, shop's step half metre, money pounds and usable width 42 in."
+    )
     book.done("forget usable width")
     assert "usable width" not in book.told("habits")
     book.done("forget my habits")

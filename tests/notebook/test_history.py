@@ -57,7 +57,12 @@ def test_redo_brings_back_what_was_undone_until_something_new_is_said(book: Book
 
 
 def test_a_sentence_is_undone_whole(book: Book) -> None:
-    book.done("my waist is 66 cm, hip 92 cm and bust 88 cm", "start project harbour tote", "bought 2 m of navy linen at £9 a metre", "undo")
+    book.done(
+        "my waist is 66 cm, hip 92 cm and bust 88 cm",
+        "start project harbour tote",
+        "bought 2 m of navy linen at £9 a metre",
+        "undo",
+    )
     assert book.told("stash").startswith("There is nothing kept in hand.")
     assert book.told("what did it cost").startswith("Nothing is kept as paid")
 
@@ -123,7 +128,9 @@ def test_importing_does_not_replace_unless_told_and_can_be_undone(tmp_path: Path
     assert things(other.path) == before
 
 
-@pytest.mark.parametrize("spoil", ["not JSON", "{}", "[]", "newer", "a table missing", "a column missing", "a wrong kind"])
+@pytest.mark.parametrize(
+    "spoil", ["not JSON", "{}", "[]", "newer", "a table missing", "a column missing", "a wrong kind"]
+)
 def test_what_is_no_whole_notebook_is_refused(tmp_path: Path, spoil: str) -> None:
     path = tmp_path / "whole.json"
     filled(tmp_path / "notebook.db").done(f"export the notebook to {path}")

@@ -21,8 +21,18 @@ MM_PER_YD = Fraction("914.4")  # the international yard
 @pytest.fixture
 def listed(book: Book) -> Book:
     """Two projects that take the same linen, one price, some of it in hand."""
-    book.done("start project harbour tote", "need 0.84 m of navy linen, £9/m", "add 2 zips to the shopping list", "zips cost £1.25 each")
-    book.done("start project sea cushion", "need 0.53 m of navy linen", "add a zip to the shopping list", "I have 20 cm of navy linen")
+    book.done(
+        "start project harbour tote",
+        "need 0.84 m of navy linen, £9/m",
+        "add 2 zips to the shopping list",
+        "zips cost £1.25 each",
+    )
+    book.done(
+        "start project sea cushion",
+        "need 0.53 m of navy linen",
+        "add a zip to the shopping list",
+        "I have 20 cm of navy linen",
+    )
     return book
 
 
@@ -61,7 +71,9 @@ def test_things_without_a_price_are_named(listed: Book) -> None:
 
 
 def test_narrower_cloth_does_not_count(book: Book) -> None:
-    book.done("start project harbour tote", "need 1 m of navy linen 150 cm wide", "I have 3 m of navy linen 110 cm wide")
+    book.done(
+        "start project harbour tote", "need 1 m of navy linen 150 cm wide", "I have 3 m of navy linen 110 cm wide"
+    )
     assert book.told("shopping list") == "To buy: 1 m of navy linen, 150 cm wide."
     book.done("I have 3 m of navy linen 150 cm wide")
     assert book.told("shopping list").startswith("There is nothing left to buy")
@@ -98,7 +110,9 @@ def test_markdown(listed: Book, tmp_path: Path) -> None:
 
 
 def test_bars_in_a_name_do_not_break_the_markdown(book: Book, tmp_path: Path) -> None:
-    book.done("start project harbour tote", "need 1 m of red | white lawn", f"save the shopping list to {tmp_path}/list.md")
+    book.done(
+        "start project harbour tote", "need 1 m of red | white lawn", f"save the shopping list to {tmp_path}/list.md"
+    )
     assert "| red \\| white lawn |" in (tmp_path / "list.md").read_text("utf-8")
 
 
@@ -140,12 +154,16 @@ def test_a_list_is_never_short_and_never_a_step_too_long(needed: list[Fraction],
 
 @given(amounts)
 def test_stock_is_shared_out_and_never_counted_twice(needed: list[Fraction]) -> None:
-    needs = [Need("linen", "linen", "length", value, "", width=Fraction(width)) for width, value in enumerate(needed, 1)]
+    needs = [
+        Need("linen", "linen", "length", value, "", width=Fraction(width)) for width, value in enumerate(needed, 1)
+    ]
     stock = sum(needed) / 2
     entries = shopping(needs, (), (Had("linen", "length", stock, width=Fraction(99)),), {}, "cm").entries
     assert sum(entry.in_hand for entry in entries) == min(stock, sum(needed))
 
 
 def test_a_price_is_to_the_penny_half_up() -> None:
-    (entry,) = shopping([Need("zip", "zip", "count", Fraction(1))], (), (), {"zip": Price(Fraction("1.005"), "GBP")}, "cm").entries
+    (entry,) = shopping(
+        [Need("zip", "zip", "count", Fraction(1))], (), (), {"zip": Price(Fraction("1.005"), "GBP")}, "cm"
+    ).entries
     assert entry.cost == ("GBP", Fraction("1.01"))

@@ -53,7 +53,10 @@ def test_all_measures_of_a_person_are_told_and_forgotten(book: Book) -> None:
 
 
 def test_a_number_without_a_unit_is_asked_about_and_not_guessed(book: Book) -> None:
-    assert book.refused("my waist is 66") == "I read the number 66, but not its unit, so nothing was kept. Type: 66 in, or 66 cm."
+    assert (
+        book.refused("my waist is 66")
+        == "I read the number 66, but not its unit, so nothing was kept. Type: 66 in, or 66 cm."
+    )
     book.done("work in centimetres")
     assert book.done("my waist is 66") == "Kept: your waist 66 cm."
 
@@ -97,13 +100,20 @@ def test_ease_at_the_bust_for_ines(book: Book) -> None:
 
 def test_a_question_for_someone_takes_what_it_still_needs(chat: Book) -> None:
     chat.done("my waist is 66 cm", "Ines's waist is 70 cm", "Tomas's waist is 84 cm")
-    assert whence(chat, "full circle skirt for Ines, 60 cm long, in 150 cm wide cloth") == [("70 cm", "Ines's waist, from the notebook")]
+    assert whence(chat, "full circle skirt for Ines, 60 cm long, in 150 cm wide cloth") == [
+        ("70 cm", "Ines's waist, from the notebook")
+    ]
     assert whence(chat, "and for Tomas?") == [("84 cm", "Tomas's waist, from the notebook")]
 
 
 def test_what_is_typed_goes_before_what_is_kept(book: Book) -> None:
     book.done("my waist is 66 cm")
-    for line in ("elastic for my waist 70 cm", "elastic for my 70 cm waist", "elastic for my waist, 70 cm", "elastic, my waist measurement is 70 cm"):
+    for line in (
+        "elastic for my waist 70 cm",
+        "elastic for my 70 cm waist",
+        "elastic for my waist, 70 cm",
+        "elastic, my waist measurement is 70 cm",
+    ):
         made = book.ask(line)
         assert "70 cm" in [value.text for value in made.given], line
         assert "66 cm" not in [value.text for value in made.given], line

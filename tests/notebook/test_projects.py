@@ -30,7 +30,9 @@ def test_the_same_in_a_chat(chat: Book) -> None:
     chat.done("start project lantern quilt")
     chat.told(STRIPS)
     assert chat.ask("usable width 36 in").results[0].text == "8 strips"
-    assert notes(chat, "keep that")[0] == "On the shopping list: cloth for the binding 5/8 yd."  # 8 of 2 1/2 in are 20 in, 0.556 yd
+    assert (
+        notes(chat, "keep that")[0] == "On the shopping list: cloth for the binding 5/8 yd."
+    )  # 8 of 2 1/2 in are 20 in, 0.556 yd
 
 
 def test_keep_that_needs_an_answer_and_a_project(book: Book) -> None:
@@ -52,7 +54,9 @@ def test_what_is_bought_can_be_given_its_name(book: Book) -> None:
 def test_changes_of_ones_own_are_kept_as_they_were_said(book: Book, said: str) -> None:
     book.done("start project harbour tote")
     assert book.done(said) == f"Kept for harbour tote: {said.removeprefix('I ')}."
-    assert [result.text for result in book.ask("what did I do on the harbour tote").results] == [said.removeprefix("I ")]
+    assert [result.text for result in book.ask("what did I do on the harbour tote").results] == [
+        said.removeprefix("I ")
+    ]
 
 
 def test_a_change_without_a_project_asks_for_one(book: Book) -> None:
@@ -60,7 +64,12 @@ def test_a_change_without_a_project_asks_for_one(book: Book) -> None:
 
 
 def test_what_it_cost(book: Book) -> None:
-    book.done("start project harbour tote", "paid £4.20 for the zip", "bought 2 m of navy linen at £9 a metre", "the thread cost £1.15")
+    book.done(
+        "start project harbour tote",
+        "paid £4.20 for the zip",
+        "bought 2 m of navy linen at £9 a metre",
+        "the thread cost £1.15",
+    )
     made = book.ask("what did it cost?")
     # by hand: 4.20 + 18.00 + 1.15 = 23.35
     assert made.headline == "Harbour tote cost £23.35: zip £4.20, navy linen £18.00 and thread £1.15."
@@ -75,7 +84,12 @@ def test_two_currencies_are_not_added_together(book: Book) -> None:
 
 
 def test_what_is_left_to_buy(book: Book) -> None:
-    book.done("start project harbour tote", "need 1.2 m of navy linen", "add 2 zips to the shopping list", "need 3 m of webbing")
+    book.done(
+        "start project harbour tote",
+        "need 1.2 m of navy linen",
+        "add 2 zips to the shopping list",
+        "need 3 m of webbing",
+    )
     assert book.told("what is left to buy?") == "To buy: 1.2 m of navy linen, 2 zips and 3 m of webbing."
     book.done("paid £4.20 for the zips")
     assert book.told("what is left to buy?") == "To buy: 1.2 m of navy linen and 3 m of webbing."
@@ -94,11 +108,16 @@ def test_cloth_used_for_a_project_is_not_to_be_bought_again(book: Book) -> None:
 
 def test_notes(book: Book) -> None:
     assert book.done("note: the sea room is cold in March") == "Noted: the sea room is cold in March"
-    book.done("start project harbour tote", "note: press the hem before the lining goes in", "start project lantern quilt")
+    book.done(
+        "start project harbour tote", "note: press the hem before the lining goes in", "start project lantern quilt"
+    )
     book.done("note for harbour tote: pocket 2 cm lower next time")
     made = book.ask("notes for the harbour tote")
     assert made.table is not None
-    assert [row[1] for row in made.table.texts] == ["press the hem before the lining goes in", "pocket 2 cm lower next time"]
+    assert [row[1] for row in made.table.texts] == [
+        "press the hem before the lining goes in",
+        "pocket 2 cm lower next time",
+    ]
     everything = book.ask("my notes").table
     assert everything is not None
     assert len(everything.rows) == 3

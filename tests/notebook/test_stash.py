@@ -26,7 +26,10 @@ def test_cloth_is_had_used_and_told(book: Book) -> None:
         ("I have 12 shirt buttons at 25p each", "Kept: 12 shirt buttons, 25p each in hand."),
         ("I have half a yard of canvas in my stash", "Kept: half a yard of canvas in hand."),
         ("add 2 m of blue lawn to my stash", "Kept: 2 m of blue lawn in hand."),
-        ("I have 2 1/4 yd of red wool, 60 in wide, at $14/yd", "Kept: 2 1/4 yd of red wool, 60 in wide, $14/yd in hand."),
+        (
+            "I have 2 1/4 yd of red wool, 60 in wide, at $14/yd",
+            "Kept: 2 1/4 yd of red wool, 60 in wide, $14/yd in hand.",
+        ),
     ],
 )
 def test_ways_to_have_a_thing(book: Book, said: str, kept: str) -> None:
@@ -41,14 +44,19 @@ def test_no_number_of_a_description_is_dropped(book: Book) -> None:
 
 def test_more_than_there_is_cannot_be_used(book: Book) -> None:
     book.done(LINEN)
-    assert book.refused("use 2 m of it") == "There is only 1.5 m of navy linen, so 2 m cannot be used of it. Nothing was changed."
+    assert (
+        book.refused("use 2 m of it")
+        == "There is only 1.5 m of navy linen, so 2 m cannot be used of it. Nothing was changed."
+    )
     assert "cannot be counted in 200 g" in book.refused("use 200 g of the navy linen")
     assert book.told("how much linen is left") == "In hand: 1.5 m of navy linen."
 
 
 def test_what_is_not_in_hand_is_said_so(book: Book) -> None:
     book.done(LINEN)
-    assert book.refused("use 1 m of red silk").startswith("I have nothing in hand called red silk. In hand: navy linen.")
+    assert book.refused("use 1 m of red silk").startswith(
+        "I have nothing in hand called red silk. In hand: navy linen."
+    )
     assert "do not know how much red ribbon there is" in book.refused("I have some red ribbon")
 
 
@@ -90,7 +98,9 @@ def test_the_width_in_hand_is_the_width_asked_with(book: Book) -> None:
 
 def test_enough_for_an_amount_said_outright(book: Book) -> None:
     book.done(LINEN)
-    assert book.told("is my navy linen enough for a bag that takes 80 cm?").startswith("Yes, it is enough: 0.7 m is left over.")
+    assert book.told("is my navy linen enough for a bag that takes 80 cm?").startswith(
+        "Yes, it is enough: 0.7 m is left over."
+    )
     assert book.told("do I have enough navy linen for a bag that takes 2 m").startswith("No, it is 0.5 m short.")
 
 

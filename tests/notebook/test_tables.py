@@ -66,7 +66,9 @@ def test_a_table_from_a_file(book: Book, tmp_path: Path, name: str) -> None:
     assert {frozenset(row) for row in places} == {frozenset(row[1:]) for row in SHOWN}
 
 
-@pytest.mark.parametrize(("mark", "coding"), [(codecs.BOM_UTF8, "utf-8"), (codecs.BOM_UTF16_LE, "utf-16-le"), (b"", "cp1252")])
+@pytest.mark.parametrize(
+    ("mark", "coding"), [(codecs.BOM_UTF8, "utf-8"), (codecs.BOM_UTF16_LE, "utf-16-le"), (b"", "cp1252")]
+)
 def test_byte_order_marks_and_older_codings(book: Book, tmp_path: Path, mark: bytes, coding: str) -> None:
     path = tmp_path / "dress.csv"
     path.write_bytes(mark + "Size,Bust,Waist\r\n10,32½,25\r\n12,34½,27\r\n".encode(coding))
@@ -109,7 +111,9 @@ def test_a_file_that_is_not_there(book: Book, tmp_path: Path) -> None:
 
 
 def test_tables_are_listed_and_forgotten(book: Book) -> None:
-    book.done("size table harbour dress: 10: 83/64/88 cm, 12: 87/68/92", "size table sea shirt: S: 83/64/88 cm, M: 87/68/92")
+    book.done(
+        "size table harbour dress: 10: 83/64/88 cm, 12: 87/68/92", "size table sea shirt: S: 83/64/88 cm, M: 87/68/92"
+    )
     assert book.told("size tables") == "Size tables: harbour dress and sea shirt."
     book.done("forget the sea shirt")
     assert book.told("size tables") == "Size tables: harbour dress."
