@@ -10,8 +10,8 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
-from .notebook import Notebook
 from . import practice
+from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
@@ -19,6 +19,7 @@ from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
+from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
@@ -29,9 +30,11 @@ LONGEST = 8000
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
 UNNAMED_COVERAGE = 0.66
+BARE_COVERAGE = 0.75
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
 
@@ -83,16 +86,16 @@ class Conversation:
     def ask(self, text: str) -> Answer:
         """The answer to a line. Never raises for anything a person can type."""
         try:
-            taught = practice.hear(text, self)
-            if taught is not None:
-                return replace(taught, question=text)
             heard = self.hear(text)
         except TooLong:
             return replace(say.too_long(len(text)), question=text[:200])
         trouble = self._take_habits()
+        session = self.practice.session
+        if (taught := practice.hear(text, self)) is not None:
+            return replace(taught, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             return replace(told, question=text)
-        return self.answer(text, heard, trouble)
+        return practice.resumed(self.answer(text, heard, trouble), session, self)
 
     def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
@@ -126,7 +129,8 @@ class Conversation:
         found = self.mind.reader.read_sum(text)
         line.sum = found if isinstance(found, Sum) else None
         corrected = self._correct(line)
-        return Heard(line, self.mind.lexicon.match(line.words), corrected)
+        talked_of = self.context.request.topic if self.context.request is not None else ""
+        return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)
 
     def _correct(self, line: Line) -> tuple[tuple[str, str], ...]:
         known = self.mind.lexicon.words
@@ -171,10 +175,10 @@ class Conversation:
         self.forget()
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
-        if best is None:
+        if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
-        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
+        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
@@ -194,7 +198,8 @@ class Conversation:
         made = [self.tried(reading, heard).answer for reading in (best, *rivals)]
         if any(one.status != "answered" for one in made):
             return False
-        return len({(one.results[0].value, one.results[0].unit) for one in made}) == 1
+        first, *others = [one.results[0] for one in made]
+        return all(one.unit == first.unit and _alike(one.exact, first.exact) for one in others)
 
     def tried(self, reading: Reading, heard: Heard) -> Tried:
         """A reading put to its rule; each only once."""
@@ -246,8 +251,25 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
 
 
+def _talks_of_something_else(reading: Reading) -> bool:
+    """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
+    if reading.line.values or reading.asked or reading.chosen or reading.listed:
+        return False
+    unknown = len(unheard(reading, frozenset()))
+    return unknown > max(2, len(reading.heard))
+
+
+def _alike(one: object, other: object) -> bool:
+    """Whether two exact results are the same but for a hair."""
+    if isinstance(one, int | float) and isinstance(other, int | float):
+        return abs(one - other) <= 1e-6 * max(1.0, abs(one))
+    return one == other
+
+
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:
     """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
+    if not reading.line.values and not any(word in ASKING or word == "?" for word in reading.line.words):
+        return coverage(reading) >= BARE_COVERAGE  # a line that gives and asks nothing is at most the name of a topic
     if reading.topic_score >= NAMED:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:

@@ -10,7 +10,8 @@ from grammar.runs import Element, Joint, Line
 
 _TIMES = frozenset({"x", "*", "by"})
 _TO = frozenset({"to", "up to", "-"})
-_OVER = frozenset({"to", "over", "across", "per", "in", "=", "/"})
+_OVER = frozenset({"to", "over", "across", "per", "in", "for", "=", "/"})
+_SWATCHES = frozenset({("cm", Fraction(10)), ("in", Fraction(4)), ("in", Fraction(1)), ("cm", Fraction(1))})
 _TO_ONE = frozenset({"to", ":"})
 _STEP = frozenset({"by", "every", "in steps of", "by steps of"})
 _BESIDE = frozenset({"and", "&", ",", "x", "by", "/"})
@@ -87,10 +88,14 @@ def _gauge(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] |
         counts = counts[:1]
     if not _counted(line, counts[0]):
         return None
+    if both := _rate_of_both(line, run, at):
+        return both
     joint_at = at + 2 * len(counts) - 1
     ends = _chain(run, joint_at - 1, _OVER, 2)
-    if len(ends) < 2 or ends[1].bare or ends[1].unit in line.vocabulary.counted or len(ends[1].parts) > 1:
+    if len(ends) < 2 or ends[1].bare or ends[1].per or ends[1].unit in line.vocabulary.counted or len(ends[1].parts) > 1:
         return None
+    if run[joint_at].text == "for" and (ends[1].unit, ends[1].value) not in _SWATCHES:
+        return None  # "how many for 24 stitches for 30 cm" tells no tension; "24 stitches for 10 cm" does
     last = _rate(line, counts[-1], ends[1])
     if len(counts) == 1:
         return [last], joint_at + 2
@@ -98,6 +103,16 @@ def _gauge(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] |
     assert isinstance(joint, Joint)
     first = replace(counts[0], per=ends[1].parts[0])
     return [first, *line.words(joint.start, joint.end), last], joint_at + 2
+
+
+def _rate_of_both(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] | None:
+    """5 sts and 7 rows to the inch: the rate said once is of both."""
+    first, joint, last = run[at : at + 3]
+    if not (isinstance(first, Measure) and isinstance(joint, Joint) and isinstance(last, Measure) and joint.text in _BESIDE):
+        return None
+    if last.per is None or last.unit not in line.vocabulary.counted or last.unit == first.unit:
+        return None
+    return [replace(first, per=last.per), *line.words(joint.start, joint.end), last], at + 3
 
 
 def _rate(line: Line, measure: Measure, over: Measure) -> Measure:
@@ -152,6 +167,10 @@ def _series(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] 
     members = members if after + 1 >= len(run) or not _joins_on(run, after) else members[:-1]
     after = at + 2 * len(members) - 1
     joints = [joint.text for joint in run[at:after] if isinstance(joint, Joint)]
+    closing = next((number for number, joint in enumerate(joints) if joint.endswith(("and", "or")) and number > 0), None)
+    if closing is not None and len(members) > closing + 2:  # "24, 26 and 28 in, 1 in wide": what follows the "and" closes it
+        members, joints = members[: closing + 2], joints[: closing + 1]
+        after = at + 2 * len(members) - 1
     either = any(joint.endswith("or") for joint in joints)
     if len(members) < 2 or (len(members) == 2 and not either):
         return None

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import importlib
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
@@ -21,14 +23,57 @@ def modules() -> tuple[str, ...]:
     return tuple(found)
 
 
-@lru_cache(maxsize=1)
-def all_rules() -> dict[str, Rule]:
-    """Topic -> rule, buying added where a length is bought. Raises DeclarationError for a topic declared twice."""
-    found: dict[str, Rule] = {}
-    for name in modules():
-        for value in vars(importlib.import_module(name)).values():
-            if isinstance(value, Rule) and found.get(value.topic) is not value:
-                if value.topic in found:
-                    raise DeclarationError(f"{value.topic}: declared twice; give each rule a topic of its own")
-                found[value.topic] = value
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """Where a rule is declared, and what is worth knowing of it before it is loaded."""
+
+    module: str
+    family: str
+    kinds: frozenset[str]
+    lone: bool
+
+
+@lru_cache(maxsize=256)
+def declared_in(module: str) -> dict[str, Rule]:
+    """Topic -> rule of one module, buying added where a length is bought."""
+    found = {value.topic: value for value in vars(importlib.import_module(module)).values() if isinstance(value, Rule)}
     return {topic: with_buying(rule) for topic, rule in found.items()}
+
+
+@lru_cache(maxsize=1)
+def index() -> dict[str, Entry]:
+    """Topic -> where it is declared; every module is loaded for it. Raises DeclarationError for a topic declared twice."""
+    found: dict[str, Entry] = {}
+    declared: dict[str, Rule] = {}
+    for module in modules():
+        for topic, value in vars(importlib.import_module(module)).items():
+            if not isinstance(value, Rule) or declared.get(value.topic) is value:
+                continue
+            topic = value.topic
+            if topic in declared:
+                raise DeclarationError(f"{topic}: declared twice; give each rule a topic of its own")
+            declared[topic] = value
+            found[topic] = Entry(module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone)
+    return found
+
+
+class Shelf(Mapping[str, Rule]):
+    """Topic -> rule, each module loaded when one of its rules is first wanted: a plain answer wants only a few."""
+
+    def __init__(self, known: Mapping[str, Entry]) -> None:
+        self.known = known
+
+    def __getitem__(self, topic: str) -> Rule:
+        return declared_in(self.known[topic].module)[topic]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self.known)
+
+    def __len__(self) -> int:
+        return len(self.known)
+
+
+@lru_cache(maxsize=1)
+def all_rules() -> Mapping[str, Rule]:
+    """Topic -> rule, of every rule there is."""
+    return Shelf(index())

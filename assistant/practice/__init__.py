@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from rules.engine.answer import Answer
 
     from ..conversation import Conversation
+    from .state import Session
 
 # A line is looked at more closely, and the rest of this package loaded, only when it begins or ends so.
 BEGINS = (
@@ -26,3 +27,13 @@ def hear(text: str, talk: Conversation) -> Answer | None:
     from .commands import reply
 
     return reply(text, line, talk)
+
+
+def resumed(answer: Answer, session: Session | None, talk: Conversation) -> Answer:
+    """The answer to a line amid practice that practice did not take. Where it is none, the practice goes on."""
+    if session is None or answer.status != "unclear":
+        return answer
+    from .told import unreadable
+
+    talk.practice.session = session
+    return unreadable(answer.question)

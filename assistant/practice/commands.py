@@ -6,7 +6,6 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from .. import practice
 from .derive import derivation
 from .exercise import exercise
 from .explain import explanation
@@ -41,19 +40,7 @@ def reply(text: str, line: str, talk: Conversation) -> Answer | None:
     session = talk.practice.session
     if session is not None and (made := session.hear(text, line, talk)) is not None:
         return made
-    made = _command(text, line, talk)
-    if made is None and session is not None and not line.startswith(practice.BEGINS):
-        return _not_heard(line, talk)
-    return made
-
-
-def _not_heard(line: str, talk: Conversation) -> Answer | None:
-    """A line amid practice that is neither an answer nor a command: a question of its own ends the practice."""
-    heard = talk.hear(line)
-    if heard.line.values or talk.best(talk.readings(heard)) is not None or line.startswith(("help", "?", "example", "why")):
-        talk.practice.session = None
-        return None
-    return unclear("I cannot read an answer in that. Type a number with its unit, such as 62 cm; or hint, tell me, or stop to end the practice.")
+    return _command(text, line, talk)
 
 
 def _command(text: str, line: str, talk: Conversation) -> Answer | None:

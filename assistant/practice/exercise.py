@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import random
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
@@ -9,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from rules.engine.draw import EASIEST, draw
 from rules.engine.kinds import COUNT, ROWS, STITCHES
-from rules.engine.marking import TROUBLE, Case, Expected
+from rules.engine.marking import Case, Expected
 from rules.engine.slips import is_usable_width, nominal_width, slips_of
 from rules.engine.text import plural, shown
 from rules.engine.work import answer
@@ -58,48 +59,39 @@ def answered(case: Case) -> Answer:
 
 
 @lru_cache(maxsize=64)
-def _slips(topic: str, system: str, rule: _Same) -> tuple[Slip, ...]:
-    return slips_of(rule.rule, system)
-
-
-class _Same:
-    """A rule as a key: rules hold mappings, and so cannot be keys themselves."""
-
-    def __init__(self, rule: Rule) -> None:
-        self.rule = rule
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Same) and other.rule is self.rule
-
-    def __hash__(self) -> int:
-        return id(self.rule)
+def _slips(rule: Rule, system: str) -> tuple[Slip, ...]:
+    return slips_of(rule, system)
 
 
 def case_of(rule: Rule, request: Request, target: str) -> Case:
     """A request ready to be marked. Raises one of TROUBLE when it cannot be worked."""
-    return Case(rule, request, target, _slips(rule.topic, request.system, _Same(rule)))
+    return Case(rule, request, target, _slips(rule, request.system))
 
 
 def exercise(rule: Rule, talk: Conversation, pick: Pick, system: str, level: int = EASIEST) -> Exercise | None:
-    """A fresh exercise of a rule, or None when it gives nothing but words. pick: draws a whole number below the one given.
+    """A fresh exercise of a rule, or None when it has none. pick: draws a whole number below the one given.
 
     Numbers are drawn from the ranges that the rule declares for practice; where those do not make a whole sum (a list of
     measures, a sum typed out), one of the rule's example questions is taken with other numbers in it.
     """
-    request = draw(rule, pick, system, level)
-    if request is not None:
-        case = case_of(rule, request, request.asked[0])
-        worked = answered(case)
-        return Exercise(in_words(case, worked, level), case, worked)
-    made = varied(rule, talk, pick)
-    if made is None:
-        return None
-    question, request, target = made
-    try:
-        case = case_of(rule, request, target)
-    except TROUBLE:
-        return None
-    return Exercise(question, case, answered(case))
+    for words in (False, True):
+        request = draw(rule, pick, system, level, words) if _can_draw(rule, system, words) else None
+        if request is not None:
+            case = case_of(rule, request, request.asked[0])
+            worked = answered(case)
+            return Exercise(in_words(case, worked, level), case, worked)
+        made = varied(rule, talk, pick, words)
+        if made is not None:
+            question, request, target = made
+            case = case_of(rule, request, target)
+            return Exercise(question, case, answered(case))
+    return None
+
+
+@lru_cache(maxsize=1024)
+def _can_draw(rule: Rule, system: str, words: bool) -> bool:
+    """Whether exercises can be drawn at all: found once, since looking in vain takes long."""
+    return draw(rule, random.Random(rule.topic).randrange, system, EASIEST, words) is not None
 
 
 # -- in words --------------------------------------------------------------------------------------------------------
@@ -146,7 +138,7 @@ def wanted(want: Expected, level: int = EASIEST) -> str:
         noun = plural(want.noun or {STITCHES: "stitch", ROWS: "row"}.get(want.kind, ""), 2)
         asked = f"How many {want.label}?" if noun in want.label else f"How many {noun} ({want.label})?" if noun else f"Find the {want.label}."
     else:
-        asked = f"Find the {want.label}."
+        asked = f"{capital(want.label)}?" if want.words else f"Find the {want.label}."
     told = rounding(want) if level <= TELL_ROUNDING else ""
     return f"{asked} Round {told}." if told else asked
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from grammar.query import Mark, Measure, Word
-from rules.engine.kinds import ALL_KINDS, ANY, Kind
+from rules.engine.kinds import ALL_KINDS, ANY, COUNT, Kind
 from rules.engine.marking import Case, Expected, Typed, Verdict
 from rules.engine.units import UnitError, same_kind, system_of
 
@@ -16,6 +17,7 @@ from ..understand.values import base_value, kinds_of
 if TYPE_CHECKING:
     from ..conversation import Conversation
 
+SMALL_WORDS = frozenset(("it", "is", "it's", "i", "think", "make", "a", "the", "so", "answer"))
 # Words that may stand around an answer; any others make the line a question of its own.
 AROUND = frozenset(
     "it is it's its i think make makes get gets got answer about of the a to up down so that is that's and rounded round equals = my maybe "
@@ -35,6 +37,8 @@ class Reading:
 
 def reading(text: str, want: Expected, talk: Conversation) -> Reading | None:
     """The answer in a line, or None when the line is no answer: no number, several, or words of a question."""
+    if want.words:
+        return _in_words(text, want)
     chunks = talk.mind.reader.read(text).chunks
     measures = [chunk for chunk in chunks if isinstance(chunk, Measure)]
     words = [chunk.lower for chunk in chunks if isinstance(chunk, Word)]
@@ -44,6 +48,15 @@ def reading(text: str, want: Expected, talk: Conversation) -> Reading | None:
     if not all(word in AROUND or word in FILLERS or _names(word, want) for word in words):
         return None
     return of_measure(measures[0], want)
+
+
+def _in_words(text: str, want: Expected) -> Reading | None:
+    """A short line that asks nothing, as an answer in words."""
+    words = text.lower().split()
+    if len(words) > len(want.words.split()) + 6 or "?" in text or {"how", "what", "which", "why"}.intersection(words):
+        return None
+    said = " ".join(word for word in words if word not in SMALL_WORDS or word in want.words.lower().split())
+    return Reading(Typed(Fraction(0), words=said), want.kind, text=text) if said else None
 
 
 def _names(word: str, want: Expected) -> bool:
@@ -57,6 +70,8 @@ def of_measure(measure: Measure, want: Expected) -> Reading:
     kinds = kinds_of(measure)
     if want.kind is ANY:
         return _any(measure, want)
+    if want.kind is COUNT and measure.per is None and measure.unit == want.noun[:2] == "st" or measure.unit == want.noun == "row":
+        return Reading(Typed(measure.value), want.kind, text=measure.text)
     if want.kind.name in kinds or measure.bare:
         value, unit = base_value(measure, want.kind, "" if want.unit == "1" else want.unit)
         unit = unit if not measure.bare else want.unit

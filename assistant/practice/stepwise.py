@@ -127,4 +127,4 @@ def _right(case: Case) -> str:
     from rules.engine.text import shown
 
     want = case.expected
-    return shown(want.rounded, want.unit, want.noun)
+    return want.words or shown(want.rounded, want.unit, want.noun)

@@ -19,6 +19,12 @@ def unclear(message: str, choices: Iterable[str] = ()) -> Answer:
     return Answer("unclear", message=message, choices=tuple(choices))
 
 
+def unreadable(question: str) -> Answer:
+    """A line amid practice that is neither an answer nor anything else."""
+    return Answer("unclear", question=question, message="I cannot read an answer in that. Type a number with its unit, such as 62 cm; "
+                  "or hint, tell me, or stop to end the practice.")  # fmt: skip
+
+
 def capital(text: str) -> str:
     return text[:1].upper() + text[1:]
 

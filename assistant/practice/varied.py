@@ -4,41 +4,78 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
+from rules.engine.marking import TROUBLE, expected, makes_sense
+from rules.engine.run import Run
 from rules.engine.text import mixed
 
 if TYPE_CHECKING:
+    from rules.engine.answer import Answer
     from rules.engine.declare import Rule
     from rules.engine.request import Request
     from rules.engine.sample import Pick
 
     from ..conversation import Conversation
+    from ..understand.mind import Mind
 
 NUMERAL = re.compile(r"(?<![\w^/.])(?:\d+ \d+/\d+|\d+/\d+|\d+\.\d+|\d+)")
-TRIES = 8
+TRIES = 12
 STEPS = 7  # a number is moved by up to three of its own steps either way
 
 
-def varied(rule: Rule, talk: Conversation, pick: Pick) -> tuple[str, Request, str] | None:
-    """(question, request, the result wanted) of an example in other numbers; None when the rule answers in words alone."""
-    from ..conversation import Conversation
+def varied(rule: Rule, talk: Conversation, pick: Pick, words: bool = False) -> tuple[str, Request, str] | None:
+    """(question, request, the result wanted) of an example in other numbers; None when no example has such a result.
 
-    questions = [example.partition(" -> ")[0] for example in rule.examples]
+    words: a result in words is wanted, else one that is a number.
+    """
+    questions = answerable(rule, talk.mind, words)
+    if not questions:
+        return None
     for attempt in range(TRIES):
         plain = questions[pick(len(questions))]
         question = plain if attempt == TRIES - 1 else with_other_numbers(plain, pick)
-        asked = Conversation(talk.mind)
-        made = asked.ask(question)
-        request = asked.context.request
-        if made.status != "answered" or made.topic != rule.topic or made.table or request is None or request.stated:
+        made, request = _ask(question, talk.mind)
+        if request is None or made.topic != rule.topic:
             continue
-        if question != plain and set(made.not_used) - set(Conversation(talk.mind).ask(plain).not_used):
+        if question != plain and made.not_used and set(made.not_used) - set(_ask(plain, talk.mind)[0].not_used):
             continue  # one of the new numbers found no place
-        target = next((one.key for one in made.results if one.unit != "text" and rule.step(one.key)), "")
-        if target:
+        if target := _target(rule, request, made, words):
             return question, request, target
     return None
+
+
+@lru_cache(maxsize=1024)
+def answerable(rule: Rule, mind: Mind, words: bool) -> tuple[str, ...]:
+    """The rule's example questions that have a result of the kind wanted."""
+    questions = [example.partition(" -> ")[0] for example in rule.examples]
+    asked = [(question, *_ask(question, mind)) for question in questions]
+    return tuple(question for question, made, request in asked
+                 if request is not None and made.topic == rule.topic and _target(rule, request, made, words))  # fmt: skip
+
+
+def _ask(question: str, mind: Mind) -> tuple[Answer, Request | None]:
+    """The answer to a question by itself, and how it was read when it was one plain sum answered forwards."""
+    from ..conversation import Conversation
+
+    asked = Conversation(mind)
+    made = asked.ask(question)
+    request = asked.context.request
+    plain = made.status == "answered" and not made.table and request is not None and not request.stated
+    return made, request if plain else None
+
+
+def _target(rule: Rule, request: Request, made: Answer, words: bool) -> str:
+    return next((one.key for one in made.results if (one.unit == "text") is words and _wanted(rule, request, one.key)), "")
+
+
+def _wanted(rule: Rule, request: Request, name: str) -> bool:
+    """Whether a result can be asked for: a number, or words short enough to be typed."""
+    try:
+        return rule.step(name) is not None and makes_sense(expected(Run(rule, request), name))
+    except TROUBLE:
+        return False
 
 
 def with_other_numbers(question: str, pick: Pick) -> str:

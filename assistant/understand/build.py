@@ -17,7 +17,7 @@ from .asked import unit_asked
 from .choose import Reading
 from .place import Slot
 from .usual import Usual, usual_values
-from .values import LENGTHS, Line, Value, base_value, kinds_of
+from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
 
 YOU_SAID_SO = "you said so"
@@ -182,8 +182,8 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
         return _any(measure)
     why = ""
     use = ""
-    if measure.bare and kind.base in ("mm", "mm^2", "st/mm", "row/mm", "g"):
-        use = _unit_for_bare(kind, bare)
+    if (measure.bare and kind.base in ("mm", "mm^2", "g")) or lacks_length(measure, kind):
+        use = "in" if kind is LENGTH and _ruler_fraction(measure) else _unit_for_bare(kind, bare)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:
             raise NeedsUnit(label, measure.text)
@@ -191,6 +191,12 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     value, unit = base_value(measure, kind, use)
     text = measure.text if not use else f"{measure.text} {use}"
     return Given(value, unit or "1", text, why)
+
+
+def _ruler_fraction(measure: Measure) -> bool:
+    """Whether a number is written as a ruler in inches has it (5/8, 2 1/2): centimetres have no halves and eighths."""
+    plain = not measure.spelled and "." not in measure.text and "," not in measure.text
+    return plain and measure.value.denominator in (2, 4, 8, 16, 32, 64)
 
 
 def _unit_for_bare(kind: Kind, bare: str) -> str:

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, RATIO
 from rules.engine.answer import Answer
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
 from .counted import counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
-from .readers import PLAIN, READERS
+from .readers import PLAIN, reader_of
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -179,7 +179,7 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     """Inputs that are lists or tables have readers of their own; what they take is no longer to be placed."""
     listed: dict[str, Given] = {}
     for item in rule.inputs:
-        reader = READERS.get(item.kind.name)
+        reader = reader_of(item.kind.name)
         if reader is not None:
             given, taken = reader(item, line, values, matches)
             if given is None and not item.extra:
@@ -198,15 +198,16 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
-            if item is not None and item.sane.startswith("0 ") and item.kind is LENGTH:
+            if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
                 text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
     return found
 
 
-def _plain(placing: Placing) -> bool:
-    """Whether a number went where any length or count could go."""
-    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+def _lone(reading: Reading) -> bool:
+    """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    return not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:
@@ -214,10 +215,10 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
-def _listed(reading: Reading, name: str) -> tuple[object, ...]:
-    """The entries of a list input, none when it was not read."""
+def _listed(reading: Reading, name: str) -> int:
+    """How many entries a list input has, none when it was not read."""
     given = reading.listed.get(name)
-    return given.value if given is not None and isinstance(given.value, tuple) else ()
+    return len(given.value) if given is not None and isinstance(given.value, Sized) and not isinstance(given.value, str) else 0
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -240,10 +241,11 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and any(item.kind.name in PLAIN and len(_listed(reading, item.name)) > 1 for item in reading.rule.inputs):
+    elif matches and any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
+        score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
+    elif reading.rule.lone and not best_topic and _lone(reading):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

@@ -25,9 +25,11 @@ def counts_of(rule: Rule, line: Line, values: list[Value], matches: list[Match])
     if not lists:
         return {}
     called = {
-        spot for match in matches for tag in match.tags if tag.topic == rule.topic and tag.what == "role" and tag.name in lists
+        spot
+        for match in matches
+        if any(tag.topic == rule.topic and tag.what == "role" and tag.name in lists for tag in match.tags)
         for spot in range(match.first, match.last)
-    }  # fmt: skip
+    }
     found: dict[int, Value] = {}
     for count, length in pairwise(values):
         between = range(count.last, length.first)
@@ -36,7 +38,7 @@ def counts_of(rule: Rule, line: Line, values: list[Value], matches: list[Match])
         words = [line.words[spot] for spot in between]
         if not all(word.isalpha() or word in TIMES for word in words) or "and" in words:
             continue
-        if called.intersection(between) or (found and words[-1] in TIMES) or words[0] in ("x", "×"):
+        if called.intersection((count.first - 1, *between)) or (found and words[-1] in TIMES) or words[0] in ("x", "×"):
             found[length.number] = count
     return found
 

@@ -12,9 +12,10 @@ from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
 
+from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
-from .choose import Reading, read_as
+from .choose import PLAIN_KINDS, Reading, read_as
 from .say import needs_unit
 from .values import LENGTHS
 from .tokens import FILLERS
@@ -25,7 +26,9 @@ if TYPE_CHECKING:
 Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
-GOES_ON = frozenset(("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only"))
+GOES_ON = frozenset(
+    ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
+)
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
@@ -39,7 +42,11 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
     request = context.request
     assert request is not None
     if context.answer is not None and _asks_why(heard):
-        return None if not context.answer else (None, context.answer)
+        return None, why.whole(context.answer)
+    if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
+        return None, part
+    if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
+        heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
@@ -101,13 +108,14 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
-    if followed is not None and not _asks(heard):
+    alone = _stands_alone(talk, heard, best)
+    if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
             return carried
-    if _stands_alone(talk, heard, best) and not (followed is not None and _goes_on(heard)):
+    if alone and not (followed is not None and _goes_on(heard)):
         return None
     return followed
 
@@ -116,10 +124,23 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+        return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _telling(reading: Reading) -> bool:
+    """Whether the numbers say by themselves what they are: a size, or a kind that is not any length or count."""
+    return any(len(slots) > 1 or slots[0].kind not in PLAIN_KINDS for slots in reading.placing.spots.values()) or not reading.placing.spots
+
+
+def _awaited(talk: Conversation, reading: Reading) -> bool:
+    """Whether a number went where one was asked for."""
+    labels = {getattr(slot.declared, "label", "") for slots in reading.placing.spots.values() for slot in slots}
+    return bool(labels & talk.context.waiting)
 
 
 def _asks(heard: Heard) -> bool:
@@ -149,6 +170,7 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
         changed = build(reading, talk.habits, frozenset(heard.line.words), request)
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
+    changed = relative.apply(reading.rule, reading, request, changed)
     return changed, work(reading.rule, changed)
 
 

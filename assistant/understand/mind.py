@@ -5,12 +5,13 @@ from __future__ import annotations
 import hashlib
 import pickle
 import sys
+from collections.abc import Mapping
 from functools import lru_cache
 from pathlib import Path
 
-import rules.catalogue
 from grammar import Reader, Vocabulary
 from grammar import build as build_tables
+from rules import catalogue
 from rules.engine import formula, units
 from rules.engine.declare import Rule
 
@@ -25,28 +26,29 @@ def vocabulary() -> Vocabulary:
 class Mind:
     """The rules by topic, the lexicon of their words, and the grammar's reader."""
 
-    def __init__(self, reader: Reader, words: lexicon.Lexicon, grammar_bytes: bytes) -> None:
+    def __init__(self, reader: Reader, words: lexicon.Lexicon, grammar_bytes: bytes, known: Mapping[str, Rule]) -> None:
         self.reader, self.lexicon = reader, words
         self._grammar_bytes = grammar_bytes
-        self.rules: dict[str, Rule] = rules.catalogue.all_rules()
+        self.rules = known
 
     @classmethod
     def awake(cls, saved: bytes | None) -> Mind:
         """From bytes kept earlier by `to_bytes`, or built afresh (some hundred times slower) when there are none."""
         if saved is not None:
-            grammar_bytes, factors, words = pickle.loads(saved)
+            grammar_bytes, factors, words, known = pickle.loads(saved)
             units.use_factors(factors)
         else:
             grammar_bytes = build_tables(vocabulary())
             units.use_factors(units.pint_factors())
-            words = lexicon.build(rules.catalogue.all_rules())
+            words = lexicon.build(catalogue.all_rules())
+            known = catalogue.index()
         reader = Reader.loaded(vocabulary(), grammar_bytes)
         formula.use_reader(reader.read_formula)
-        return cls(reader, words, grammar_bytes)
+        return cls(reader, words, grammar_bytes, catalogue.Shelf(known))
 
     def to_bytes(self) -> bytes:
         """What `awake` takes. Only ever give it bytes from here: they are a pickle."""
-        return pickle.dumps((self._grammar_bytes, units.pint_factors(), self.lexicon))
+        return pickle.dumps((self._grammar_bytes, units.pint_factors(), self.lexicon, catalogue.index()))
 
     @classmethod
     def key(cls) -> str:
@@ -60,24 +62,27 @@ class Mind:
                     parts.append(f"{path}{stat.st_mtime_ns}{stat.st_size}")
         return hashlib.sha256("\n".join(parts).encode()).hexdigest()[:32]
 
+    def _entries(self) -> Mapping[str, catalogue.Entry]:
+        return self.rules.known if isinstance(self.rules, catalogue.Shelf) else {}
+
     def topics(self) -> tuple[str, ...]:
         return tuple(self.rules)
 
     @lru_cache(maxsize=16)  # noqa: B019 - one mind lives as long as the program
     def takers(self, kind: str) -> tuple[str, ...]:
         """The topics whose rules have an input of a kind, by the kind's name."""
-        return tuple(topic for topic, rule in self.rules.items() if any(item.kind.name == kind for item in rule.inputs))
+        return tuple(topic for topic, entry in self._entries().items() if kind in entry.kinds)
 
     @lru_cache(maxsize=1)  # noqa: B019
     def lone(self) -> tuple[str, ...]:
         """The topics that answer a lone measure with a unit asked for."""
-        return tuple(topic for topic, rule in self.rules.items() if rule.lone)
+        return tuple(topic for topic, entry in self._entries().items() if entry.lone)
 
     def families(self) -> dict[str, tuple[str, ...]]:
         """Family -> its topics, in order."""
         found: dict[str, list[str]] = {}
-        for rule in self.rules.values():
-            found.setdefault(rule.family, []).append(rule.topic)
+        for topic, entry in self._entries().items():
+            found.setdefault(entry.family, []).append(topic)
         return {family: tuple(topics) for family, topics in sorted(found.items())}
 
     def words(self) -> tuple[str, ...]:

@@ -8,15 +8,19 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
+from rules.engine.buying import told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import Line, Value, kinds_of, rough_value
+from .values import LENGTHS, Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
+MOST_STEPS = 1200
+MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
+OUT_OF_SENSE = -3.0
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -25,6 +29,8 @@ STATED_COST = 1.6
 STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
+AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -104,10 +110,11 @@ def slots_of(rule: Rule) -> list[Slot]:
     ]
     if all(slot.name in rule.no_unknown for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
+    in_hand = told_in_hand(rule)
     slots += [
-        Slot(step.name, step.kind, step, len(slots) + order, stated=True)
+        Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane))
         for order, step in enumerate(rule.steps)
-        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
+        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated) and step.name != in_hand
     ]
     return slots
 
@@ -136,7 +143,8 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
             for other, _ in mine
         )
         if not inside:
-            leads = all(word in LEADING for word in line.words[match.first : match.last])
+            words = line.words[match.first : match.last]
+            leads = all(word in LEADING for word in words) or words[-1] == "to"  # "down to", "increase to"
             kept.append(Mention(number, tag.name, match.first, match.last, tag.what != "role", match.weight, leads))
     return kept
 
@@ -154,10 +162,13 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
+    whole = values
+    values = _cloths(rule, line, values)
+    backward = _roles_lead(line, values, mentions)
     for value in values:
-        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {})
+        found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
         found.sort(key=lambda option: -option.score)
-        options.append(found[:6])
+        options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
     best = _search(values, options, order, _alternatives(line, values))
     placing = Placing(score=best[0])
@@ -167,8 +178,48 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         else:
             placing.spots[values[index].number] = option.slots
             placing.spoken += option.spoken
+    _part_cloths(placing, values, whole)
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
+
+
+GROUPED = ("size", "span", "cloth")
+
+
+def _cloths(rule: Rule, line: Line, values: list[Value]) -> list[Value]:
+    """The values with each cloth ("2 m of 115 cm") as one, where the rule takes a cloth's length and width together."""
+    if not rule.cloths:
+        return values
+    found: list[Value] = []
+    for value in values:
+        before = found[-1] if found else None
+        if before is not None and before.shape == value.shape == "one" and line.words[before.last : value.first] == ["of"]:
+            if before.main.unit in LENGTHS and value.main.unit in LENGTHS:
+                members = (before.main, value.main)
+                found[-1] = Value("cloth", members, "", before.first, value.last, before.start, value.end, number=before.number)
+                continue
+        found.append(value)
+    return found
+
+
+def _part_cloths(placing: Placing, values: list[Value], whole: list[Value]) -> None:
+    """Give each number of a cloth its own place again."""
+    for value in values:
+        if value.shape != "cloth":
+            continue
+        first = next(index for index, one in enumerate(whole) if one.number == value.number)
+        pair = whole[first : first + 2]
+        slots = placing.spots.pop(value.number, None)
+        if slots is not None:
+            placing.spots.update({one.number: (slot,) for one, slot in zip(pair, slots, strict=True)})
+        else:
+            placing.unplaced = [one for one in placing.unplaced if one is not value] + pair
+
+
+def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    before = {mention.last for mention in mentions}
+    return len(values) > 1 and all(value.first in before for value in values)
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -226,18 +277,19 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
 
 
 def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float]) -> list[Option]:  # fmt: skip
+             asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float],
+             roles_lead: bool) -> list[Option]:  # fmt: skip
     found: list[Option] = []
-    if value.shape in ("size", "span") or value.main.per is not None:
-        found += _group_options(rule, line, value, by_name, by_slot, prefer)
-    if value.shape == "size":
+    if value.shape in GROUPED or value.main.per is not None:
+        found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
+    if value.shape in ("size", "cloth") or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
-    named = {
+    named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
         if name in by_name and any(_names(line, value, mention) for mention in mentions)
-        and _fit(value.main, by_name[name], system_hint) is not None
+        and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
         if slot.name in asked_inputs and not slot.stated:
@@ -249,18 +301,21 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         if slot.stated and value.shape in ("series", "sweep"):
             continue
-        affinity, mention = _affinity(line, value, by_slot.get(slot.name, ()))
+        spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
+        affinity, mention = _affinity(line, value, spoken_by)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
+        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+            continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
-        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
-            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
+            score -= 2 * UNCALLED_COST if value.main.bare else UNCALLED_COST if slot.kind in (LENGTH, COUNT, RATIO) else 0.0
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
@@ -286,20 +341,20 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
-                   prefer: Mapping[str, float]) -> list[Option]:
+                   prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
-    measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
+    measures = value.members if value.shape in GROUPED else _rate_parts(value.main)
     found = []
-    for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
+    for rank, group in enumerate({"span": rule.spans, "cloth": rule.cloths}.get(value.shape, rule.sizes)):
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
-        fits = [_fit(measure, slot, "") for measure, slot in zip(measures, slots, strict=True)]
+        fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
+        near, mention = max((_affinity(line, value, by_slot.get(slot.name, ())) for slot in slots), default=(0.0, -1))
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
-        found.append(Option(slots, score, spoken=near >= BESIDE))
+        found.append(Option(slots, score, mention if value.shape == "cloth" else -1, spoken=near >= BESIDE))
     return found
 
 
@@ -320,7 +375,7 @@ def _fit(measure: Measure, slot: Slot, system_hint: str) -> float | None:
     if kind.name not in kinds:
         return None
     if not measure.bare:
-        base = 0.6 if kinds[0] == kind.name else 0.3
+        base = -0.3 if lacks_length(measure, kind) else 0.6 if kinds[0] == kind.name else 0.3
     else:
         base = {"count": 0.15, "ratio": 0.1, "length": 0.0, "stitches": 0.1, "rows": 0.05}.get(kind.name, -0.3)
         if kind is COUNT and measure.value.denominator != 1:
@@ -340,7 +395,7 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
         return 0.0
     value = rough_value(measure, slot.kind, _unit_for_sense(slot.kind, system_hint))
     if slot.sane is not None and not slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK:
-        return -3.0
+        return OUT_OF_SENSE
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
@@ -364,7 +419,7 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
 
 def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
     """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
-    best, who = 0.0, -1
+    best, second, who = 0.0, 0.0, -1
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
@@ -373,10 +428,12 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[fl
         elif mention.first >= value.last:
             if mention.leads:
                 continue
-            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1 - (AFTER_STOP if line.stops(value.last, mention.first) else 0.0)
         else:
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
-            best, who = near, mention.number
-    return best, who
+            best, second, who = near, best, mention.number
+        else:
+            second = max(second, near)
+    return best + SECOND_VOICE * second, who

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
@@ -27,8 +28,8 @@ KINDS_OF_UNIT: dict[str, tuple[str, ...]] = {
     "pound": ("money", "weight"),
     "L": ("volume", "length"),
     "%": ("percentage", "ratio"),
-    "st": ("stitches",),
-    "row": ("rows", "count"),
+    "st": ("stitches", "stitch tension"),
+    "row": ("rows", "count", "row tension"),
     "st/in": ("stitch tension", "number a length"),
     "degree": ("angle",),
     **dict.fromkeys(("hour", "minute"), ("time",)),
@@ -38,6 +39,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+LARGEST_BITS = 900
 READABLE = 999  # larger numbers are in no phrase
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
@@ -71,6 +73,7 @@ class Value:
         return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
+STOPS = frozenset((",", ";", ".", "?", "!", "\n", "and"))
 VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
 BARRIERS = {
     **dict.fromkeys(LINKS, 0.12),
@@ -96,6 +99,10 @@ class Line:
     kept: dict[str, Given] = field(default_factory=dict)
     barriers: list[float] = field(default_factory=list)
 
+    def stops(self, first: int, last: int) -> bool:
+        """Whether a comma, a stop or "and" lies between two places."""
+        return any(word in STOPS for word in self.words[first:last])
+
     def crossing(self, first: int, last: int) -> float:
         """How far two places are apart: links cost little, words one, punctuation more, another number most."""
         if not self.barriers:
@@ -114,7 +121,7 @@ def lay_out(query: Query) -> Line:
                 line.words.append(part)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
-            line.words.append(chunk.text)
+            line.words.append("plus" if chunk.text == "+" else chunk.text)
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
@@ -151,7 +158,7 @@ def _digits(shape: str, measure: Measure) -> tuple[str, ...]:
     """A whole bare number stays readable, so that "two at a time" or "301 lockstitch" can be met; and "in one round"."""
     if shape == "one" and measure.bare and measure.value.denominator == 1 and 0 <= measure.value <= READABLE:
         return (str(measure.value.numerator),)
-    if shape == "one" and measure.spelled and measure.value == 1 and measure.unit in ("row", "st") and measure.per is None:
+    if shape == "one" and measure.value == 1 and measure.unit in ("row", "st", "g") and measure.per is None:
         return tokens(measure.text)
     return ("#",)
 
@@ -204,6 +211,11 @@ def settled(unit: str, kind: Kind) -> str:
     return unit
 
 
+def lacks_length(measure: Measure, kind: Kind) -> bool:
+    """Whether a tension was said without the length it is over: "tension 22", "my gauge is 22 sts"."""
+    return kind.name in ("stitch tension", "row tension") and measure.per is None and measure.unit in ("", "st", "row")
+
+
 def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fraction, str]:
     """(value in base units, the canonical unit it was typed in). bare_unit: what a number without a unit is taken in."""
     total = Fraction(0)
@@ -220,18 +232,25 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
         return total * factor(unit or "1") / (below.value * factor(below.unit)), rate_unit
     if measure.per is not None:
         return total / measure.per.value, ""
-    if kind.name in ("stitch tension", "row tension") and not unit:
+    if lacks_length(measure, kind):
         unit = bare_unit
     return total * (factor(unit) if unit else 1), unit
+
+
+def _rough(number: Fraction) -> float:
+    """A number as a float; one too large for it is without end."""
+    return math.inf if number.numerator.bit_length() > LARGEST_BITS else float(number)
 
 
 def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
     """A measure in base units, near enough to weigh whether it makes sense somewhere; never for a sum."""
     total = 0.0
     unit = settled(measure.unit, kind) or (bare_unit if measure.per is None else "")
+    if lacks_length(measure, kind):
+        return float(measure.value) * (rough_factor(bare_unit) if bare_unit else 1.0)
     for part in measure.parts:
         own = settled(part.unit, kind) or unit
-        total += float(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
+        total += _rough(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
     if measure.per is not None:
         total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
     return -total if measure.sign == "-" else total

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.drawing import LineDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -15,44 +15,62 @@ from .words import SEAM_OF_BAG
 POCKET = Rule(
     topic="pocket, centred",
     family="bags",
-    says=("pocket", "patch pocket", "pockets", "slip pocket", "pocket size", "centre a pocket", "centred pocket", "pocket cut size", "inside pocket", "pocket placement",
-          "pocket on a panel", "centre the pocket"),
+    says=("pocket", "patch pocket", "pockets", "slip pocket", "pocket size", "centre a pocket", "centred pocket",
+        "pocket cut size", "inside pocket", "pocket placement", "pocket on a panel", "centre the pocket"),
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
-        Input("width", "finished pocket width", LENGTH, says=("wide", "pocket", "width", "across", "wide pocket", "pocket width", "finish"), axis="width", ask="How wide is the pocket?", example="6 in",
-              sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
-        Input("height", "finished pocket height", LENGTH, says=("tall", "high", "deep", "long", "height", "pocket height"), axis="height", ask="How high is the pocket?",
-              example="7 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
-        Input("panel_width", "panel width", LENGTH, says=("panel", "wide panel", "panel width", "bag", "wide bag", "on a panel", "front", "lining", "centred on", "middle of", "back"), extra=True, spoken=True,
-              sane="2 cm..3 m", practice="12 in..20 in by 1 in"),
-        Input("panel_height", "panel height", LENGTH, says=("panel", "panel height", "high panel", "tall panel"), extra=True, spoken=True, sane="2 cm..3 m", practice="12 in..20 in by 1 in"),
+        Input("width", "finished pocket width", LENGTH,
+            says=("finished width", "finished size", "does it finish", "will it finish", "wide", "pocket", "width",
+                "across", "wide pocket", "pocket width", "finish"), axis="width", ask="How wide is the pocket?",
+            example="6 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
+        Input("height", "finished pocket height", LENGTH,
+            says=("tall", "high", "deep", "long", "height", "pocket height"), axis="height",
+            ask="How high is the pocket?", example="7 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
+        Input("panel_width", "panel width", LENGTH,
+            says=("panel", "wide panel", "panel width", "bag", "wide bag", "on a panel", "front", "lining",
+                "centred on", "middle of", "back"), extra=True, spoken=True, sane="2 cm..3 m",
+            practice="12 in..20 in by 1 in"),
+        Input("panel_height", "panel height", LENGTH,
+            says=("panel", "panel height", "high panel", "tall panel"), extra=True, spoken=True, sane="2 cm..3 m",
+            practice="12 in..20 in by 1 in"),
         SEAM_OF_BAG,
-        Input("hem", "hem at the top", LENGTH, says=("hem", "hem at the top", "top hem", "top", "at the top", "top turning", "facing", "hem on top"), default="1 in | 2.5 cm",
-              because="the usual hem of a patch pocket", sane="0 mm..15 cm", practice="1 in..2 in by 1/4 in"),
+        Input("hem", "hem at the top", LENGTH,
+            says=("hem", "hem at the top", "top hem", "top", "at the top", "top turning", "facing", "hem on top"),
+            default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..15 cm",
+            practice="1 in..2 in by 1/4 in"),
     ),
     steps=(
         Step("cut_width", "A seam on each side", "width + 2 * seam", rounding=CUT, label="cut width", axis="width",
-             says=("cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big", "pocket piece", "size"), stated=("cut", "have")),
-        Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT, label="cut height", axis="height",
-             says=("cut height", "how high", "how tall", "cut length", "how long")),
-        Step("side", "What is left of the panel, half at each side", "(panel_width - width) / 2", rounding=SPACING, label="margin at each side",
-             says=("margin", "margins", "each side", "from the side", "how far from the side", "how far in", "side margin", "from each side", "from the edge", "where", "place", "side", "in from the side",
-                   "centred", "centre")),
-        Step("below", "Half of what is left of the height", "(panel_height - height) / 2", rounding=SPACING, label="margin above and below",
-             says=("above and below", "from the top", "below", "top and bottom", "from the bottom")),
+            says=("cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
+                "pocket piece", "size"), stated=("cut", "have")),
+        Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT,
+            label="cut height", axis="height",
+            says=("cut height", "how high", "how tall", "cut length", "how long")),
+        Step("side", "What is left of the panel, half at each side", "(panel_width - width) / 2", rounding=SPACING,
+            label="margin at each side",
+            says=("margin", "margins", "each side", "from the side", "how far from the side", "how far in",
+                "side margin", "from each side", "from the edge", "where", "place", "side", "in from the side",
+                "centred", "centre")),
+        Step("below", "Half of what is left of the height", "(panel_height - height) / 2", rounding=SPACING,
+            label="margin above and below",
+            says=("above and below", "from the top", "below", "top and bottom", "from the bottom")),
     ),
     answers=("cut_width", "cut_height", "side", "below"),
-    headline=("Cut the pocket {cut_width} wide by {cut_height} high; set it {side} in from each side.", "Cut the pocket {cut_width} wide by {cut_height} high.",
-              "Set it {side} in from each side.", "Cut the pocket {cut_width} wide.", "Cut the pocket {cut_height} high.", "Leave {below} above and below."),
+    headline=("Cut the pocket {cut_width} wide by {cut_height} high; set it {side} in from each side.",
+        "Cut the pocket {cut_width} wide by {cut_height} high.",
+              "Set it {side} in from each side.", "Cut the pocket {cut_width} wide.",
+              "Cut the pocket {cut_height} high.", "Leave {below} above and below."),
     sizes=(("width", "height"), ("panel_width", "panel_height")),
     source=ARITHMETIC,
     no_unknown=("seam", "hem"),
     cautions=(
         Caution("The pocket is wider than the panel", ARITHMETIC, when="panel_width < width"),
-        Caution("On a print, cut the pocket over the same place of the repeat as the panel beneath it", COMMON_PRACTICE, mentions=("print", "pattern", "stripe", "check", "repeat", "motif")),
+        Caution("On a print, cut the pocket over the same place of the repeat as the panel beneath it",
+            COMMON_PRACTICE, mentions=("print", "pattern", "stripe", "check", "repeat", "motif")),
     ),
     examples=(
-        "patch pocket to finish 15 cm wide by 18 cm tall, 1 cm seam allowance, 3 cm hem at the top, cut width and cut height -> 17 cm; 22 cm",
+        "patch pocket to finish 15 cm wide by 18 cm tall, 1 cm seam allowance, 3 cm hem at the top, cut width "
+        "and cut height -> 17 cm; 22 cm",
         "centre a 6 in wide pocket on a 15 in wide panel, how far from each side -> 4 1/2 in",
         "pocket 8 x 7 in finished, 1/2 in seams, 1 in hem, what size do I cut -> 9 in; 8 1/2 in",
     ),
@@ -66,29 +84,44 @@ def _divide(run: Run) -> Outcome:
     how = SPACING.of(run.system)
     lines = [width * nth / number for nth in range(1, number)]
     texts = [run.show_in(apply(line, how), how.unit) for line in lines]
-    run.say("Count every line from the left edge with the exact width, and round only what is marked", "n × width ÷ number of pockets", "", ", ".join(texts))
-    return Outcome({"lines": ", ".join(texts) or "none"}, drawing=LineDrawing(Fraction(width), tuple(zip(lines, texts, strict=True))) if lines else None)
+    run.say(
+        "Count every line from the left edge with the exact width, and round only what is marked",
+        "n × width ÷ number of pockets",
+        "",
+        ", ".join(texts),
+    )
+    return Outcome(
+        {"lines": ", ".join(texts) or "none"},
+        drawing=LineDrawing(Fraction(width), tuple(zip(lines, texts, strict=True))) if lines else None,
+    )
 
 
 DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
-    says=("divided pocket", "pocket divided", "pocket dividers", "divide a pocket", "divide the pocket", "pocket sections", "divided into", "pockets in a row", "split a pocket",
-          "tool roll", "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
+    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket",
+        "divide the pocket", "pocket sections", "divided into", "pockets in a row", "split a pocket", "tool roll",
+        "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
-        Input("width", "pocket width", LENGTH, says=("wide", "pocket", "width", "across", "long", "wide pocket", "roll", "panel"), axis="width", ask="How wide is the whole pocket?",
-              example="30 cm", sane="2 cm..5 m", practice="20 cm..60 cm by 2 cm"),
-        Input("number", "number of pockets", COUNT, says=("pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets", "into", "ways"), noun="pocket",
-              ask="How many pockets is it divided into?", example="4 pockets", sane="2..100", practice="3..8 by 1"),
+        Input("width", "pocket width", LENGTH,
+            says=("wide", "pocket", "width", "across", "long", "wide pocket", "roll", "panel"), axis="width",
+            ask="How wide is the whole pocket?", example="30 cm", sane="2 cm..5 m", practice="20 cm..60 cm by 2 cm"),
+        Input("number", "number of pockets", COUNT,
+            says=("pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets",
+                "into", "ways"), noun="pocket", ask="How many pockets is it divided into?", example="4 pockets",
+            sane="2..100", practice="3..8 by 1"),
     ),
     steps=(
-        Step("each", "Share the width among the pockets", "width / number", rounding=SPACING, label="width of each", says=("each", "how wide", "width of each", "how wide is each", "slot width"),
-             axis="width", stated=("each", "wide each")),
-        Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at", says=("where", "lines", "division lines", "positions", "stitch", "stitching lines", "marks")),
+        Step("each", "Share the width among the pockets", "width / number", rounding=SPACING, label="width of each",
+            says=("each", "how wide", "width of each", "how wide is each", "slot width"), axis="width",
+            stated=("each", "wide each")),
+        Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
+            says=("where", "lines", "division lines", "positions", "stitch", "stitching lines", "marks")),
     ),
     answers=("each", "lines"),
-    headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.", "Each is {each} wide."),
+    headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
+        "Each is {each} wide."),
     source=ARITHMETIC,
     algorithm=_divide,
     no_unknown=("number",),

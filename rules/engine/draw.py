@@ -9,7 +9,7 @@ from .buying import VERDICT
 from .declare import Input, Rule
 from .kinds import ANY, LENGTH, TEXT
 from .literal import bounds, literal
-from .marking import TROUBLE, expected
+from .marking import TROUBLE, expected, makes_sense
 from .request import Given, Number, Request
 from .run import Run
 from .sample import Pick, number, sample
@@ -30,24 +30,29 @@ def targets(rule: Rule) -> tuple[str, ...]:
     return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is not TEXT)
 
 
-def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST) -> Request | None:
+def word_targets(rule: Rule) -> tuple[str, ...]:
+    """The rule's results that are words, in order of use."""
+    return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is TEXT)
+
+
+def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool = False) -> Request | None:
     """A request that the rule can work, with the result wanted in `asked`; None when no numbers can be drawn for it.
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
-    A rule that gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
+    words: it asks for a result in words. A rule that gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
     """
     for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
-        if (made := _at_level(rule, pick, system, own)) is not None:
+        if (made := _at_level(rule, pick, system, own, words)) is not None:
             return made
     return None
 
 
-def _at_level(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
+def _at_level(rule: Rule, pick: Pick, system: str, level: int, words: bool) -> Request | None:
     """The best of some draws; None when none gives a sum."""
     best: tuple[int, Request] | None = None
     for _ in range(3 * TRIES):
-        made = _try(rule, pick, system, level)
+        made = _try(rule, pick, system, level, word_targets(rule) if words else targets(rule))
         if made is None:
             continue
         awkward = _awkward(Run(rule, made), made.asked[0])
@@ -58,8 +63,8 @@ def _at_level(rule: Rule, pick: Pick, system: str, level: int) -> Request | None
     return best[1] if best else None
 
 
-def _try(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
-    wanted = targets(rule)
+def _try(rule: Rule, pick: Pick, system: str, level: int, wanted: tuple[str, ...]) -> Request | None:
+    """One draw; None when the numbers do not go together."""
     if not wanted:
         return None
     target = wanted[pick(len(wanted))] if level > 2 else wanted[0]
@@ -67,7 +72,7 @@ def _try(rule: Rule, pick: Pick, system: str, level: int) -> Request | None:
     request = _complete(rule, request, pick, system, level)
     if level >= HARDEST:
         request = _mixed(rule, request, pick)
-    if not _works(rule, request) or expected(Run(rule, request), target).rounded <= 0:
+    if not _works(rule, request) or not makes_sense(expected(Run(rule, request), target)):
         return None
     request = _pruned(rule, request, target)
     return None if _told_already(rule, request) else request

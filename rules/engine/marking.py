@@ -13,7 +13,7 @@ from typing import Any
 from .declare import Input, Rule
 from .declare import Step as RuleStep
 from .formula import NoAnswer
-from .kinds import COUNT, ROWS, STITCHES, Kind
+from .kinds import COUNT, ROWS, STITCHES, TEXT, Kind
 from .request import Amount, Number, Request
 from .rounding import Step, apply
 from .run import Impossible, Needs, Run
@@ -23,7 +23,9 @@ from .units import factor, same_kind, system_of
 WHOLE = (COUNT, STITCHES, ROWS)
 OTHER = {"in": "cm", "cm": "in"}
 COARSEST = Fraction(1, 100)  # a rounding of the learner's own is sensible while it moves the value by no more than this
-HAIR = Fraction(1, 1000)  # and nearer than this, anything that is no count is the value
+HAIR = Fraction(1, 5000)  # and nearer than this, anything that is no count and no money is the value
+EDGE = 1.0001  # a value just half a step away is rounded to it
+LONGEST_WORDS = 48  # a result in words longer than this is no answer that can be typed from memory
 POWERS_OF_TWO = (1, 2, 4, 8, 16, 32, 64)
 TROUBLE = (Needs, NoAnswer, Impossible, ArithmeticError, ValueError, TypeError, AssertionError, KeyError, IndexError, RecursionError)
 
@@ -33,6 +35,7 @@ class Expected:
     """A result as it should come out. name: of the step (or input worked out); exact and rounded in base units.
 
     unit: it is shown in; noun: of a count. here, there: its rounding in the question's system and in the other, or None.
+    words: the result itself where it is in words ("size 14"); its numbers are then nought.
     """
 
     name: str
@@ -44,6 +47,7 @@ class Expected:
     noun: str = ""
     here: Step | None = None
     there: Step | None = None
+    words: str = ""
 
     @property
     def whole(self) -> bool:
@@ -52,10 +56,12 @@ class Expected:
 
 @dataclass(frozen=True, slots=True)
 class Typed:
-    """A learner's number: in base units; the unit it was typed in, or "" for a bare number taken in the expected one."""
+    """A learner's number: in base units; the unit it was typed in, or "" for a bare number taken in the expected one;
+    or an answer in words."""
 
     value: Number
     unit: str = ""
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,11 +100,13 @@ class Case:
                 made = expected(Run(slip.rule, self.request, override), self.target)
             except TROUBLE:
                 continue
-            if math.isfinite(made.rounded) and made.rounded > 0 and made.rounded != self.expected.rounded:
+            if makes_sense(made) and (made.rounded, made.words) != (self.expected.rounded, self.expected.words):
                 yield slip, made
 
     def mark(self, typed: Typed) -> Verdict:
         """Whether it is right; else the first slip that gives it."""
+        if self.expected.words:
+            return self._mark_words(typed)
         if _is_rounded(self.expected, typed):
             return Verdict(True)
         if not self.expected.whole and _is_exact(self.expected, typed):
@@ -107,6 +115,12 @@ class Case:
             if _is_rounded(made, typed) or _is_exact(made, typed):
                 return Verdict(False, slip=slip.name, told=slip.told)
         return self._in_another_unit(typed) or Verdict(False)
+
+    def _mark_words(self, typed: Typed) -> Verdict:
+        if same_words(typed.words, self.expected.words):
+            return Verdict(True)
+        met = next((slip for slip, made in self.wrong if same_words(typed.words, made.words)), None)
+        return Verdict(False, slip=met.name, told=met.told) if met else Verdict(False)
 
     def _in_another_unit(self, typed: Typed) -> Verdict | None:
         """The right number with the wrong unit beside it."""
@@ -142,6 +156,8 @@ def expected(run: Run, name: str) -> Expected:
     label = label_of(run.rule, name)
     if isinstance(value, Amount):
         return Expected(name, label, declared.kind, value.value, value.value, value.unit, value.noun)
+    if isinstance(value, str) and declared.kind is TEXT and 0 < len(value) <= LONGEST_WORDS:
+        return Expected(name, label, TEXT, Fraction(0), Fraction(0), "text", words=value)
     if isinstance(value, bool) or not isinstance(value, int | float | Fraction):
         raise TypeError(f"{label} is no number")
     if isinstance(declared, Input):
@@ -150,6 +166,27 @@ def expected(run: Run, name: str) -> Expected:
     there = declared.rounding.of(OTHER[run.system]) if declared.rounding else None
     rounded = run.round_step(declared, value)
     return Expected(name, label, declared.kind, value, rounded, run.step_unit(declared), run.noun(declared), here, there)
+
+
+def makes_sense(made: Expected) -> bool:
+    """Whether a result is one a maker could use: words, or more than nothing."""
+    return bool(made.words) or (math.isfinite(made.rounded) and made.rounded > 0)
+
+
+def same_words(typed: str, wanted: str) -> bool:
+    """Whether words say the same: any case, "14" for "size 14", what stands in brackets said or not.
+
+    >>> same_words("Size 14", "size 14"), same_words("14", "size 14"), same_words("12", "size 14")
+    (True, True, False)
+    """
+    own, whole = _plain(typed), _plain(wanted)
+    short = _plain(wanted.partition("(")[0])
+    return bool(own) and own in (whole, short, short[1:] if len(short) == 2 else short)
+
+
+def _plain(text: str) -> list[str]:
+    """The words and numbers of a text, without the marks around them."""
+    return [word for part in text.lower().replace(",", " ").split() if (word := part.strip("().;:!?\"'"))]
 
 
 def _unit_slips(rule: Rule, request: Request) -> Iterator[Slip]:
@@ -174,13 +211,13 @@ def _is_rounded(want: Expected, typed: Typed) -> bool:
     if want.there is not None and system_of(typed.unit) and want.there.unit != want.unit:
         values.append(apply(want.exact, want.there))
     near = Fraction(0) if want.whole else _own_rounding(want, typed)
-    return any(_apart(typed.value, value) <= max(float(near), 1e-9 * abs(float(value))) for value in values)
+    return any(_apart(typed.value, value) <= max(float(near) * EDGE, 1e-9 * abs(float(value))) for value in values)
 
 
 def _is_exact(want: Expected, typed: Typed) -> bool:
     """Whether it is the value before rounding, to the precision typed."""
     near = _own_rounding(want, typed)
-    return _apart(typed.value, want.exact) <= max(float(near), 1e-6 * abs(float(want.exact)))
+    return _apart(typed.value, want.exact) <= max(float(near) * EDGE, 1e-6 * abs(float(want.exact)))
 
 
 def _needs_no_rounding(want: Expected, typed: Typed) -> bool:
@@ -196,6 +233,8 @@ def _own_rounding(want: Expected, typed: Typed) -> Fraction:
     unit = typed.unit or want.unit
     size = factor(unit) if unit and unit != "1" else Fraction(1)
     half = precision(Fraction(typed.value) / size, unit) * size / 2
+    if want.kind.base.startswith("money"):
+        return size / 200  # money is told to the penny
     one_way = want.here is not None and want.here.direction in ("up", "down")  # rounded the other way it would not do
     size_of = abs(Fraction(want.exact))
     hair = Fraction(0) if one_way else HAIR * size_of

@@ -86,6 +86,9 @@ SPELLED: Mapping[str, str] = {
     **dict.fromkeys(("ligne", "lignes", "line buttons"), "ligne"),
     **dict.fromkeys(("%", "percent", "per cent", "pct", "pc"), "%"),
     **dict.fromkeys(("st", "sts", "stitch", "stitches", "stiches", "stich", "stitchs"), "st"),
+    # Crochet stitches, counted against a length as knitted ones are.
+    **dict.fromkeys(("dc", "sc", "htr", "hdc", "trebles", "treble", "half trebles", "double crochets", "double crochet", "single crochets",
+                     "single crochet", "half double crochet", "tr"), "st"),
     **dict.fromkeys(("row", "rows", "round", "rounds", "rnd", "rnds"), "row"),
     **dict.fromkeys(("tex",), "tex"),
     **dict.fromkeys(("dtex", "decitex"), "dtex"),

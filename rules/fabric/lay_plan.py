@@ -8,6 +8,7 @@ from typing import Any
 from ..engine.answer import Table
 from ..engine.declare import Caution, Input, Rule, Step, flag
 from ..engine.drawing import Drawings, LayDrawing
+from ..engine.formula import NoAnswer
 from ..engine.kinds import LENGTH, PERCENT, PIECES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Cut
@@ -24,6 +25,8 @@ def plan(run: Run) -> Outcome:
     from ..layplan.offcuts import offcut
 
     cuts: tuple[Cut, ...] = run.get("pieces")
+    if not cuts:
+        raise NoAnswer("there are no pieces to lay")
     lays = {cloth: _lay(run, cloth, cuts) for cloth in dict.fromkeys(cut.cloth for cut in cuts)}
     first = next(iter(lays.values()))
     total = sum((lay.length for lay in lays.values()), Fraction(0))

@@ -23,7 +23,7 @@ ALLOWANCE = Input(
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
     family="fit",
-    says=("add seam allowance", "seam allowance", "cut size", "adding seam allowance", "with seam allowance", "seams and hem", "no seam allowance",
+    says=("add seam allowance", "seam allowance", "adding seam allowance", "with seam allowance", "seams and hem", "no seam allowance",
           "cutting size", "finished piece", "add seams", "plus seam allowance", "net pattern"),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(

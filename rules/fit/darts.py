@@ -12,7 +12,7 @@ from ..engine.run import Run
 DARTS = Rule(
     topic="darts",
     family="fit",
-    says=("darts", "dart", "dart intake", "waist darts", "how big is each dart", "dart size", "dart leg", "darts each"),
+    says=("darts", "dart", "dart intake", "waist darts", "dart size", "darts each"),
     about="How much each dart takes in, and each of its legs.",
     inputs=(
         Input("larger", "larger measure", LENGTH, says=("hip", "hips", "larger", "bust", "full", "bigger", "from"), axis="",
@@ -40,10 +40,10 @@ DARTS = Rule(
              stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart")),
         Step("leg", "Each leg lies half of it from the dart's middle", "intake / 2", LENGTH, rounding=FINE, label="each side of the middle",
              says=("leg", "dart leg", "each leg", "half")),
-        Step("seam", "Four side seam edges share the rest", "difference * share / 4", LENGTH, rounding=FINE,
+        Step("seam", "Four side seam edges share what the darts leave", "(difference - intake * darts) / 4", LENGTH, rounding=FINE,
              label="at each side seam edge", says=("each side seam", "side seam edge", "off the side seams")),
     ),
-    answers=("intake", "leg", "to_darts", "seam"),
+    answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
     source=COMMON_PRACTICE,
     cautions=(

@@ -19,7 +19,8 @@ BODY_MEASURE = Input(
 FINISHED_MEASURE = Input(
     "finished", "finished measure", LENGTH,
     says=("finished", "garment", "pattern", "finished garment", "finished size", "pattern measure", "garment measure", "finished width",
-          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS, *(f"finished {place}" for place in PLACE_WORDS)),
+          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS, *(f"finished {place}" for place in PLACE_WORDS),
+          *(f"{garment} measures" for garment in GARMENT_WORDS)),
     ask="What does the finished garment measure there?", example="98 cm", sane="5 cm..400 cm", practice="75 cm..140 cm by 1 cm",
 )  # fmt: skip
 
@@ -27,9 +28,11 @@ FINISHED_MEASURE = Input(
 def _verdict(run: Run) -> Outcome:
     """What the published tables say of the ease, for the place named. Raises Needs when no place was."""
     place = run.maybe("place")
-    said = verdict(run.get("ease"), place, run.maybe("garment") or "", run.unit_of(LENGTH)) if place else ""
-    if not said:
+    if not place:
         raise Needs("")
+    garment = run.maybe("garment") or ""
+    said = verdict(run.get("ease"), place, garment, run.unit_of(LENGTH))
+    said = said or f"nothing is published here for the {place}{f' of a {garment}' if garment else ''}"
     run.say("Compare it with what is published for the place", "", "", said)
     return Outcome({"verdict": said})
 
@@ -45,7 +48,7 @@ EASE = Rule(
         Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=FINE,
              says=("roomy", "room", "how much ease"),
              stated=("ease", "with", "of ease", "ease of", "plus", "bigger", "roomier", "wearing ease", "of room", "extra", "room", "design ease",
-                     "add", "allow", "smaller than the body", "negative ease")),
+                     "add", "allow", "smaller than the body", "negative ease"), sane="-40 cm..50 cm"),
         Step("share", "As a share of the body measure", "ease / body", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
              says=("percentage", "percent", "as a percentage", "per cent")),
         Step("verdict", "What is published", kind=TEXT, label="beside published ease",

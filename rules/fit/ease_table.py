@@ -11,6 +11,7 @@ from ..engine.text import shown
 
 COSTUME_TEXT = "Ease in Clothing, chapter 16 of a costume construction text, Central Washington University"
 PANTS_GUIDE = "Guide C-209, Measurements for Fitting Pants, New Mexico State University Cooperative Extension"
+FITTING_SHELL = "Fit for Real People, chapter 3, Palmer/Pletsch, 1998: least ease of a fitting shell"
 LOOSE_JACKET = "an envelope for a loose-fitting jacket, sizes 8 to 16: finished less body measure"
 
 
@@ -57,12 +58,16 @@ EASE_TABLE: tuple[Published, ...] = (
     Published("waist", ("dress", "bodice"), "3/4 in", "1 in", "wearing ease at the waist of a dress", COSTUME_TEXT),
     Published("waist", ("skirt", "trousers"), "1/2 in", "3/4 in", "wearing ease at the waist of a skirt or trousers", COSTUME_TEXT),
     Published("waist", ("trousers",), "", "1 in", "ease of trousers at the waist", PANTS_GUIDE),
+    Published("waist", ("trousers",), "3/4 in", "1 in", "wearing ease at the waist of trousers, in its second list", COSTUME_TEXT),
+    Published("waist", ("fitting shell",), "1 in", "", "least ease of a fitting shell at the waist", FITTING_SHELL),
+    Published("hip", ("fitting shell",), "2 in", "", "least ease of a fitting shell at the hip", FITTING_SHELL),
     Published("hip", (), "2 in", "2 3/4 in", "wearing ease at the hip", COSTUME_TEXT),
     Published("hip", ("trousers",), "2 in", "4 in", "ease of trousers at the hip, at least this range", PANTS_GUIDE),
     Published("hip", ("loose jacket",), "7 1/2 in", "7 1/2 in", "ease of a loose jacket at the hip", LOOSE_JACKET),
     Published("seat", ("trousers",), "1 1/2 in", "2 in", "wearing ease of trousers at the seat", COSTUME_TEXT),
     Published("abdomen", ("trousers",), "", "2 in", "ease of trousers at the abdomen, 3 to 4 in below the waist", PANTS_GUIDE),
     Published("thigh", ("trousers",), "1 in", "2 in", "ease of trousers at the thigh", PANTS_GUIDE),
+    Published("thigh", ("trousers",), "1 in", "", "wearing ease of trousers at the thigh", COSTUME_TEXT),
     Published("knee", ("trousers",), "1 in", "", "ease of trousers at the knee", PANTS_GUIDE),
 )  # fmt: skip
 

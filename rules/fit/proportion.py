@@ -12,7 +12,7 @@ from ..engine.text import decimal
 ROUND_TO_DIAMETER = Rule(
     topic="round to diameter",
     family="fit",
-    says=("round to diameter", "diameter", "radius", "neck hole", "circumference", "diameter from circumference", "circle for", "girth to diameter",
+    says=("round to diameter", "diameter", "neck hole", "diameter from circumference", "circle for", "girth to diameter",
           "how wide a circle", "round", "across"),
     about="The diameter and radius of the circle that a girth makes.",
     inputs=(
@@ -48,8 +48,8 @@ SHARES: dict[str, tuple[tuple[str, float, str], ...]] = {
     "hip": (("women", 0.5, CIRCULAR),),
     "underarm": (("women", 0.75, CIRCULAR),),
     "knee": (("women", 0.25, CIRCULAR),),
+    "head": (("women", 1 / 7.5, CIRCULAR),),  # the figure is seven and a half heads high
 }
-HEAD_LENGTHS = 7.5  # how many heads high the artistic standard figure of the circular is
 
 
 def published_shares(landmark: str, figure: str) -> tuple[tuple[str, float, str], ...]:
@@ -83,7 +83,7 @@ PROPORTION_CHECK = Rule(
               ask="What is the whole height?", example="165 cm", sane="30 cm..230 cm", practice="150 cm..185 cm by 1 cm"),
         Input("landmark", "landmark", CHOICE, extra=True, options={
             "waist": ("waist", "waistline"), "seat": ("seat", "buttocks", "bottom"), "shoulder": ("shoulder", "mid shoulder"), "hip": ("hip", "hip line"),
-            "underarm": ("underarm", "armpit"), "knee": ("knee",)}),
+            "underarm": ("underarm", "armpit"), "knee": ("knee",), "head": ("head",)}),
         choice("figure", "figure", {"any": (), "women": ("woman", "women", "female", "she", "her"), "men": ("man", "men", "male", "he", "his")},
                default=(Default("any", derived=True),)),
     ),

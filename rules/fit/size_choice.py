@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step, choice
 from ..engine.kinds import CHOICE, FIGURE, LENGTH, SIZES, TEXT
 from ..engine.outcome import Outcome
@@ -13,16 +15,18 @@ from .ease_table import least_for, verdict
 from .size_tables import PUBLISHED, Size, SizeTable, fall, step_near
 from .words import GARMENTS
 
-PLACES = ("bust", "waist", "hip", "height")
-OWN = ("my", "i am", "i'm", "she's", "she is", "he's", "measures", "body", "her", "his", "me")
+PLACES = ("bust", "waist", "hip", "height", "own")
+OWN = ("i am", "i'm", "she's", "she is", "he's", "he is", "measures", "body", "me", "she measures", "i measure")
 LOWER = ("skirt", "trousers")
 
 
 def _own(place: str, example: str, *says: str, practice: str = "60 cm..120 cm by 1 cm", sane: str = "30 cm..250 cm") -> Input:
-    return Input(place, place, LENGTH, says=(*says, *OWN), extra=True, ask="Which body measure (such as the bust or the hip)?", example=example,
+    return Input(place, place, LENGTH, says=says, extra=True, ask="Which body measure (such as the bust or the hip)?", example=example,
                  sane=sane, practice=practice)  # fmt: skip
 
 
+LONE = Input("own", "body measure", LENGTH, says=(*OWN, "mine", "mine is", "mine are", "person", "wearer", "measure"), extra=True, sane="30 cm..250 cm",
+             practice="60 cm..120 cm by 1 cm")  # fmt: skip
 TABLE = Input("table", "size table", SIZES, ask="Which sizes are there, and for which body measures?", example="10: 83/64/88 cm, 12: 87/68/92")
 NAMED = Input("named", "published table", CHOICE, extra=True, options={
     "US misses, straight": ("astm", "misses sizes", "d5585", "us misses", "misses table", "misses size", "straight figure", "astm table"),
@@ -51,7 +55,7 @@ def _measures(run: Run) -> dict[str, Number]:
     figure = run.maybe("figure")
     found: dict[str, Number] = dict(figure) if figure is not None else {}
     for place in PLACES:
-        measure = run.maybe(place)
+        measure = run.maybe(place) if run.rule.input(place) else None
         if measure is not None:
             found[place] = measure
     if not found:
@@ -59,8 +63,12 @@ def _measures(run: Run) -> dict[str, Number]:
     return found
 
 
-def _aligned(table: SizeTable, measures: dict[str, Number]) -> dict[str, Number]:
-    """The measures that the table has; a table of one unnamed measure is for the one measure that was given."""
+def _aligned(run: Run, table: SizeTable, measures: dict[str, Number]) -> dict[str, Number]:
+    """The measures that the table has; one given without its place ("mine is 96") is for the table's only place, or the
+    one to choose by; a table of one unnamed measure is for the one measure that was given."""
+    own = measures.get("own")
+    if own is not None:
+        return {_lead(run, table.places()): own}
     if table.places() == ("",) and len(measures) == 1:
         return {"": next(iter(measures.values()))}
     return {place: measure for place, measure in measures.items() if place in table.places()}
@@ -97,11 +105,12 @@ def _beyond(run: Run, table: SizeTable, place: str, measure: Number, nearest: Si
     return nearest
 
 
-def _lead(run: Run, sizes: dict[str, Size]) -> str:
+def _lead(run: Run, places: Iterable[str]) -> str:
     """The place to choose by: bust for tops, hip for fitted lower halves, waist where it is gathered or elasticated."""
     garment = run.maybe("garment") or ""
     order = ("waist", "hip", "bust") if garment == "gathered" else ("hip", "waist", "bust") if garment in LOWER else ("bust", "hip", "waist")
-    return next((place for place in order if place in sizes), next(iter(sizes)))
+    known = tuple(places)
+    return next((place for place in order if place in known), known[0])
 
 
 def blend_text(sizes: dict[str, Size]) -> str:
@@ -118,7 +127,7 @@ def blend_text(sizes: dict[str, Size]) -> str:
 def choose(run: Run) -> Outcome:
     """The size for each measure, the one to choose by, the blend, and the ease where finished measures are given."""
     table = _table(run)
-    measures = _aligned(table, _measures(run))
+    measures = _aligned(run, table, _measures(run))
     if not measures:
         raise Needs(next((place for place in PLACES if place in table.places()), "bust"))
     knit = run.get("cloth") == "knit"
@@ -162,6 +171,7 @@ SIZE_CHOICE = Rule(
     topic="size choice",
     family="fit",
     says=("size", "which size", "what size", "pattern size", "size to cut", "sizes", "size chart", "size table", "between sizes", "what size am i",
+          "what size am i with", "what size am i with a", "what size do i need", "what size should i make", "which size do i need",
           "us misses", "misses size", "astm", "child size", "children's size", "child's size", "kids size", "xs", "xl", "xxl",
           "size choice", "size should i cut", "size do i cut", "which size do i cut", "sizes by bust", "blend between sizes"),
     about="Which size to cut for body measures and a size table, and the blend between sizes.",
@@ -171,7 +181,7 @@ SIZE_CHOICE = Rule(
         _own("waist", "waist 74 cm", "waist"),
         _own("hip", "hip 98 cm", "hip", "hips"),
         _own("height", "height 110 cm", "height", "tall", practice="92 cm..122 cm by 6 cm"),
-        FIGURE_INPUT, CLOTH, GARMENT_FOR_SIZE, FINISHED_TABLE,
+        LONE, FIGURE_INPUT, CLOTH, GARMENT_FOR_SIZE, FINISHED_TABLE,
     ),
     steps=(
         Step("size", "The size to choose", kind=TEXT, label="size", says=("size", "what size", "which size")),
@@ -183,7 +193,7 @@ SIZE_CHOICE = Rule(
     headline=("Cut {size}, blended: {blend}.", "Cut {size}."),
     sizes=(("bust", "waist", "hip"),),
     algorithm=choose,
-    no_unknown=("table", "named", "bust", "waist", "hip", "height", "figure", "finished"),
+    no_unknown=("table", "named", "bust", "waist", "hip", "height", "own", "figure", "finished"),
     source=COMMON_PRACTICE,
     cautions=(NOT_SHOP,),
     examples=(
@@ -199,7 +209,7 @@ SIZE_CHOICE = Rule(
 def by_finished(run: Run) -> Outcome:
     """The size whose ease is nearest the wanted, none under the least ease for the place."""
     table: SizeTable = run.get("finished")
-    measures = _aligned(table, _measures(run))
+    measures = _aligned(run, table, _measures(run))
     if not measures:
         raise Needs(next((place for place in PLACES if place in table.places()), "bust"))
     place, measure = next(iter(measures.items()))
@@ -231,8 +241,7 @@ SIZE_BY_FINISHED = Rule(
         _own("bust", "bust 92 cm", "bust", "chest", "full bust"),
         _own("waist", "waist 74 cm", "waist"),
         _own("hip", "hip 98 cm", "hip", "hips"),
-        _own("height", "height 110 cm", "height"),
-        FIGURE_INPUT,
+        LONE, FIGURE_INPUT,
         Input("ease", "ease wanted", LENGTH, says=("ease", "ease of", "of ease", "want", "like", "room"), ask="How much ease is wanted?", example="8 cm",
               sane="-30 cm..80 cm", practice="4 cm..12 cm by 1 cm"),
         CLOTH, GARMENT_FOR_SIZE,
@@ -245,7 +254,7 @@ SIZE_BY_FINISHED = Rule(
     answers=("size", "has", "verdict"),
     headline=("Cut {size}: it has {has} of ease.",),
     algorithm=by_finished,
-    no_unknown=("finished", "bust", "waist", "hip", "height", "figure", "ease"),
+    no_unknown=("finished", "bust", "waist", "hip", "own", "figure", "ease"),
     source=COMMON_PRACTICE,
     cautions=(NOT_SHOP,),
     examples=(

@@ -29,6 +29,9 @@ class SizeTable:
     title: str = ""
     source: str = ""
 
+    def __len__(self) -> int:
+        return len(self.sizes)
+
     def places(self) -> tuple[str, ...]:
         return tuple(dict.fromkeys(place for size in self.sizes for place in size.at))
 

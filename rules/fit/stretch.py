@@ -68,7 +68,7 @@ NEGATIVE_EASE = Rule(
     topic="negative ease",
     family="fit",
     says=("negative ease", "smaller pattern", "reduction", "smaller than the body", "stretch pattern", "reduce for stretch", "smaller pattern width",
-          "stretch reduction", "swimwear pattern", "leggings"),
+          "stretch reduction", "swimwear", "leggings", "activewear"),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
         Input("body", "body measure", LENGTH, says=("body", "body measure", "i am", *PLACE_WORDS), axis="girth",

@@ -30,6 +30,7 @@ GARMENTS = {
     "trousers": ("trousers", "slacks", "shorts", "jeans", "culottes", "leggings"),
     "jacket": ("jacket", "blazer", "cardigan"),
     "loose jacket": ("loose jacket", "loose-fitting jacket"),
+    "fitting shell": ("fitting shell", "sloper", "fitting sloper", "block pattern"),
     "coat": ("coat", "overcoat"),
 }
 GARMENT_WORDS = tuple(word for words in GARMENTS.values() for word in words)

@@ -118,9 +118,9 @@ SHAPE_ALONG_ROWS = Rule(
         Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across", "along"),
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row", practice="40 row..120 row by 2 row"),
         choice("ends", "at which ends", {
-            "both": ("each end", "both ends", "each side", "both sides", "one at each end", "1 at each end", "at each end", "either end", "both edges",
+            "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends", "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides", "one at each end", "1 at each end", "at each end", "either end", "both edges",
                      "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
-            "one": ("one end", "only one end", "one side", "1 end", "neck edge", "one edge", "only at one end", "at one end", "armhole edge only",
+            "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge", "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge", "only at one end", "at one end", "armhole edge only",
                     "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge", "1 side", "1 edge", "front slope"),
         }, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {

@@ -72,7 +72,7 @@ def _convert(run: Run) -> Outcome:
     run.say(f"Turn the {own} into metres to a gram (Nm)", _into_words(count.system), f"{float(count.number):g}", f"{float(metres_a_gram(count)):.4g} m to a gram")
     if run.get("strands") != 1:
         run.say("Strands held together weigh as many times as much a metre", "metres to a gram ÷ strands", "", f"{float(nm):.4g} m to a gram")
-    into = run.get("into")
+    into = "m100" if run.was_given("per") and not run.was_given("into") else run.get("into")
     if into == count.system:
         into = "m100" if count.system == "tex" else "tex"
     systems = [into, *(one for one in ("tex", "denier", "dtex", "Nm", "Ne", "worsted", "m100", "ydlb") if one not in (into, count.system))]
@@ -118,7 +118,7 @@ _STEPS = _steps()
 YARN_COUNT_RULE = Rule(
     topic="yarn count",
     family="knitting",
-    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count", "yards per pound", "linen lea", "metres per", "how many metres per",
+    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count", "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton", "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(

@@ -28,7 +28,7 @@ def _marks(run: Run) -> Outcome:
 DIVIDE = Rule(
     topic="divide",
     family="measures",
-    says=("divide", "equal parts", "divided into", "split into", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
+    says=("divide", "equal parts", "divided into", "split", "split into", "equal lengths", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
           "equal sections", "evenly into", "into equal", "equally", "whats left over", "what's left", "lengths from", "pieces out of", "cut up",
           "mark off", "pieces can i cut"),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
@@ -46,11 +46,11 @@ DIVIDE = Rule(
     steps=(
         Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=FINE, label="each part",
              says=("each part", "each", "how long", "how wide", "how big", "each piece")),
-        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark")),
+        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark", "where", "where do i stitch", "where do i sew", "where do i cut")),
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
         Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
-             says=("left over", "leftover", "remainder", "left", "over", "waste", "spare")),
+             says=("left over", "leftover", "remainder", "left", "waste", "spare")),
     ),
     answers=("each", "marks", "pieces", "left"),
     headline=("Each part is {each}; mark at {marks}.", "Each part is {each}.", "It gives {pieces}, with {left} left over.", "{left} is left over."),
@@ -118,7 +118,7 @@ PERCENTAGE = Rule(
               sane="0 %..1000 %", practice="5 %..50 % by 5 %"),
         choice("how", "what to do with it", {
             "of": ("of",),
-            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "knock off"),
+            "off": ("off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by", "decrease", "knock off"),
             "more": ("more", "plus", "add", "added", "bigger", "larger", "longer", "increase by", "extra", "on top", "increase"),
         }, default="of", because="the percentage of it, unless off or more is said"),
     ),
@@ -132,7 +132,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "percentage: 15 % off a length of 3.2 m -> 2.72 m; 0.48 m",
+        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m",
         "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),

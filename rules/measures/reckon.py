@@ -39,11 +39,21 @@ class _Reckoning:
         left, right = self.value(node.left), self.value(node.right)
         if node.op in "+-" and _is_percentage(node.right) and left.dimensionality:
             right = left * right  # "80 cm plus 10 %": that share of what stands before it
+        left, right = self.same_unit(node, left, right)
         made = self.operate(node.op, left, right)
         if abs(made.magnitude) > LARGEST:
             raise Impossible("that comes out larger than anything in a workroom. Try smaller numbers, such as: 3 x 5 3/8 in")
         self.run.say(_WORDS[node.op], "", f"{self.show(left)} {_SIGNS[node.op]} {self.show(right)}", self.show(made))
         return made
+
+    def same_unit(self, node: Binary, left: Any, right: Any) -> tuple[Any, Any]:
+        """A bare number added to a measure takes its unit: "5/8 + 3/8 in"."""
+        if node.op in "+-" and bool(left.dimensionality) != bool(right.dimensionality):
+            if _is_bare(node.left):
+                return left * self.units.Quantity(1, pint_name(self.unit_for(dict(right.dimensionality)))), right
+            if _is_bare(node.right):
+                return left, right * self.units.Quantity(1, pint_name(self.unit_for(dict(left.dimensionality))))
+        return left, right
 
     def operate(self, op: str, left: Any, right: Any) -> Any:
         import pint  # already loaded by the registry
@@ -73,7 +83,8 @@ class _Reckoning:
             total = -total
         unit = _plain_unit(first)
         if unit not in ("", "1", "%"):
-            self.typed.append(unit)
+            feet_and_inches = unit == "ft" and len(measure.parts) > 1
+            self.typed.append("in" if feet_and_inches else unit)
         below = measure.per
         made = self.units.Quantity(total, pint_name(unit or "1"))
         return made / self.units.Quantity(below.value, pint_name(below.unit)) if below is not None and below.unit else made
@@ -102,6 +113,10 @@ class _Reckoning:
         if kind == {"[length]": 1}:
             return "in" if inches else "cm"
         return "?"
+
+
+def _is_bare(node: Any) -> bool:
+    return isinstance(node, Leaf) and node.measure.bare
 
 
 def _is_percentage(node: Any) -> bool:

@@ -10,7 +10,7 @@ from .cost import OFF, PRICE_INPUT
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse", "i've got", "voucher", "gift card"),
-    ask="How much money is there to spend?", example="£20", practice="10 money..80 money", usual="1 money..2000 money",
+    ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
 
@@ -24,7 +24,8 @@ BUDGET = Rule(
     inputs=(PURSE, PRICE_INPUT, OFF),
     steps=(
         Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / (price * (1 - discount))", LENGTH,
-             rounding=BUDGET_DOWN, label="length it buys", says=("how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
+             rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have", "how much can i buy", "how much fabric can i get", "how much cloth can i get",
+             "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
         Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY, says=("spent",)),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),

@@ -38,11 +38,10 @@ def test_a_drawing_keeps_to_the_page_and_is_plain_when_plain(drawing: Drawing, c
 
 
 def test_each_block_has_its_corner() -> None:
-    text = as_text(top(sash=2, borders=(4,)), 80, True)
-    # Two top-left corners belong to the outer edge and to the inside of the border, which the first block shares.
-    assert text.count("┐") == 1 + 5 * 6
-    assert "66 in" in text
-    assert "78 in" in text
+    text = as_text(top(all_round=True), 80, True)
+    assert text.count("┐") == 2 + 5 * 6  # and one at the outer edge of the border, one at its inner edge
+    assert "70 in" in text
+    assert "82 in" in text
 
 
 def test_blocks_without_sashing_share_their_lines() -> None:

@@ -56,9 +56,10 @@ def load(name: str) -> tuple[Row, ...]:
 
 
 def _row(entry: dict[str, str]) -> Row:
-    inputs = dict(part.strip().split("=", 1) for part in entry["inputs"].split(";") if "=" in part)
+    parts = [part.partition("=") for part in entry["inputs"].split(";") if part.strip()]
+    inputs = {name.strip(): value.strip() for name, _, value in parts}  # a bare condition ("hip under 36 in") has no value
     fields = {key: (entry[key] or "").strip() for key in entry if key != "inputs"}
-    return Row(inputs={key.strip(): value.strip() for key, value in inputs.items()}, **fields)
+    return Row(inputs=inputs, **fields)
 
 
 @lru_cache(maxsize=1)

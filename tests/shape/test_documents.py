@@ -60,8 +60,7 @@ def test_the_rule_shown_to_contributors_works_as_shown(tmp_path: Path) -> None:
     check_deeply(rule)
     known = mind()
     more = {**known.rules, rule.topic: rule}
-    other = Mind(known.reader, lexicon.build(more), b"")
-    other.rules = more
+    other = Mind(known.reader, lexicon.build(more), b"", more)
     for example in rule.examples:
         question, _, wanted = example.partition(" -> ")
         assert Conversation(other).ask(question).results[0].text == wanted

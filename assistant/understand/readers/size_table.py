@@ -30,6 +30,7 @@ ASKS = frozenset(("what", "which", "whats"))
 SIZE_WORDS = frozenset(("size", "uk", "us", "eu", "eur", "chart", "table"))
 BEGINS = frozenset((":", "=", "is", "are", "fit", "has", "measure", "("))
 SIGNS = frozenset((",", "/", "-", "&", "and", "|", "x"))
+OPENS = frozenset((",", ":", ";", ".", "and", "\n"))
 ENDS = frozenset((".", "?", "!", ";", "\n"))
 LARGEST_IN_INCHES = 60  # a bare measure above it is in centimetres: no bust of a size table is larger in inches
 
@@ -149,7 +150,10 @@ def _opens_table(row: list[Atom], at: int, following: str) -> bool:
     atom = row[at]
     if atom.text in SIZE_WORDS:
         return at == 0 or row[at - 1].text not in ("what", "which", "pattern", "whats", "my")
-    return atom.kind in ("number", "name") and not atom.unit and following in (":", "=")
+    if atom.kind not in ("number", "name") or atom.unit:
+        return False
+    told = following == "is" and at + 2 < len(row) and row[at + 2].kind == "number"
+    return told or following in (":", "=")
 
 
 # -- the ways to write a table -------------------------------------------------------------------------------------------
@@ -185,7 +189,7 @@ def _by_lists(atoms: list[Atom]) -> list[Entry]:
     entries: list[Entry] = []
     for row, name in enumerate(names):
         measures = [(place, *_pair_at(run, row, count)) for place, run in columns]
-        entries.append((name.text, measures, [name.number, *(atom.number for _, run in columns for atom in run)]))
+        entries.append((name.text.split()[0], measures, [name.number, *(atom.number for _, run in columns for atom in run)]))
     return entries
 
 
@@ -216,10 +220,15 @@ def _by_entries(atoms: list[Atom]) -> list[Entry]:
     head = [atom.text for atom in atoms[: starts[0]] if atom.kind == "place"] if starts else []
     entries = []
     for start, end in zip(starts, [*starts[1:], len(atoms)], strict=False):
-        cells = atoms[start + 1 : end]
+        cells = _clause(atoms[start + 1 : end])
         measures, numbers = _measures(cells, list(dict.fromkeys(head)))
         entries.append((atoms[start].text, measures, [atoms[start].number, *numbers]))
     return [entry for entry in entries if entry[1]]
+
+
+def _clause(cells: list[Atom]) -> list[Atom]:
+    """The atoms up to the end of the sentence."""
+    return cells[: next((at for at, cell in enumerate(cells) if cell.text in ENDS), len(cells))]
 
 
 def _starts_entry(atoms: list[Atom], at: int) -> bool:
@@ -232,6 +241,9 @@ def _starts_entry(atoms: list[Atom], at: int) -> bool:
         return False
     if before is not None and before.text in SIZE_WORDS:
         return after.text not in (",", "and", "-", "/")
+    opens = before is None or before.text in OPENS
+    if opens and after.kind == "place" and at + 2 < len(atoms) and atoms[at + 2].kind == "number":
+        return True  # "10 hip 90 cm, 12 hip 94 cm"
     return after.text in BEGINS
 
 
@@ -243,7 +255,7 @@ def _measures(cells: list[Atom], head: list[str]) -> tuple[list[tuple[str, Atom,
         return [(place, numbers[0], numbers[1])], [atom.number for atom in numbers]
     named = any(cell.kind == "place" for cell in cells)
     order = head if len(head) == len(numbers) else list(FIGURE) if len(numbers) == len(FIGURE) else head[:1] or [""]
-    measures, place = [], ""
+    measures, place = [], next((cell.text for cell in cells if cell.kind == "place"), "")
     for cell in cells:
         if cell.kind == "place":
             place = cell.text

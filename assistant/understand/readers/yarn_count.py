@@ -12,20 +12,22 @@ from rules.engine.units import factor
 from rules.knitting.yarn_count import Count
 
 from ..lexicon import Match
+from ..tokens import tokens
 from ..values import Line, Value
 
 UNITS = {"tex": "tex", "denier": "denier", "dtex": "dtex", "Nm": "Nm", "Ne": "Ne"}
-WORDS = {
+_SPELLED = {
     "worsted": "worsted", "cotton": "Ne", "linen": "linen", "lea": "linen", "woollen": "run", "woolen": "run", "run": "run", "nm": "Nm", "ne": "Ne",
     "metric": "Nm", "yorkshire": "yorkshire", "tex": "tex", "denier": "denier", "dtex": "dtex", "cut": "cut", "decitex": "dtex", "nec": "Ne", "nw": "worsted",
 }  # fmt: skip
+WORDS = {tokens(word)[0]: system for word, system in _SPELLED.items()}
 _PLY = re.compile(r"(\d+)\s*/\s*(\d+)")
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """The first yarn count of the line, and the values it is made of."""
     for index, value in enumerate(values):
-        if value.shape != "one":
+        if value.shape not in ("one", "span"):
             continue
         after = values[index + 1] if index + 1 < len(values) else None
         found = _length_and_weight(value, after) or _named(line, value)
