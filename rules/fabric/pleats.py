@@ -130,7 +130,7 @@ PLEATS = Rule(
                 Follows("Put in what lies under", "flat = 3 * number * face"),
                 Follows("The faces are the finished width", "flat = 3 * finished"),
             ),
-            names={"face": "width of a pleat's face", "under": "cloth under a pleat"},
+            names={"face": "the width of a pleat's face", "under": "the cloth under a pleat"},
             try_with={"finished": "24 in | 60 cm"},
         ),
         Derivation(
@@ -140,7 +140,7 @@ PLEATS = Rule(
                 Fact("Laid flat, the finished width grows by what lay under every pleat", "flat = finished + number * under"),
                 Follows("Put in what lies under", "flat = finished + 2 * depth * number"),
             ),
-            names={"under": "cloth under a pleat"},
+            names={"under": "the cloth under a pleat"},
             try_with={"finished": "24 in | 62 cm", "number": "12", "depth": "1 1/2 in | 4.2 cm"},
         ),
     ),
