@@ -108,6 +108,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
+        return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
