@@ -35,7 +35,7 @@ UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 # A reading this plain is not weighed against those that the words speak for so much less.
-PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 

@@ -31,8 +31,6 @@ PAST_ITS_WIDTH = 0.8
 PAIRED = 1.2
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
-# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
-OTHERWISE_NAMED = 5.0
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
@@ -302,8 +300,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
-        if named and slot.name not in named:
-            affinity -= OTHERWISE_NAMED
+        if named and slot.name not in named and slot.name not in prefer:
+            continue  # "72 in wide" is no length
         if value.soft and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:

@@ -40,7 +40,7 @@ YARN_NEEDED = Rule(
               ask="How much yarn is needed in all?", example="1340 m", sane="1 m..1000 km", practice="400 m..1600 m by 50 m", usual="30 m..20 km"),
         Input("ball", "length of a ball", LENGTH,
               says=("balls are", "a ball", "ball", "each", "per ball", "skein", "skeins", "hold", "holds", "hank", "my balls", "new yarn", "balls of", "ball is",
-                    "balls", "to the ball", "mine", "per skein", "has", "come in", "mine has", "i have", "to a ball", "in a ball", "apiece", "contains"),
+                    "balls", "to the ball", "mine", "per skein", "has", "come in", "mine has", "i have", "to a ball", "in a ball", "apiece", "contains", "my yarn has", "yarn has", "my wool has", "wool has", "my yarn is", "my yarn"),
               ask="How long is one ball?", example="120 m", sane="1 m..20 km", practice="80 m..400 m by 10 m", usual="15 m..2 km"),
         Input("pattern_balls", "balls the pattern asks", COUNT, noun="ball",
               says=("pattern asks for", "pattern balls", "pattern wants", "pattern calls for", "original balls", "pattern uses", "pattern", "calls for",
