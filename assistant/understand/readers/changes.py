@@ -80,10 +80,10 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     unit = next((part.unit for value in values for measure in value.members for part in measure.parts if part.unit), "")
     for value in values:
         for measure in value.members if value.shape in ("one", "series") else ():
-            sign = _typed_sign(measure) or _sign(line, value)
+            sign = typed_sign(measure) or _sign(line, value)
             if not sign or measure.per is not None or (measure.bare and not unit):
                 break
-            items.append(_item(measure, sign, unit))
+            items.append(item_of(measure, sign, unit))
         else:
             if value.shape in ("one", "series"):
                 taken.append(value.number)
@@ -92,11 +92,13 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     return Given(tuple(items), items[0].unit, ", ".join(one.text for one in items)), frozenset(taken)
 
 
-def _typed_sign(measure: Measure) -> int:
+def typed_sign(measure: Measure) -> int:
+    """The sign a measure was typed with, 0 for none."""
     return {"+": MORE, "-": LESS}.get(measure.sign, 0)
 
 
-def _item(measure: Measure, sign: int, unit: str) -> Item:
+def item_of(measure: Measure, sign: int, unit: str) -> Item:
+    """A measure put on or taken out, as an entry of a list of changes. unit: for a bare number."""
     plain = replace(measure, sign="")
     value, own = base_value(plain, LENGTH, unit)
     text = measure.text.lstrip("+-−– ")
