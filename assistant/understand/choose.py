@@ -102,10 +102,10 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
-    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
-        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}

@@ -152,12 +152,13 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+          prefer: Mapping[str, float] | None = None, told: bool = True,
+          chosen: Mapping[str, tuple[str, ...]] | None = None) -> Placing:
     """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
 
-    told: whether a value may be a result that was told, so that the rule runs backwards.
+    told: whether a value may be a result that was told, so that the rule runs backwards. chosen: the options chosen.
     """
-    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
+    slots = [slot for slot in slots_of(rule) if (told or not slot.stated) and _possible(slot, chosen or {})]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, line, matches)
     by_slot: dict[str, list[Mention]] = {}
@@ -189,6 +190,15 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
     before = {mention.last for mention in mentions}
     return len(values) > 1 and all(value.first in before for value in values)
+
+
+def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
+    """Whether a place is there at all under the options chosen: a circle has no height."""
+    for name, wanted in slot.declared.when.items():
+        options = (wanted,) if isinstance(wanted, str) else wanted
+        if name in chosen and not set(chosen[name]) & set(options):
+            return False
+    return True
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
