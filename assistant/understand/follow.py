@@ -108,6 +108,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
+        return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
@@ -124,7 +126,7 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):

@@ -102,7 +102,7 @@ CIRCLE_SKIRT = Rule(
                 Follows("Put the first two into the third", "2 * pi * part * radius = waist + ease"),
                 Follows("Divide both by all that stands with the radius", "radius = (waist + ease) / (2 * pi * part)"),
             ),
-            names={"whole_round": "way round the whole circle", "waist_edge": "inner edge of the skirt"},
+            names={"whole_round": "the way round the whole circle", "waist_edge": "the inner edge of the skirt"},
             try_with={"waist": "28 in | 71 cm", "ease": "0 in | 0 cm", "part": "0.5"},
         ),
         Derivation(
@@ -112,7 +112,7 @@ CIRCLE_SKIRT = Rule(
                 Fact("A part of a circle has that part of the way round", "sweep = part * 2 * pi * hem_radius"),
                 Follows("Put the hem's radius in", "sweep = 2 * pi * part * (radius + length)"),
             ),
-            names={"hem_radius": "radius of the hem"},
+            names={"hem_radius": "the radius of the hem"},
         ),
     ),
     examples=(

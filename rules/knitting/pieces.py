@@ -143,7 +143,7 @@ TOY_TO_ANOTHER_YARN = Rule(
                 Follows("Put the third into the second", "length = stitches * factor * old_each"),
                 Follows("The first stands in it", "length = yarn * factor"),
             ),
-            names={"stitches": "number of stitches", "old_each": "yarn in a stitch of the pattern", "new_each": "yarn in a new stitch"},
+            names={"stitches": "the number of stitches", "old_each": "the yarn in a stitch of the pattern", "new_each": "the yarn in a new stitch"},
         ),
         Derivation(
             "volume",

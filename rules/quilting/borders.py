@@ -85,6 +85,7 @@ BORDERS = Rule(
               "Buy {cloth} of cloth for the border: {strips}."),
     sizes=(("width", "length"),),
     home="in",
+    insists=True,
     source=COMMON_PRACTICE,
     cautions=(
         Caution("Measure the quilt through the middle, not along the edge, which stretches; cut both sides to that one length"),
