@@ -34,8 +34,7 @@ YARN_NEEDED = Rule(
     about="How many balls for a length of yarn, or for the balls a pattern asks in another yarn: by length, never by weight.",
     inputs=(
         Input("length", "length of yarn needed", LENGTH,
-              says=("needs", "takes", "calls for", "pattern needs", "requires", "total", "in all", "of yarn", "uses", "altogether", "need", "asks for",
-                    "pattern", "yarn", "wool"),
+              says=("needs", "takes", "calls for", "pattern needs", "requires", "total", "in all", "of yarn", "uses", "altogether", "need", "asks for"),
               default=Default("=pattern_balls * pattern_ball", "The pattern's balls times the length of each", derived=True, given=("pattern_balls",)),
               ask="How much yarn is needed in all?", example="1340 m", sane="1 m..1000 km", practice="400 m..1600 m by 50 m", usual="30 m..20 km"),
         Input("ball", "length of a ball", LENGTH,
@@ -49,6 +48,8 @@ YARN_NEEDED = Rule(
         Input("pattern_ball", "length of the pattern's ball", LENGTH,
               says=("pattern's ball", "original yarn", "pattern yarn", "balls of", "of", "at", "each", "old yarn", "with", "pattern"),
               default=None, ask="How long is a ball of the pattern's own yarn?", example="100 m", sane="1 m..20 km", practice="80 m..400 m by 10 m"),
+        Input("ball_weight", "weight of a ball", MASS, says=("my yarn", "mine", "new yarn", "ball", "per ball"), extra=True, sane="1 g..5 kg"),
+        Input("pattern_weight", "weight of the pattern's ball", MASS, says=("pattern", "balls of", "original", "of"), extra=True, sane="1 g..5 kg"),
         _spare(Default("0 %", "the pattern's balls already hold the spare", given=("pattern_balls",))),
         NO_SPARE,
         EACH,
@@ -61,8 +62,10 @@ YARN_NEEDED = Rule(
              stated=("have", "got", "balls", "skeins", "only have", "bought")),
         Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY, label="cost",
              says=("cost", "price", "how much money", "come to", "pay", "cost me", "total cost")),
+        Step("weight", "Multiply the whole balls by the weight of one", "rounded(balls) * ball_weight", MASS, rounding=YARN_WEIGHT, label="weight in all"),
+        Step("pattern_total", "The pattern's own balls weigh", "pattern_balls * pattern_weight", MASS, rounding=YARN_WEIGHT, label="weight of the pattern's yarn"),
     ),
-    answers=("balls", "total", "cost"),
+    answers=("balls", "total", "cost", "weight", "pattern_total"),
     headline=("Buy {balls}, {cost} in all.", "Buy {balls}: {total} of yarn.", "Buy {balls}."),
     source=ARITHMETIC,
     cautions=(DYE_LOT, Caution("Match yarns by length and tension, not by weight: fibres of the same weight run to different lengths",
@@ -74,6 +77,40 @@ YARN_NEEDED = Rule(
         "pattern needs 1200 m, balls 125 m each at £4.80 a ball, no spare, cost? -> £48.00; 10 balls",
     ),
     related=("yarn by swatch", "yarn by garment"),
+)
+
+YARN_BY_WEIGHT = Rule(
+    topic="yarn by weight",
+    family="knitting",
+    says=("yarn by weight", "balls", "ball", "skeins", "skein", "wool", "yarn", "how many balls", "grams of wool", "grams of yarn", "g balls", "hanks"),
+    about="How many balls for a weight of yarn.",
+    inputs=(
+        Input("needed", "weight of yarn needed", MASS, says=("needs", "need", "takes", "calls for", "of wool", "of yarn", "in all", "total", "requires", "uses", "pattern"),
+              ask="What weight of yarn is needed in all?", example="600 g", sane="1 g..100 kg", practice="300 g..800 g by 50 g"),
+        Input("ball", "weight of a ball", MASS, says=("balls are", "a ball", "ball", "each", "per ball", "skein", "balls", "balls of", "g balls", "come in", "weighs", "skeins of"),
+              ask="What does one ball weigh?", example="50 g", sane="1 g..5 kg", practice="50 g..100 g by 50 g"),
+        Input("spare", "spare", PERCENT, says=_SPARE_SAYS, default="0 %", because="a weight stated by a pattern already holds the spare", sane="0 %..100 %",
+              practice="5 %..20 % by 5 %"),
+        NO_SPARE,
+        EACH,
+    ),
+    steps=(
+        Step("total", "Add the spare", "needed * (1 + spare)", MASS, rounding=YARN_WEIGHT, label="yarn to buy"),
+        Step("balls", "Divide by the weight of one ball, and take whole balls", "total / ball", COUNT, rounding=COUNT_UP, noun="ball",
+             says=("how many balls", "balls", "how many skeins", "how many", "skeins", "hanks"), stated=("have", "got", "only have", "bought")),
+        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY, label="cost",
+             says=("cost", "price", "come to", "pay", "total cost")),
+    ),
+    answers=("balls", "total", "cost"),
+    headline=("Buy {balls}, {cost} in all.", "Buy {balls}."),
+    source=ARITHMETIC,
+    cautions=(DYE_LOT, Caution("Another yarn of the same weight may be of another length: substitute by length instead")),
+    examples=(
+        "I need 600 g of wool and the balls are 50 g, how many balls -> 12 balls",
+        "pattern takes 430 g of yarn, 100 g skeins, how many skeins -> 5 balls",
+        "350 g of wool needed, 50 g balls at £3.20 each, what cost -> £22.40; 7 balls",
+    ),
+    related=("yarn needed", "yarn by swatch"),
 )
 
 YARN_BY_SWATCH = Rule(
