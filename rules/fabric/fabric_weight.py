@@ -48,7 +48,7 @@ FABRIC_WEIGHT = Rule(
         Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm", "ounces to the square yard", "oz per square yard",
              "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those")),
         Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy", "light", "medium", "weight class", "how heavy",
-             "heavyweight", "lightweight", "what weight")),
+             "heavyweight", "lightweight")),
         Step("whole", "The area at that weight", "weight * length * width", MASS, label="weight of the piece", unit=("oz", "g"),
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of")),
     ),
