@@ -35,7 +35,7 @@ FABRIC_WEIGHT = Rule(
     topic="fabric weight",
     family="fabric",
     says=("fabric weight", "cloth weight", "gsm", "weight of fabric", "grams per square metre", "ounces per square yard", "ounce to the square yard",
-          "how heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim", "heavyweight"),
+          "how heavy", "heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim", "heavyweight"),
     about="A cloth's weight in gsm as oz/yd², or the other way, its class, and what a length of it weighs.",
     inputs=(
         Input("weight", "weight of the cloth", AREAL, says=("weight", "gsm", "fabric", "cloth", "is", "denim"), ask="What does the cloth weigh?",
