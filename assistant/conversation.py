@@ -34,6 +34,8 @@ BARE_COVERAGE = 0.75
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+# A reading this plain is not weighed against those that the words speak for so much less.
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
@@ -157,8 +159,9 @@ class Conversation:
     def readings(self, heard: Heard) -> list[Reading]:
         """Every likely reading of a line on its own, the best first."""
         hint = system_of_line(heard.line) or self.habits.system
-        found = []
-        topics = [topic for topic, _ in candidates(heard.matches)]
+        found: list[Reading] = []
+        loud = dict(candidates(heard.matches))
+        topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
         if len(heard.line.values) >= SHORTEST_LIST:
@@ -166,6 +169,8 @@ class Conversation:
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
         for topic in dict.fromkeys(topics):
+            if found and topic in loud and loud[topic] < QUIETER * loud[found[0].rule.topic] and _plain(found[0]):
+                continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
@@ -270,6 +275,11 @@ def _alike(one: object, other: object) -> bool:
     if isinstance(one, int | float) and isinstance(other, int | float):
         return abs(one - other) <= 1e-6 * max(1.0, abs(one))
     return one == other
+
+
+def _plain(reading: Reading) -> bool:
+    """Whether a reading names its topic, finds a place for every number, and is heard in most of the line."""
+    return reading.topic_score >= PLAINLY_NAMED and not reading.placing.unplaced and coverage(reading) >= PLAINLY_HEARD
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

@@ -51,7 +51,9 @@ def answer(notebook: Notebook, said: Sequence[Token], heard: Heard, talk: Conver
         return None  # the trouble is told with the answer
     if not any(kept.values()):
         return None
-    fillings = [filling for owner, called in owners.items() for filling in _named(said, kept[owner], called, owner == "")]
+    fillings = [
+        filling for owner, called in owners.items() for filling in _named(said, kept[owner], called, owner == "")
+    ]
     if not fillings:
         fillings = _wanted(notebook, heard, talk, owners, kept)
     return _answer(notebook, heard, talk, fillings) if fillings else None
@@ -114,7 +116,9 @@ def _wanted(notebook: Notebook, heard: Heard, talk: Conversation, owners: dict[s
             label = next((name for name in wanted if set(tokens(thing.name)) <= set(tokens(name))), "")
             if label:
                 text = thing.body["text"]
-                found.append(Filling(len(heard.line.text.rstrip(" ?.!")), f", {label} {text}", text, thing.name, called))
+                found.append(
+                    Filling(len(heard.line.text.rstrip(" ?.!")), f", {label} {text}", text, thing.name, called)
+                )
     return found
 
 
@@ -154,5 +158,3 @@ def _filled(text: str, fillings: Sequence[Filling]) -> tuple[str, list[tuple[int
         made += filling.words
         at = filling.at
     return made + text[at:], spans
-
-

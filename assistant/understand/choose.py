@@ -12,7 +12,7 @@ from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
-from .counted import counts_of
+from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
 from .readers import PLAIN, reader_of
@@ -61,7 +61,7 @@ class Reading:
     chosen: dict[str, tuple[str, ...]]
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
-    counts: Mapping[int, Value] = field(default_factory=dict)
+    counts: Mapping[int, Counted] = field(default_factory=dict)
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
@@ -99,7 +99,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
-    counted = {value.number for value in counts.values()}
+    counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
     placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
@@ -131,12 +131,12 @@ def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) ->
     ]
 
 
-def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
+def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:
     """A count whose length went elsewhere than to a list has no place."""
     for number, count in counts.items():
         slots = placing.spots.get(number, ())
         if not any(isinstance(slot.declared, Input) and slot.declared.many for slot in slots):
-            placing.unplaced.append(count)
+            placing.unplaced.append(count.value)
             placing.score += UNPLACED
 
 
@@ -207,7 +207,7 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
 def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    return not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
+    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:

@@ -33,6 +33,7 @@ PAIRED = 1.2
 STATED_COST_BACKWARDS = 0.8
 # The word straight after a number names its place ("72 in wide"): any other place is far less likely.
 OTHERWISE_NAMED = 5.0
+SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
@@ -183,6 +184,9 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
+GROUPED = ("size", "span")
+
+
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
     before = {mention.last for mention in mentions}
@@ -275,7 +279,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
              asked_inputs: frozenset[str], system_hint: str, prefer: Mapping[str, float],
              roles_lead: bool) -> list[Option]:  # fmt: skip
     found: list[Option] = []
-    if value.shape in ("size", "span") or value.main.per is not None:
+    if value.shape in GROUPED or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size" or (value.shape == "span" and found):
         return found
@@ -283,7 +287,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
-        if name in by_name and any(_names(line, value, mention) for mention in mentions)
+        if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
@@ -300,6 +304,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named:
             affinity -= OTHERWISE_NAMED
+        if value.soft and value.main.value == 1 and affinity < BESIDE:
+            continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
@@ -309,8 +315,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
-        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra and slot.kind in (LENGTH, COUNT, RATIO):
-            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
+            score -= 2 * UNCALLED_COST if value.main.bare else UNCALLED_COST if slot.kind in (LENGTH, COUNT, RATIO) else 0.0
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
@@ -338,7 +344,7 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
                    prefer: Mapping[str, float], system_hint: str) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
-    measures = value.members if value.shape in ("size", "span") else _rate_parts(value.main)
+    measures = value.members if value.shape in GROUPED else _rate_parts(value.main)
     found = []
     for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
         if len(group) != len(measures) or any(name not in by_name for name in group):
@@ -424,7 +430,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention], spoken: boo
 
     spoken: the slot is only taken when spoken of, so that words farther on are heard too ("1 m of 140 cm fabric enough").
     """
-    best, who = 0.0, -1
+    best, second, who = 0.0, 0.0, -1
     after = _past_its_width(line, value) if spoken else 0
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
@@ -441,5 +447,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention], spoken: boo
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
-            best, who = near, mention.number
-    return best, who
+            best, second, who = near, best, mention.number
+        else:
+            second = max(second, near)
+    return best + SECOND_VOICE * second, who

@@ -159,8 +159,8 @@ class Derivation:
     """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
 
     step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
-    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
-    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    (an addition inside it). names: word -> what it stands for, for those that are no input or step of the rule.
+    try_with: name -> value ("1/4 in | 0.75 cm"): the last line worked with it and rounded as the step is.
     """
 
     step: str
@@ -168,7 +168,6 @@ class Derivation:
     names: Mapping[str, str] = field(default_factory=dict)
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
-    when: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ from .kinds import COUNT, ROWS, STITCHES, TEXT, Kind
 from .request import Amount, Number, Request
 from .rounding import Step, apply
 from .run import Impossible, Needs, Run
-from .slips import STEP_SHORT, WRONG_UNIT, Slip, label_of
+from .slips import STEP_SHORT, WRONG_UNIT, Slip, label_of, the
 from .units import factor, same_kind, system_of
 
 WHOLE = (COUNT, STITCHES, ROWS)
@@ -143,7 +143,7 @@ class Case:
                 continue
             given = name in self.request.given or self.rule.step(name) is None
             if made.kind.base == kind.base and not given and _is_rounded(made, typed):
-                return Verdict(False, slip=STEP_SHORT, told=f"That is the {made.label}: go on, there is a step more.")
+                return Verdict(False, slip=STEP_SHORT, told=f"That is {the(made.label)}: go on, there is a step more.")
         return None
 
 
@@ -198,7 +198,7 @@ def _unit_slips(rule: Rule, request: Request) -> Iterator[Slip]:
         here = item.kind.inch if request.system == "in" else item.kind.metric
         times = factor(here) / factor(given.unit) if system_of(here) == request.system else Fraction(1)
         if times != 1:
-            told = f"The {item.label} is in {given.unit}: put it into {here} first."
+            told = f"{the(item.label, True)} is in {given.unit}: put it into {here} first."
             yield Slip(WRONG_UNIT, told, name, rule, {name: partial(operator.mul, times)})
 
 
@@ -208,7 +208,7 @@ def _unit_slips(rule: Rule, request: Request) -> Iterator[Slip]:
 def _is_rounded(want: Expected, typed: Typed) -> bool:
     """Whether it is the value as the trade rounds it, in this system or the other, to the precision typed."""
     values = [want.rounded]
-    if want.there is not None and system_of(typed.unit) and want.there.unit != want.unit:
+    if want.there is not None and system_of(typed.unit) == system_of(want.there.unit) != "" and want.there.unit != want.unit:
         values.append(apply(want.exact, want.there))
     near = Fraction(0) if want.whole else _own_rounding(want, typed)
     return any(_apart(typed.value, value) <= max(float(near) * EDGE, 1e-9 * abs(float(value))) for value in values)

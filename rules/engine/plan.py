@@ -22,6 +22,13 @@ class Fixed:
 
 
 @dataclass(frozen=True, slots=True)
+class Told:
+    """An input of the plan that a part is told even when it was not said, and the part's rule would take it alike."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
 class Pieces:
     """The pieces that earlier parts cut from a cloth, for a lay of them."""
 
@@ -37,7 +44,7 @@ class Costs:
 
 # Where a part's value comes from: one of the plan's inputs ("width"), a step of an earlier part ("outer.panel_width"),
 # the first of several that is known, or one of the above.
-Source = str | Fixed | Pieces | Costs | tuple[str, ...]
+Source = str | Fixed | Told | Pieces | Costs | tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +65,10 @@ class Buy:
 
 @dataclass(frozen=True, slots=True)
 class CutLine:
-    """A line of the cut list. width, length, count: a step or an input of the part's rule, or the words themselves."""
+    """A line of the cut list. width, length, count: a step or an input of the part's rule, or the words themselves.
+
+    count may also be a step of an earlier part ("gather.panels"), or a number.
+    """
 
     piece: str
     width: str
@@ -75,8 +85,10 @@ class Part:
     the rule's own default. buys: the rule's step -> what is bought; a later part that buys the same thing stands in the
     earlier one's stead. takes: other steps of the rule that the plan gives too; leaves: results it does not tell, as another
     part does. cuts: what it puts on the cut list.
-    asked: steps of the rule to ask for, when not its own answers. when: only under these choices of the plan; needs: only
-    when these inputs of the plan are known; unless: not when any of these was given.
+    asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of the rule's
+    own. when: only under these choices of the plan; needs: only
+    when these inputs of the plan are known, any_of: one of these; unless: not when any of these was given.
+    instead: things that need not be bought when it is worked. plain: told without its drawing and notes.
     """
 
     name: str
@@ -88,9 +100,13 @@ class Part:
     leaves: tuple[str, ...] = ()
     cuts: tuple[CutLine, ...] = ()
     asked: tuple[str, ...] = ()
+    headline: str = ""
     when: When = field(default_factory=dict)
     needs: tuple[str, ...] = ()
+    any_of: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
+    instead: tuple[str, ...] = ()
+    plain: bool = False
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "rule", with_buying(self.rule))
@@ -102,12 +118,22 @@ class Part:
                 raise DeclarationError(f"part {self.name}: {self.rule.topic} has no step {name}")
 
 
+    @property
+    def costed(self) -> str:
+        """The step that the rule's own cost is of: the first length it buys, or else the first thing bought here; "" for none."""
+        if self.rule.step("cost") is None:
+            return ""
+        lengths = [name for name in self.rule.answers if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought]
+        return lengths[0] if lengths else next(iter(self.buys), "")
+
+
 @dataclass(frozen=True, slots=True)
 class Do:
-    """A sentence of the order of work. parts: only when one of these parts was worked; when: only under these choices."""
+    """A sentence of the order of work. parts: only when one of these parts was worked, without: only when none of these; when: only under these choices."""
 
     text: str
     parts: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
 
 
@@ -139,7 +165,7 @@ def _steps(parts: tuple[Part, ...]) -> tuple[Step, ...]:
     for part in parts:
         for name, buy in part.buys.items():
             bought.setdefault(buy.step, _bare(part.rule, name, buy.step, buy.thing))
-            if part.rule.step("cost") is not None:
+            if name == part.costed:
                 bought.setdefault(f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}"))
         for name in part.takes:
             rest.setdefault(name, _bare(part.rule, name, name, ""))

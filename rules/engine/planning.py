@@ -13,7 +13,7 @@ from .formula import NoAnswer
 from .kinds import COUNT
 from .literal import literal
 from .outcome import Outcome
-from .plan import Buy, Costs, CutLine, Fixed, Part, Pieces, Source, gathered
+from .plan import Buy, Costs, CutLine, Fixed, Part, Pieces, Source, Told, gathered
 from .request import Cut, Given, Item, Request
 from .run import Impossible, Needs, Run
 from .text import amount
@@ -37,10 +37,12 @@ class Bench:
     rows: list[tuple[tuple[Any, ...], tuple[str, ...]]] = field(default_factory=list)
     passed: set[str] = field(default_factory=set)
     used: set[str] = field(default_factory=set)
+    spared: set[str] = field(default_factory=set)
 
 
 def work_plan(run: Run) -> Outcome:
     """Every part of the run's plan that is wanted, in order. Raises Needs for an input of the plan, or Impossible."""
+    run = Run(run.rule, run.request, dict(run.values))  # a run of its own: what it reads and assumes is told by the parts
     for item in run.rule.inputs:
         if item.default is None and not item.extra and run.holds(item.when):
             run.get(item.name)
@@ -48,11 +50,9 @@ def work_plan(run: Run) -> Outcome:
     for part in run.rule.parts:
         if _wanted(bench, part):
             _work(bench, part)
-    run.touched -= bench.passed - bench.used
     assumed = gathered(bench.parts, run.assumed)
-    del run.assumed[:], run.lines[:]  # the parts tell them
     return Outcome(bench.values, notes=tuple(_unpriced(bench)), parts=tuple(bench.parts), assumed=assumed, cut=_cut_list(bench),
-                   order=tuple(_order(bench)), headline=_headline(bench))  # fmt: skip
+                   order=tuple(_order(bench)), headline=_headline(bench), used=frozenset(run.touched - bench.passed | bench.used))  # fmt: skip
 
 
 # -- one part --------------------------------------------------------------------------------------------------------
@@ -61,6 +61,8 @@ def work_plan(run: Run) -> Outcome:
 def _wanted(bench: Bench, part: Part) -> bool:
     run = bench.run
     if not run.holds(part.when) or any(run.was_given(name) for name in part.unless):
+        return False
+    if part.any_of and not any(run.maybe(name) is not None for name in part.any_of):
         return False
     if any(isinstance(source, Costs) and len(_costs(bench, source)) < FEWEST_COSTS for source in part.given.values()):
         return False
@@ -81,7 +83,7 @@ def _work(bench: Bench, part: Part) -> None:
     if made.status != "answered":
         raise Needs(_asked_of(bench, part, made))
     bench.runs[part.name] = own
-    bench.used.update(source for name, source in part.given.items() if isinstance(source, str) and name in own.touched)
+    bench.used.update(_input_name(source) for name, source in part.given.items() if name in own.touched)
     bench.used.update(name for name in SHARED if name in own.touched)
     _buy(bench, part, own, made)
     for line in part.cuts:
@@ -91,7 +93,27 @@ def _work(bench: Bench, part: Part) -> None:
             bench.values[name] = own.values[name]
     names = {result.key: buy.thing for result, buy in _buys(part, made)}
     results = tuple(replace(result, name=names.get(result.key, result.name)) for result in made.results if result.key not in part.leaves)
-    bench.parts.append((part.title, replace(made, results=results, not_used=(), next=())))
+    assumed = tuple(replace(value, name=_plan_label(bench, part, value.name)) for value in made.assumed)
+    head = part.headline.format(**{result.key: with_other(result) for result in made.results}) if part.headline else made.headline
+    told = replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())
+    bench.parts.append((part.title, replace(told, drawing=None, notes=()) if part.plain else told))
+
+
+def _input_name(source: Source) -> str:
+    """The plan's input that a source is, or ""."""
+    if isinstance(source, tuple):
+        return next((name for name in source if "." not in name), "")
+    return source.name if isinstance(source, Told) else source if isinstance(source, str) else ""
+
+
+def _plan_label(bench: Bench, part: Part, label: str) -> str:
+    """What the plan calls an input of a part's rule, by which it can be changed."""
+    for name, source in part.given.items():
+        theirs = part.rule.input(name)
+        mine = bench.run.rule.input(_input_name(source))
+        if theirs is not None and theirs.label == label and mine is not None:
+            return mine.label
+    return label
 
 
 def _request(bench: Bench, part: Part) -> Request:
@@ -116,8 +138,8 @@ def _asked_of(bench: Bench, part: Part, made: Answer) -> str:
     lacking = {missing.name for missing in made.missing}
     for name, source in part.given.items():
         item = part.rule.input(name)
-        if item is not None and item.label in lacking and isinstance(source, str) and bench.run.rule.input(source) is not None:
-            return source
+        if item is not None and item.label in lacking and bench.run.rule.input(_input_name(source)) is not None:
+            return _input_name(source)
     return ""
 
 
@@ -130,6 +152,8 @@ def _value(bench: Bench, item: Input, source: Source) -> Given | None:
         return next((value for one in source if (value := _value(bench, item, one)) is not None), None)
     if isinstance(source, Fixed):
         return _fixed(bench.run, item, source.text)
+    if isinstance(source, Told):
+        return _of_plan(bench, None, source.name)
     if isinstance(source, Pieces):
         pieces = _cut_from(bench, source.cloth)
         return Given(pieces, pieces[0].unit, ", ".join(f"{piece.count} × {piece.text}" for piece in pieces), f"the pieces cut from {source.cloth}")
@@ -138,7 +162,7 @@ def _value(bench: Bench, item: Input, source: Source) -> Given | None:
         return Given(items, items[0].unit, "; ".join(f"{one.label} {one.text}" for one in items), "what the parts cost")
     if "." in source:
         return _of_part(bench, item, source)
-    return _of_plan(bench, source)
+    return _of_plan(bench, item, source)
 
 
 def _fixed(run: Run, item: Input, text: str) -> Given:
@@ -159,10 +183,14 @@ def _of_part(bench: Bench, item: Input, source: str) -> Given | None:
     return Given(value, unit, own.show(value, item.kind), f"from {title}")
 
 
-def _of_plan(bench: Bench, source: str) -> Given | None:
+def _of_plan(bench: Bench, theirs: Input | None, source: str) -> Given | None:
+    """An input of the plan; one that was not said and that the part's rule would take alike is left to that rule."""
     run = bench.run
     item = run.rule.input(source)
     assert item is not None, f"{run.rule.topic} has no input {source}"
+    said = source in run.request.given or source in run.request.usual
+    if not said and theirs is not None and item.defaults and item.defaults == theirs.defaults:
+        return None
     value = run.maybe(source) if item.extra else run.get(source)
     if value is None:
         return None
@@ -185,11 +213,18 @@ def _buys(part: Part, made: Answer) -> Iterator[tuple[Result, Buy]]:
 
 def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
     cost = next((result for result in made.results if result.key == "cost"), None)
+    for thing in part.instead:
+        bench.bought.pop(Buy(thing).step, None)
+        bench.values.pop(Buy(thing).step, None)
+        bench.spared.add(thing)
     for result, buy in _buys(part, made):
-        bench.bought[buy.step] = (buy, result, cost)
+        if buy.thing in bench.spared:
+            continue
+        priced = cost if result.key == part.costed else None
+        bench.bought[buy.step] = (buy, result, priced)
         bench.values[buy.step] = own.values[result.key]
         bench.values.pop(f"{buy.step}_cost", None)
-        if cost is not None:
+        if priced is not None:
             bench.values[f"{buy.step}_cost"] = own.values["cost"]
 
 
@@ -228,7 +263,7 @@ def _headline(bench: Bench) -> str:
     if not said:
         return ""
     listed = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    total = bench.values.get("total")
+    total = bench.values.get("total", bench.values.get("cost"))
     cost = f" It comes to {amount(total, bench.run.request.currency)}." if total is not None else ""
     return f"Buy {listed}.{cost}"
 
@@ -239,7 +274,7 @@ def _headline(bench: Bench) -> str:
 def _cut(bench: Bench, own: Run, line: CutLine) -> None:
     """A line of the cut list, and the piece for a lay when it has two sides."""
     try:
-        count, (width, wide), (length, long) = _count(own, line.count), _side(own, line.width), _side(own, line.length)
+        count, (width, wide), (length, long) = _count(bench, own, line.count), _side(own, line.width), _side(own, line.length)
     except Needs:
         return
     bench.rows.append(((line.piece, int(count), wide, long, line.cloth), (line.piece, str(count), wide, long, line.cloth)))
@@ -248,8 +283,13 @@ def _cut(bench: Bench, own: Run, line: CutLine) -> None:
         bench.pieces.append(Cut(width, unit, f"{line.piece} {wide} × {long}", count, line.piece, length=length, cloth=line.cloth))
 
 
-def _count(own: Run, name: str) -> Fraction:
-    return Fraction(name) if name.isdigit() else Fraction(own.rounded(name))
+def _count(bench: Bench, own: Run, name: str) -> Fraction:
+    if name.isdigit():
+        return Fraction(name)
+    part, dot, step = name.partition(".")
+    if dot and part not in bench.runs:
+        raise Needs("")
+    return Fraction(bench.runs[part].rounded(step) if dot else own.rounded(name))
 
 
 def _side(own: Run, name: str) -> tuple[Fraction | None, str]:
@@ -278,5 +318,5 @@ def _cut_list(bench: Bench) -> Table | None:
 
 def _order(bench: Bench) -> Iterator[str]:
     for do in bench.run.rule.order:
-        if bench.run.holds(do.when) and (not do.parts or any(name in bench.runs for name in do.parts)):
+        if bench.run.holds(do.when) and (not do.parts or bench.runs.keys() & set(do.parts)) and not bench.runs.keys() & set(do.without):
             yield do.text

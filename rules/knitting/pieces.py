@@ -4,7 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import (
+    ARITHMETIC,
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Rule,
+    Step,
+    choice,
+)
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT
@@ -121,6 +133,32 @@ TOY_TO_ANOTHER_YARN = Rule(
         "amigurumi doll 20 cm tall at 24 sts to 10 cm, I knit at 18 sts to 10 cm and it takes 60 m of yarn: how much yarn -> 80 m; 26.5 cm",
     ),
     related=("size at my tension", "yarn needed"),
+    derivation=(
+        Derivation(
+            "length",
+            (
+                Fact("The pattern's yarn goes into its stitches", "yarn = stitches * old_each"),
+                Fact("There are as many stitches in the new toy", "length = stitches * new_each"),
+                Fact("Each stitch is the size factor times as large, and takes that much more yarn", "new_each = factor * old_each"),
+                Follows("Put the third into the second", "length = stitches * factor * old_each"),
+                Follows("The first stands in it", "length = yarn * factor"),
+            ),
+            names={"stitches": "the number of stitches", "old_each": "the yarn in a stitch of the pattern", "new_each": "the yarn in a new stitch"},
+        ),
+        Derivation(
+            "volume",
+            (
+                Fact("The inside of a toy is like many small boxes, each long, wide and high", "old_box = long * wide * high"),
+                Fact("In the new toy every length is the size factor times as long", "new_box = (factor * long) * (factor * wide) * (factor * high)"),
+                Fact("The stuffing factor says how many times as much goes in", "volume = new_box / old_box"),
+                Follows("Gather the factors", "new_box = factor ^ 3 * (long * wide * high)"),
+                Follows("The old box stands in it, and cancels", "volume = factor ^ 3"),
+            ),
+            names={"old_box": "a box of the pattern's toy", "new_box": "the box in the new toy", "long": "its length", "wide": "its width",
+                   "high": "its height"},
+            try_with={"factor": "1.5"},
+        ),
+    ),
 )
 
 PICK_UP_LARGEST = 5  # a ratio is kept simple enough to count on the needles: at most so many rows

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
+from .seam_geometry import half_square_addition, quarter_square_addition
 from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .words import SEAM
 
@@ -71,4 +72,5 @@ FLYING_GEESE = Rule(
         "24 flying geese 4 x 2 in finished no waste, how many big squares -> 6 large squares; 24 small squares; 5 1/4 in; 2 7/8 in",
     ),
     related=("half-square triangles", "quarter-square triangles"),
+    derivation=(quarter_square_addition("large_addition"), half_square_addition("small_addition")),
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
+from .seam_geometry import half_square_addition, quarter_square_addition
 from .words import SEAM
 
 # Two seams on the sides, and the seam along the diagonal measured square to the sides: s (2 + √2) and s (2 + 2 √2).
@@ -81,6 +82,7 @@ HALF_SQUARE_TRIANGLES = Rule(
         "hst cut from 5 in squares, what do they finish at -> 4 1/8 in",
     ),
     related=("quarter-square triangles", "flying geese"),
+    derivation=(half_square_addition(),),
 )
 
 QUARTER_SQUARE_TRIANGLES = Rule(
@@ -129,4 +131,5 @@ QUARTER_SQUARE_TRIANGLES = Rule(
         "quarter-square triangle units from 6.5 inch squares, what do they finish at -> 5 1/4 in",
     ),
     related=("half-square triangles", "setting triangles"),
+    derivation=(quarter_square_addition(),),
 )
