@@ -148,7 +148,10 @@ def asked(talk: Conversation, text: str, fillings: Sequence[Filling], kept: Mapp
         for start, end, filling in spans:
             if start <= value.start and value.end <= end:
                 value.why = f"{filling.whose} {filling.part}, {FROM_HERE}"
-    made = replace(talk.attempt(whole, line), question=text)
+    made = talk.attempt(whole, line)
+    people = {filling.whose.lower().removesuffix("'s") for filling in fillings}
+    unused = tuple(word for word in made.not_used if word.lower().removesuffix("'s") not in people)
+    made = replace(made, question=text, not_used=unused)
     if made.status == "answered" and talk.notebook is not None:
         talk.notebook.last = made
     return made

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from rules.engine.answer import Answer, Line, Table
 from rules.engine.text import amount as amount_text
-from rules.engine.text import shown
+from rules.engine.text import plural, shown
 from rules.engine.units import system_of
 from rules.kept.shopping import Entry, Had, Need, Price, Shopping, fits
 from rules.kept.shopping import shopping as add_up
@@ -150,7 +150,13 @@ def _width(entry: Entry) -> str:
 
 def _item(entry: Entry) -> str:
     wide = f", {_width(entry)} wide" if entry.width is not None else ""
-    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {entry.called}{wide}"
+    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {_called(entry)}{wide}"
+
+
+def _called(entry: Entry) -> str:
+    """The thing's name, in the plural where several of it are counted."""
+    counted = entry.unit == "1" and not entry.noun and key_of(entry.called) == entry.called.lower()
+    return plural(entry.called, entry.buy) if counted else entry.called
 
 
 def _total(spent: Sequence[Spent]) -> str:
