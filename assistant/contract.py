@@ -23,12 +23,7 @@ def as_dict(answer: Answer) -> dict[str, Any]:
     }
     made.update(_of_status(answer))
     made.update(
-        given=[_value(value) for value in answer.given],
-        assumed=[_value(value) for value in answer.assumed],
-        results=[_result(result) for result in answer.results],
-        working=[_line(line) for line in answer.working],
-        cautions=list(answer.cautions),
-        sources=list(answer.sources),
+        **_body(answer),
         not_used=list(answer.not_used),
         next=list(answer.next),
     )
@@ -69,7 +64,25 @@ def _when_there(answer: Answer) -> dict[str, Any]:
         from .drawing import as_text  # only when there is something to draw
 
         there["drawing"] = as_text(answer.drawing, DRAWING_COLUMNS, False).splitlines()
+    if answer.parts:
+        there["parts"] = [{"title": title, "topic": part.topic, "text": part.headline, **_body(part), **_when_there(part)} for title, part in answer.parts]
+    if answer.cut is not None:
+        there["cut"] = _table(answer.cut)
+    if answer.order:
+        there["order"] = list(answer.order)
     return there
+
+
+def _body(answer: Answer) -> dict[str, Any]:
+    """What every answer carries, a part of a plan too."""
+    return {
+        "given": [_value(value) for value in answer.given],
+        "assumed": [_value(value) for value in answer.assumed],
+        "results": [_result(result) for result in answer.results],
+        "working": [_line(line) for line in answer.working],
+        "cautions": list(answer.cautions),
+        "sources": list(answer.sources),
+    }
 
 
 def _result(result: Result) -> dict[str, Any]:

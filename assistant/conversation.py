@@ -19,6 +19,7 @@ from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
+from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
@@ -29,9 +30,13 @@ LONGEST = 8000
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
 UNNAMED_COVERAGE = 0.66
+BARE_COVERAGE = 0.75
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+# A reading this plain is not weighed against those that the words speak for so much less.
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
 
@@ -126,7 +131,8 @@ class Conversation:
         found = self.mind.reader.read_sum(text)
         line.sum = found if isinstance(found, Sum) else None
         corrected = self._correct(line)
-        return Heard(line, self.mind.lexicon.match(line.words), corrected)
+        talked_of = self.context.request.topic if self.context.request is not None else ""
+        return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)
 
     def _correct(self, line: Line) -> tuple[tuple[str, str], ...]:
         known = self.mind.lexicon.words
@@ -153,8 +159,9 @@ class Conversation:
     def readings(self, heard: Heard) -> list[Reading]:
         """Every likely reading of a line on its own, the best first."""
         hint = system_of_line(heard.line) or self.habits.system
-        found = []
-        topics = [topic for topic, _ in candidates(heard.matches)]
+        found: list[Reading] = []
+        loud = dict(candidates(heard.matches))
+        topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
         if len(heard.line.values) >= SHORTEST_LIST:
@@ -162,6 +169,8 @@ class Conversation:
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
         for topic in dict.fromkeys(topics):
+            if found and topic in loud and loud[topic] < QUIETER * loud[found[0].rule.topic] and _plain(found[0]):
+                continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
@@ -174,7 +183,7 @@ class Conversation:
         if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
-        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05]
+        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
@@ -194,7 +203,8 @@ class Conversation:
         made = [self.tried(reading, heard).answer for reading in (best, *rivals)]
         if any(one.status != "answered" for one in made):
             return False
-        return len({(one.results[0].value, one.results[0].unit) for one in made}) == 1
+        first, *others = [one.results[0] for one in made]
+        return all(one.unit == first.unit and _alike(one.exact, first.exact) for one in others)
 
     def tried(self, reading: Reading, heard: Heard) -> Tried:
         """A reading put to its rule; each only once."""
@@ -254,8 +264,22 @@ def _talks_of_something_else(reading: Reading) -> bool:
     return unknown > max(2, len(reading.heard))
 
 
+def _alike(one: object, other: object) -> bool:
+    """Whether two exact results are the same but for a hair."""
+    if isinstance(one, int | float) and isinstance(other, int | float):
+        return abs(one - other) <= 1e-6 * max(1.0, abs(one))
+    return one == other
+
+
+def _plain(reading: Reading) -> bool:
+    """Whether a reading names its topic, finds a place for every number, and is heard in most of the line."""
+    return reading.topic_score >= PLAINLY_NAMED and not reading.placing.unplaced and coverage(reading) >= PLAINLY_HEARD
+
+
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:
     """Whether a reading may be answered: its topic is named, or all its other words fit the rule very well."""
+    if not reading.line.values and not any(word in ASKING or word == "?" for word in reading.line.words):
+        return coverage(reading) >= BARE_COVERAGE  # a line that gives and asks nothing is at most the name of a topic
     if reading.topic_score >= NAMED:
         return True
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:

@@ -20,7 +20,11 @@ def full(answer: Answer, columns: int = 80, colour: bool = False, unicode: bool 
 
     colour: SGR codes are put in. unicode: drawings may use box characters.
     """
-    if answer.status in ("answered", "done"):
+    if answer.parts:
+        from .plan_text import in_lines  # only for a plan
+
+        lines = in_lines(answer, columns, colour, unicode)
+    elif answer.status in ("answered", "done"):
         lines = _answered(answer, columns, colour, unicode)
     else:
         lines = _not_answered(answer, columns, colour)
@@ -33,7 +37,7 @@ def brief(answer: Answer) -> str:
         return clean(answer.message)
     if answer.table is not None:
         return "\n".join(tab_separated(answer.table))
-    if answer.text:
+    if answer.text or answer.parts:
         return clean(answer.headline)
     return clean(answer.results[0].text if answer.results else answer.headline or answer.message)
 
@@ -48,27 +52,38 @@ def _answered(answer: Answer, columns: int, colour: bool, unicode: bool) -> list
     elif answer.text:
         lines += _text(answer.text, columns)
     else:
-        lines += _section("Also", [_named(result) for result in _not_told(answer)], columns)
-    if answer.drawing is not None:
-        from .drawing import as_text  # only when there is something to draw
-
-        lines += [line.rstrip() or " " for line in as_text(answer.drawing, columns, unicode).splitlines()]
+        lines += section("Also", [_named(result) for result in _not_told(answer)], columns)
+    lines += drawn(answer, columns, unicode)
     lines += ink(_working(answer, columns), DIM, colour)
-    lines += _section("Read", [_because(value) for value in answer.given if value.why], columns)
+    return lines + told_beside(answer, columns, colour)
+
+
+def drawn(answer: Answer, columns: int, unicode: bool) -> list[str]:
+    """The answer's drawing in lines."""
+    if answer.drawing is None:
+        return []
+    from .drawing import as_text  # only when there is something to draw
+
+    return [line.rstrip() or " " for line in as_text(answer.drawing, columns, unicode).splitlines()]
+
+
+def told_beside(answer: Answer, columns: int, colour: bool) -> list[str]:
+    """What stands below the working: what was read and assumed, cautions, notes, sources, what to try next."""
+    lines = section("Read", [_because(value) for value in answer.given if value.why], columns)
     lines += _assumed(answer.assumed, columns)
-    lines += _section("Not used", list(answer.not_used), columns, joined=True)
-    lines += ink(_section("Mind", list(answer.cautions), columns), YELLOW, colour)
-    lines += _section("Note", list(answer.notes), columns)
-    lines += ink(_section("Source", list(answer.sources), columns), DIM, colour)
-    return lines + _section("Next", list(answer.next[:MOST_NEXT]), columns)
+    lines += section("Not used", list(answer.not_used), columns, joined=True)
+    lines += ink(section("Mind", list(answer.cautions), columns), YELLOW, colour)
+    lines += section("Note", list(answer.notes), columns)
+    lines += ink(section("Source", list(answer.sources), columns), DIM, colour)
+    return lines + section("Next", list(answer.next[:MOST_NEXT]), columns)
 
 
 def _not_told(answer: Answer) -> list[Result]:
     """The results that the headline does not give already."""
-    return [result for result in answer.results if not _stands_in(result.text, answer.headline)]
+    return [result for result in answer.results if not stands_in(result.text, answer.headline)]
 
 
-def _stands_in(part: str, whole: str) -> bool:
+def stands_in(part: str, whole: str) -> bool:
     """Whether the text stands in the sentence by itself: "1/2 in" does not stand in "2 1/2 in"."""
     start = whole.find(part)
     while start >= 0:
@@ -91,7 +106,7 @@ def _because(value: Value) -> str:
 
 
 def _assumed(assumed: tuple[Value, ...], columns: int) -> list[str]:
-    lines = _section("Assumed", [_because(value) for value in assumed], columns)
+    lines = section("Assumed", [_because(value) for value in assumed], columns)
     if lines:
         such = f"{assumed[0].name} {assumed[0].text}"
         lines += wrap(f'To change one, say it in your own figures, such as "{such}".', columns, "  ", "  ")
@@ -139,14 +154,14 @@ def _step(number: int, line: Line, columns: int) -> list[str]:
 def _not_answered(answer: Answer, columns: int, colour: bool) -> list[str]:
     lines = ink(wrap(answer.message, columns), BOLD, colour)
     if answer.status == "incomplete":
-        lines += _section("So far", [f"{value.name} {value.text}" for value in answer.given], columns, joined=True)
+        lines += section("So far", [f"{value.name} {value.text}" for value in answer.given], columns, joined=True)
     for missing in answer.missing:
         lines += wrap(_question(missing), columns, "  ", "    ")
     for number, choice in enumerate(answer.choices, 1):
         lines += wrap(choice, columns, f"  {number}. ", "     ")
-    lines += _section("Not used", list(answer.not_used), columns, joined=True)
-    lines += _section("Note", list(answer.notes), columns)
-    return lines + _section("Next", list(answer.next[:MOST_NEXT]), columns)
+    lines += section("Not used", list(answer.not_used), columns, joined=True)
+    lines += section("Note", list(answer.notes), columns)
+    return lines + section("Next", list(answer.next[:MOST_NEXT]), columns)
 
 
 def _question(missing: Missing) -> str:
@@ -165,7 +180,7 @@ def _text(paragraphs: tuple[str, ...], columns: int) -> list[str]:
 # -- pieces ----------------------------------------------------------------------------------------------------------
 
 
-def _section(title: str, items: list[str], columns: int, joined: bool = False) -> list[str]:
+def section(title: str, items: list[str], columns: int, joined: bool = False) -> list[str]:
     """A title and its items: on one line when there is one, or when they are joined; else a list below it."""
     if not items:
         return []

@@ -92,7 +92,7 @@ def _gauge(line: Line, run: list[Element], at: int) -> tuple[list[Chunk], int] |
         return both
     joint_at = at + 2 * len(counts) - 1
     ends = _chain(run, joint_at - 1, _OVER, 2)
-    if len(ends) < 2 or ends[1].bare or ends[1].unit in line.vocabulary.counted or len(ends[1].parts) > 1:
+    if len(ends) < 2 or ends[1].bare or ends[1].per or ends[1].unit in line.vocabulary.counted or len(ends[1].parts) > 1:
         return None
     if run[joint_at].text == "for" and (ends[1].unit, ends[1].value) not in _SWATCHES:
         return None  # "how many for 24 stitches for 30 cm" tells no tension; "24 stitches for 10 cm" does

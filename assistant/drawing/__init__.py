@@ -49,7 +49,8 @@ def _line(drawing: LineDrawing, columns: int, unicode: bool) -> str:
 def _panel(drawing: PanelDrawing, columns: int, unicode: bool) -> str:
     from .small_text import draw_panel
 
-    return draw_panel(drawing.width, drawing.length, _lengths_in(drawing.unit), notch=drawing.notch, label=drawing.label,
+    formatter = _lengths_in(drawing.unit)
+    return draw_panel(drawing.width, drawing.length, formatter, notch=drawing.notch, label=drawing.label,
                       columns=columns, unicode=unicode)  # fmt: skip
 
 

@@ -26,7 +26,8 @@ if TYPE_CHECKING:
     from .notebook import Notebook
 
 ME = ("my", "me", "myself")
-NEAR = 2  # tokens between a name and a number typed for it: "my waist, 70 cm"
+NEAR = 4  # tokens within which a number typed for a name follows it: "my waist, 70 cm", "my waist measurement is 70 cm"
+BETWEEN = frozenset((",", ":", "=", "is", "are", "of", "was", "measure", "measures", "measurement", "size", "now"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +51,9 @@ def answer(notebook: Notebook, said: Sequence[Token], heard: Heard, talk: Conver
         return None  # the trouble is told with the answer
     if not any(kept.values()):
         return None
-    fillings = [filling for owner, called in owners.items() for filling in _named(said, kept[owner], called, owner == "")]
+    fillings = [
+        filling for owner, called in owners.items() for filling in _named(said, kept[owner], called, owner == "")
+    ]
     if not fillings:
         fillings = _wanted(notebook, heard, talk, owners, kept)
     return _answer(notebook, heard, talk, fillings) if fillings else None
@@ -95,7 +98,7 @@ def _has_number(said: Sequence[Token], first: int, last: int) -> bool:
     for token in said[last : last + NEAR]:
         if token.value is not None:
             return True
-        if token.lower not in (",", ":", "=", "is", "of"):
+        if token.lower not in BETWEEN:
             return False
     return False
 
@@ -113,7 +116,9 @@ def _wanted(notebook: Notebook, heard: Heard, talk: Conversation, owners: dict[s
             label = next((name for name in wanted if set(tokens(thing.name)) <= set(tokens(name))), "")
             if label:
                 text = thing.body["text"]
-                found.append(Filling(len(heard.line.text.rstrip(" ?.!")), f", {label} {text}", text, thing.name, called))
+                found.append(
+                    Filling(len(heard.line.text.rstrip(" ?.!")), f", {label} {text}", text, thing.name, called)
+                )
     return found
 
 
@@ -153,5 +158,3 @@ def _filled(text: str, fillings: Sequence[Filling]) -> tuple[str, list[tuple[int
         made += filling.words
         at = filling.at
     return made + text[at:], spans
-
-

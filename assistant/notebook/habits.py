@@ -11,14 +11,15 @@ from collections.abc import Sequence
 from assistant.understand.build import Habits
 from assistant.understand.tokens import tokens
 from assistant.understand.usual import Usual
+from assistant.understand.values import Value
 from rules.engine.answer import Answer
 from rules.engine.request import Given
 
 from . import reply
 from .amounts import Amount, of_measure
 from .hearing import Hearing
+from .measures import Named
 from .page import Page, Thing
-from .said import Token
 
 KIND = "habit"
 UNITS, MONEY, SHOP = "units", "money", "shop's step"
@@ -73,21 +74,24 @@ def of_page(page: Page, forced: str) -> Habits:
 def keep_units(hearing: Hearing) -> Answer | None:
     system = SYSTEMS.get(hearing.words("units").lower())
     if system is None:
-        return keep_money(hearing, hearing.words("units"))
+        return keep_money(hearing)
     hearing.page.put(KIND, UNITS, {"system": system})
-    return reply.done(f"Kept: you work in {'inches' if system == 'in' else 'centimetres'}.", "It counts for questions that name no units.")
+    return reply.done(
+        f"Kept: you work in {'inches' if system == 'in' else 'centimetres'}.",
+        "It counts for questions that name no units.",
+    )
 
 
-def keep_money(hearing: Hearing, said: str = "") -> Answer | None:
-    currency = CURRENCIES.get((said or hearing.words("units")).lower())
-    if currency is None or not (said or hearing.alone):
+def keep_money(hearing: Hearing) -> Answer | None:
+    currency = CURRENCIES.get(hearing.said[-1].lower)
+    if currency is None or not (hearing.alone or len(hearing.said) > 1):
         return None
     hearing.page.put(KIND, MONEY, {"currency": currency})
     return reply.done(f"Kept: money is in {CURRENCY_WORDS[currency]}.", "It counts for questions that name no money.")
 
 
 def keep_shop(hearing: Hearing) -> Answer | None:
-    return _keep(hearing, SHOP, hearing.found.slots["measure"][0])
+    return _keep(hearing, SHOP, hearing.found.value("measure"))
 
 
 def keep_usual(hearing: Hearing) -> Answer | None:
@@ -95,26 +99,24 @@ def keep_usual(hearing: Hearing) -> Answer | None:
     spot = hearing.found.slots["measure"][0]
     words = [token.lower for token in hearing.said if token.end <= spot.start and token.lower not in NOT_NAMES]
     name = name_of(" ".join(words))
-    return _keep(hearing, name, spot) if name and hearing.alone else None
+    return _keep(hearing, name, hearing.found.value("measure")) if name and hearing.alone else None
 
 
 def keep_always(hearing: Hearing) -> Answer | None:
     """A usual value said to be one ("always use 1.5 cm seams")."""
     said = hearing.words("name").lower()
-    return _keep(hearing, name_of(said) or " ".join(said.split()), hearing.found.slots["measure"][0])
+    return _keep(hearing, name_of(said) or " ".join(said.split()), hearing.found.value("measure"))
 
 
-def keep_pairs(hearing: Hearing, found: Sequence[tuple[str, Token]]) -> Answer | None:
+def keep_pairs(hearing: Hearing, found: Sequence[Named]) -> Answer | None:
     """Usual values said like measures ("my seam allowance is 1.5 cm")."""
     made: Answer | None = None
-    for said, token in found:
-        made = _keep(hearing, name_of(said) or said.lower().removeprefix("usual "), token)
+    for one in found:
+        made = _keep(hearing, name_of(one.name) or one.name.lower().removeprefix("usual "), one.value)
     return made
 
 
-def _keep(hearing: Hearing, name: str, token: Token) -> Answer:
-    value = token.value
-    assert value is not None
+def _keep(hearing: Hearing, name: str, value: Value) -> Answer:
     amount = of_measure(value.main, value.text, "length", hearing.system)
     if amount.value < 0:
         return reply.cannot(f"{amount.text} cannot be a {name}. Nothing was kept. Such as: usable width 42 in")
@@ -128,9 +130,13 @@ def _keep(hearing: Hearing, name: str, token: Token) -> Answer:
 def tell(hearing: Hearing) -> Answer | None:
     kept = hearing.page.all(KIND)
     if not kept:
-        return reply.told("You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; usable width 42 in.")
+        return reply.told(
+            "You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; usable width 42 in."
+        )
     listed = [f"{thing.name} {_text(thing)}" for thing in kept]
-    return reply.told(f"Your habits: {reply.joined(listed)}.", [reply.words(thing.name, _text(thing)) for thing in kept])
+    return reply.told(
+        f"Your habits: {reply.joined(listed)}.", [reply.words(thing.name, _text(thing)) for thing in kept]
+    )
 
 
 def tell_one(hearing: Hearing, said: str) -> Answer | None:
@@ -145,7 +151,9 @@ def forget_all(hearing: Hearing) -> Answer | None:
     kept = hearing.page.all(KIND)
     for thing in kept:
         hearing.page.drop(KIND, thing.name)
-    return reply.done(f"Forgotten: {reply.joined([thing.name for thing in kept]) or 'no habits, since none were kept'}.")
+    return reply.done(
+        f"Forgotten: {reply.joined([thing.name for thing in kept]) or 'no habits, since none were kept'}."
+    )
 
 
 def _text(thing: Thing) -> str:

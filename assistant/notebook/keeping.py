@@ -20,7 +20,10 @@ from .page import Thing
 from .stash import PRICE, in_words, lost, put_more
 
 # Counts that are bought; other counts (strips, squares, pieces) are cut.
-BOUGHT = frozenset("ball skein hank cone reel spool pack packet zip button snap eyelet buckle hook slider ring toggle bead panel roll bundle".split())
+BOUGHT = frozenset((
+    "ball", "skein", "hank", "cone", "reel", "spool", "pack", "packet", "zip", "button", "snap", "eyelet",
+    "buckle", "hook", "slider", "ring", "toggle", "bead", "panel", "roll", "bundle"
+))  # fmt: skip
 NOT_CUT = frozenset(("body or finished measure", "error or drift", "how many can be got", "money", "percentage", "price a length", "stitches",
                      "rows", "stitch tension", "row tension", "stitch length", "length a budget buys", "yarn weight"))  # fmt: skip
 WIDTHS = ("cloth", "fabric", "usable")
@@ -34,7 +37,12 @@ def keep(hearing: Hearing) -> Answer | None:
     project = projects.meant(hearing)
     if project is None:
         if not hearing.has("project"):
-            return reply.needs("I do not know which project to keep it for.", "project", "Which project is it for?", "keep that for harbour tote")
+            return reply.needs(
+                "I do not know which project to keep it for.",
+                "project",
+                "Which project is it for?",
+                "keep that for harbour tote",
+            )
         project = projects.open_new(hearing.page, hearing.words("project"))
     called = hearing.words("name")
     bought, cut = _keep(hearing, project, made, called)
@@ -75,7 +83,9 @@ def _whole(made: Answer) -> dict[str, Any]:
         "headline": made.headline,
         "given": [_value(value) for value in made.given],
         "assumed": [_value(value) for value in made.assumed],
-        "results": [{"name": one.name, "text": one.text, "exact": one.exact_text, "unit": one.unit} for one in made.results],
+        "results": [
+            {"name": one.name, "text": one.text, "exact": one.exact_text, "unit": one.unit} for one in made.results
+        ],
     }
 
 
@@ -90,9 +100,15 @@ def _need(made: Answer, step: Step, result: Result, called: str) -> dict[str, An
     amount = Amount("count" if count else step.kind.name, exact(result), "1" if count else result.unit, result.text)
     need: dict[str, Any] = {"called": name, "thing": key_of(name), "amount": amount.body(), "noun": result.unit if count else "", "part": True,
                             "rounding": step.rounding.name if step.rounding is not None and not count else ""}  # fmt: skip
-    width = next((value for value in (*made.given, *made.assumed) if "width" in value.name and _is_width_of(value.name, name)), None)
+    width = next(
+        (value for value in (*made.given, *made.assumed) if "width" in value.name and _is_width_of(value.name, name)),
+        None,
+    )
     if width is not None and isinstance(width.value, int | float):
-        need["width"] = {"value": str(Fraction(width.value).limit_denominator(10**6) * factor(width.unit)), "text": width.text}
+        need["width"] = {
+            "value": str(Fraction(width.value).limit_denominator(10**6) * factor(width.unit)),
+            "text": width.text,
+        }
     return need
 
 
@@ -100,7 +116,11 @@ def _piece(made: Answer, step: Step, result: Result) -> dict[str, Any]:
     """What is cut: a size and what it is of; or a number of pieces, and what the question says of their size."""
     what = result.name
     if step.kind is COUNT:
-        about = [f"{value.name} {value.text}" for value in (*made.given, *made.assumed) if result.unit in key_of(value.name).split()]
+        about = [
+            f"{value.name} {value.text}"
+            for value in (*made.given, *made.assumed)
+            if result.unit in key_of(value.name).split()
+        ]
         what = ", ".join(about)
     return {"what": what, "of": made.topic, "text": result.text, "other": result.other, "part": True}
 
@@ -144,25 +164,35 @@ def need(hearing: Hearing) -> Answer | None:
     """Something put on the shopping list by hand."""
     made = describe(hearing.found.slots["about"], hearing.found.text, hearing.system)
     listed = hearing.said[0].lower in ("add", "put")
-    if made is None:
+    if made is None or any(token.lower in projects.ASKS for token in hearing.said):
         return None
     project = projects.meant(hearing)
     if project is None and (hearing.has("project") or not listed):
-        return projects.missing(hearing) if hearing.has("project") and hearing.alone else None
+        return None
     if made.lost:
         return lost(made)
-    body: dict[str, Any] = {"called": made.called, "thing": made.thing, "amount": made.amount.body(), "noun": made.noun, "rounding": ""}
+    body: dict[str, Any] = {
+        "called": made.called,
+        "thing": made.thing,
+        "amount": made.amount.body(),
+        "noun": made.noun,
+        "rounding": "",
+    }
     if made.width is not None:
         body["width"] = made.width.body()
     hearing.page.add(projects.NEED, body, project.name if project is not None else "")
     if made.price is not None:
         hearing.page.put(PRICE, made.thing, {"called": made.called, "price": made.price.body()})
-    return reply.done(f"On the shopping list{' for ' + project.body['called'] if project is not None else ''}: {made.words}.")
+    return reply.done(
+        f"On the shopping list{' for ' + project.body['called'] if project is not None else ''}: {made.words}."
+    )
 
 
 def paid(hearing: Hearing) -> Answer | None:
     """Money paid for a thing; so much of it as is needed counts as bought."""
     project = projects.meant(hearing)
+    if any(token.lower in projects.ASKS for token in hearing.said):
+        return None
     if project is None:
         return projects.missing(hearing) if hearing.alone else None
     value = hearing.found.value("money")

@@ -9,13 +9,13 @@ from rules.engine.answer import Answer, Line, Table
 from rules.engine.text import amount as amount_text
 from rules.engine.text import shown
 from rules.engine.units import system_of
-from rules.kept.shopping import Entry, Had, Need, Price, Shopping
+from rules.kept.shopping import Entry, Had, Need, Price, Shopping, fits
 from rules.kept.shopping import shopping as add_up
 from rules.kept.spending import Spent, totals
 
 from . import projects, reply, state
 from .amounts import Amount
-from .describe import currency_of
+from .describe import currency_of, key_of
 from .habits import KIND as HABIT
 from .habits import SHOP, UNITS
 from .hearing import Hearing
@@ -37,11 +37,22 @@ def told(page: Page, owners: Sequence[Thing]) -> Answer:
     listed = of_page(page, owners)
     to_buy = [entry for entry in listed.entries if entry.buy]
     if not listed.entries:
-        return reply.told("The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list")
+        return reply.told(
+            "The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list"
+        )
     if not to_buy:
-        return reply.told("There is nothing left to buy: all that is needed is in hand.", table=table(listed.entries), notes=_notes(listed))
+        return reply.told(
+            "There is nothing left to buy: all that is needed is in hand.",
+            table=table(listed.entries),
+            notes=_notes(listed),
+        )
     head = f"To buy: {reply.joined([_item(entry) for entry in to_buy])}.{_total(listed.totals)}"
-    made = reply.told(head, [reply.in_unit(entry.called, entry.buy, entry.unit, entry.noun) for entry in to_buy], table(to_buy), _notes(listed))
+    made = reply.told(
+        head,
+        [reply.in_unit(entry.called, entry.buy, entry.unit, entry.noun) for entry in to_buy],
+        table(to_buy),
+        _notes(listed),
+    )
     return reply.with_working(made, _working(to_buy, listed.totals))
 
 
@@ -74,13 +85,17 @@ def of_page(page: Page, owners: Sequence[Thing]) -> Shopping:
     stock = [_in_hand(thing) for thing in page.all(STOCK)]
     prices = {thing.name: _price(thing) for thing in page.all(PRICE)}
     shop = page.get(HABIT, SHOP)
-    return add_up(needs, used, stock, prices, _system(page, needs), Amount.of_body(shop.body).value if shop is not None else None)
+    return add_up(
+        needs, used, stock, prices, _system(page, needs), Amount.of_body(shop.body).value if shop is not None else None
+    )
 
 
 def _need(thing: Thing, project: str) -> Need:
     body, amount = thing.body, Amount.of_body(thing.body["amount"])
     width = Fraction(body["width"]["value"]) if "width" in body else None
-    return Need(body["thing"], body["called"], amount.kind, amount.value, project, body["rounding"], body["noun"], width)
+    return Need(
+        body["thing"], body["called"], amount.kind, amount.value, project, body["rounding"], body["noun"], width
+    )
 
 
 def _had(thing: Thing, project: str) -> Had:
@@ -90,7 +105,13 @@ def _had(thing: Thing, project: str) -> Had:
 
 def _in_hand(thing: Thing) -> Had:
     amount = Amount.of_body(thing.body["amount"])
-    return Had(thing.name, amount.kind, amount.value, "", Fraction(thing.body["width"]["value"]) if "width" in thing.body else None)
+    return Had(
+        thing.name,
+        amount.kind,
+        amount.value,
+        "",
+        Fraction(thing.body["width"]["value"]) if "width" in thing.body else None,
+    )
 
 
 def _price(thing: Thing) -> Price:
@@ -134,7 +155,11 @@ def _total(spent: Sequence[Spent]) -> str:
 
 
 def _notes(listed: Shopping) -> list[str]:
-    return [f"Not in the total, since no price is known: {reply.joined(listed.unpriced)}."] if listed.unpriced and listed.totals else []
+    return (
+        [f"Not in the total, since no price is known: {reply.joined(listed.unpriced)}."]
+        if listed.unpriced and listed.totals
+        else []
+    )
 
 
 def _working(entries: Sequence[Entry], spent: Sequence[Spent]) -> list[Line]:
@@ -156,7 +181,9 @@ def cut(hearing: Hearing) -> Answer | None:
     rows = cut_rows(hearing.page, owners)
     if not rows:
         return reply.told("The cut list is empty. After an answer, keep that puts what it cuts on it.")
-    return reply.told(f"To cut: {reply.joined([f'{one[0]} {one[1]}' for one in rows])}.", table=reply.table(CUT_COLUMNS, rows))
+    return reply.told(
+        f"To cut: {reply.joined([f'{one[0]} {one[1]}' for one in rows])}.", table=reply.table(CUT_COLUMNS, rows)
+    )
 
 
 def cut_rows(page: Page, owners: Sequence[Thing]) -> list[tuple[str, ...]]:
@@ -167,6 +194,15 @@ def cut_rows(page: Page, owners: Sequence[Thing]) -> list[tuple[str, ...]]:
             size = f"{body['text']} ({body['other']})" if body["other"] else body["text"]
             found.append((size, body["what"], body["of"], owner.body["called"]))
     return found
+
+
+def paid_for(hearing: Hearing) -> Answer | None:
+    """What was paid for a thing, in all projects."""
+    key = key_of(hearing.words("name"))
+    found = [thing for thing in hearing.page.all(projects.PAID) if fits(key, key_of(thing.body["called"]))]
+    if not found:
+        return reply.told(f"Nothing is kept as paid for {hearing.words('name')}.") if hearing.alone else None
+    return _spent(hearing.words("name"), found)
 
 
 def cost(hearing: Hearing) -> Answer | None:
@@ -180,6 +216,10 @@ def cost(hearing: Hearing) -> Answer | None:
     called = project.body["called"] if project is not None and not everything else "everything"
     if not payments:
         return reply.told(f"Nothing is kept as paid for {called}. Such as: paid £4.20 for the zip")
+    return _spent(called, payments)
+
+
+def _spent(called: str, payments: Sequence[Thing]) -> Answer:
     amounts = [(thing.body["called"], Amount.of_body(thing.body["amount"])) for thing in payments]
     spent = totals([(amount.unit, amount.value) for _, amount in amounts])
     items = reply.joined([f"{what} {amount.text}" for what, amount in amounts])

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
+from assistant.understand.values import Value
 from rules.engine.answer import Answer
 from rules.engine.units import system_of
 
@@ -18,24 +20,50 @@ PERSON = "person"
 ALL = ("measures", "measurements", "measure", "sizes")
 JOINS = frozenset((",", ";", "and"))
 IS = frozenset(("is", "are", "=", ":", "measures", "of", "at", "be"))
-NOT_A_PART = frozenset("what how why which if when much many for with in on by it that this will can do does".split())
+NOW = ("now", "today")
+NOT_A_PART = frozenset((
+    "what", "how", "why", "which", "if", "when", "much", "many", "for", "with", "in", "on", "by", "it", "that",
+    "this", "will", "can", "do", "does"
+))  # fmt: skip
 
 
-def pairs(tokens: Sequence[Token], text: str) -> list[tuple[str, Token]] | None:
+@dataclass(frozen=True, slots=True)
+class Named:
+    """A value and the name it is given. text: as typed, of a tension with both its numbers."""
+
+    name: str
+    value: Value
+    text: str
+
+
+def pairs(tokens: Sequence[Token], text: str) -> list[Named] | None:
     """Names and values by turns, "waist is 66 cm, hip 92 cm and bust 88 cm"; None for anything else."""
-    found: list[tuple[str, Token]] = []
+    found: list[Named] = []
     name: list[Token] = []
+    last = 0
     for token in tokens:
-        if token.value is not None:
-            while name and name[-1].lower in IS:
-                name.pop()
-            if not name or token.value.shape != "one" or any(word.lower in NOT_A_PART or word.lower in JOINS for word in name):
-                return None
-            found.append((text[name[0].start : name[-1].end], token))
-            name = []
-        elif name or token.lower not in (*JOINS, "my"):
-            name.append(token)
-    return None if name or not found else found
+        if token.value is None:
+            if name or token.lower not in (*JOINS, "my"):
+                name.append(token)
+            continue
+        while name and name[-1].lower in IS:
+            name.pop()
+        if token.value.shape != "one" or any(word.lower in NOT_A_PART or word.lower in JOINS for word in name):
+            return None
+        if name:
+            found.append(Named(text[name[0].start : name[-1].end], token.value, token.value.text))
+            last = token.start
+        elif found and _is_tension(found[-1].value, token.value):
+            found[-1] = replace(found[-1], text=text[last : token.end])
+        else:
+            return None
+        name = []
+    return None if not found or any(token.lower not in NOW for token in name) else found
+
+
+def _is_tension(first: Value, second: Value) -> bool:
+    """Whether two values are the stitches and the rows of one tension."""
+    return (first.main.unit, second.main.unit) == ("st", "row") and second.main.per is not None
 
 
 def keep_own(hearing: Hearing) -> Answer | None:
@@ -44,7 +72,7 @@ def keep_own(hearing: Hearing) -> Answer | None:
     found = pairs(hearing.found.slots["about"], hearing.found.text)
     if found is None:
         return None
-    if habits.is_habit(found[0][0]):
+    if habits.is_habit(found[0].name):
         return habits.keep_pairs(hearing, found)
     return _keep(hearing, "", found)
 
@@ -55,7 +83,7 @@ def keep_other(hearing: Hearing) -> Answer | None:
 
 
 def keep_height(hearing: Hearing) -> Answer | None:
-    return _keep(hearing, "", [("height", hearing.found.slots["measure"][0])])
+    return _keep(hearing, "", [Named("height", hearing.found.value("measure"), hearing.found.value("measure").text)])
 
 
 def _no_name(hearing: Hearing) -> bool:
@@ -64,13 +92,12 @@ def _no_name(hearing: Hearing) -> bool:
     return first in NOT_A_PART or first in ("there", "here", "let", "he", "she", "who", "where", "my")
 
 
-def _keep(hearing: Hearing, owner: str, found: list[tuple[str, Token]]) -> Answer | None:
+def _keep(hearing: Hearing, owner: str, found: Sequence[Named]) -> Answer | None:
     kept = []
     before = []
-    for name, token in found:
-        value = token.value
-        assert value is not None
-        amount = of_measure(value.main, value.text, "length", hearing.system or _system(found))
+    for one in found:
+        name = one.name
+        amount = of_measure(one.value.main, one.text, "length", hearing.system or _system(found))
         if amount.value <= 0:
             return reply.cannot(f"A measure of {amount.text} cannot be: it must be more than nothing. "
                                 f"Nothing was kept. Such as: my {name} is 66 cm")  # fmt: skip
@@ -85,9 +112,9 @@ def _keep(hearing: Hearing, owner: str, found: list[tuple[str, Token]]) -> Answe
     return reply.done(f"Kept: {whose} {reply.joined(kept)}.", *([f"Before, {reply.joined(before)}."] if before else []))
 
 
-def _system(found: Sequence[tuple[str, Token]]) -> str:
+def _system(found: Sequence[Named]) -> str:
     """The units of the other measures of the sentence, for one without."""
-    systems = (system_of(token.value.main.unit) for _, token in found if token.value is not None)
+    systems = (system_of(one.value.main.unit) for one in found)
     return next((system for system in systems if system), "")
 
 
@@ -115,11 +142,20 @@ def _tell(hearing: Hearing, owner: str, part: str) -> Answer | None:
         results = [reply.result(thing.name, Amount.of_body(thing.body)) for thing in kept]
         listed = reply.joined([f"{thing.name} {thing.body['text']}" for thing in kept])
         return reply.told(f"{whose[:1].upper()}{whose[1:]} measures: {listed}.", results)
-    thing = hearing.page.get(KIND, part, owner)
+    thing = hearing.page.get(KIND, part, owner) or hearing.page.get(KIND, _bare(part), owner)
     if thing is None:
         asks = hearing.said[0].lower == "what" and hearing.alone
         return _other_thing(hearing, owner, part) or (_nothing(whose, part, owner, part) if asks else None)
-    return reply.told(f"{whose[:1].upper()}{whose[1:]} {thing.name}: {thing.body['text']}.", [reply.result(thing.name, Amount.of_body(thing.body))])
+    return reply.told(
+        f"{whose[:1].upper()}{whose[1:]} {thing.name}: {thing.body['text']}.",
+        [reply.result(thing.name, Amount.of_body(thing.body))],
+    )
+
+
+def _bare(part: str) -> str:
+    """A part's name alone: "waist measurement" is waist."""
+    name, _, last = part.rpartition(" ")
+    return name if last.lower() in ALL or last.lower() == "measurement" else part
 
 
 def _other_thing(hearing: Hearing, owner: str, part: str) -> Answer | None:
@@ -130,7 +166,9 @@ def _other_thing(hearing: Hearing, owner: str, part: str) -> Answer | None:
 
 def _nothing(whose: str, what: str, owner: str, example: str) -> Answer:
     name = f"{owner}'s" if owner else "my"
-    return reply.needs(f"I have not kept {whose} {what} yet.", what, f"What is {whose} {what}?", f"{name} {example} is 66 cm")
+    return reply.needs(
+        f"I have not kept {whose} {what} yet.", what, f"What is {whose} {what}?", f"{name} {example} is 66 cm"
+    )
 
 
 # -- forgetting ----------------------------------------------------------------------------------------------------

@@ -11,7 +11,9 @@ from .page import Page, Thing
 
 KIND = "project"
 KEPT, CHANGE, NOTE, PAID, NEED, CUT, GOT = "kept", "change", "note", "paid", "need", "cut", "got"
-ASKS = frozenset(("how", "what", "which", "?", "will", "enough"))
+ASKS = frozenset(("how", "what", "which", "?", "will", "enough", "net", "total"))
+# What may follow a verb of change where the verb could be something else too: "cut the straps longer", but not "cut list".
+PARTS = frozenset(("the", "a", "an", "my", "her", "his", "both", "each", "off", "up", "out", "in"))
 BEGIN_ONE = "start project harbour tote"
 
 
@@ -21,7 +23,9 @@ def start(hearing: Hearing) -> Answer | None:
     if earlier is not None:
         return _go_on(hearing.page, earlier)
     open_new(hearing.page, called)
-    return reply.done(f"Project {called} is begun: what you keep now is kept for it.", "keep that, after an answer, keeps the answer.")
+    return reply.done(
+        f"Project {called} is begun: what you keep now is kept for it.", "keep that, after an answer, keeps the answer."
+    )
 
 
 def open_new(page: Page, called: str) -> Thing:
@@ -52,7 +56,9 @@ def finish(hearing: Hearing) -> Answer | None:
     current = state.current(hearing.page)
     if current is not None and current.name == project.name:
         state.open_project(hearing.page, "")
-    return reply.done(f"Project {project.body['called']} is finished: its needs are off the shopping list, all else stays kept.")
+    return reply.done(
+        f"Project {project.body['called']} is finished: its needs are off the shopping list, all else stays kept."
+    )
 
 
 def find(page: Page, called: str) -> Thing | None:
@@ -68,7 +74,11 @@ def find(page: Page, called: str) -> Thing | None:
 def meant(hearing: Hearing) -> Thing | None:
     """The project that is named, or else the one in hand."""
     called = hearing.words("project")
-    return find(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else state.current(hearing.page)
+    return (
+        find(hearing.page, called)
+        if called and called.lower() not in ("it", "that", "this")
+        else state.current(hearing.page)
+    )
 
 
 def none_in_hand() -> Answer:
@@ -83,7 +93,9 @@ def none_called(page: Page, called: str) -> Answer:
 
 def missing(hearing: Hearing) -> Answer:
     called = hearing.words("project")
-    return none_called(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else none_in_hand()
+    return (
+        none_called(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else none_in_hand()
+    )
 
 
 # -- what was done ---------------------------------------------------------------------------------------------------
@@ -104,7 +116,7 @@ def changed(hearing: Hearing) -> Answer | None:
 
 def changed_perhaps(hearing: Hearing) -> Answer | None:
     """The same in words that may also be a question's ("cut list", "made 10 cm deeper"): only where nothing else is meant."""
-    if not hearing.alone or hearing.said[1].lower in ("list", "to", "by") or hearing.said[1].value is not None:
+    if not hearing.alone or hearing.said[1].lower not in PARTS:
         return None
     return changed(hearing) if state.current(hearing.page) is not None else None
 
@@ -112,10 +124,12 @@ def changed_perhaps(hearing: Hearing) -> Answer | None:
 def note(hearing: Hearing) -> Answer | None:
     project = meant(hearing)
     if project is None and hearing.has("project"):
-        return None
+        return missing(hearing) if hearing.alone else None
     owner = project.name if project is not None else ""
     hearing.page.add(NOTE, {"text": hearing.words("text")}, owner)
-    return reply.done(f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}")
+    return reply.done(
+        f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}"
+    )
 
 
 def notes(hearing: Hearing) -> Answer | None:
@@ -127,7 +141,9 @@ def notes(hearing: Hearing) -> Answer | None:
     rows += [(owner.body["called"], one.body["text"]) for owner in owners for one in hearing.page.all(NOTE, owner.name)]
     if not rows:
         return reply.told("There are no notes. Such as: note: press the hem before the lining goes in")
-    return reply.told(f"{len(rows)} {'note' if len(rows) == 1 else 'notes'}.", table=reply.table(("project", "note"), rows))
+    return reply.told(
+        f"{len(rows)} {'note' if len(rows) == 1 else 'notes'}.", table=reply.table(("project", "note"), rows)
+    )
 
 
 def tell_all(hearing: Hearing) -> Answer | None:
@@ -154,7 +170,9 @@ def tell(hearing: Hearing) -> Answer | None:
     called = project.body["called"]
     if not rows:
         return reply.told(f"Of {called} nothing is kept yet. After an answer, type: keep that")
-    return reply.told(f"{called[:1].upper()}{called[1:]}, in the order it was kept:", [reply.words(what, said) for what, said in rows])
+    return reply.told(
+        f"{called[:1].upper()}{called[1:]}, in the order it was kept:", [reply.words(what, said) for what, said in rows]
+    )
 
 
 def story(page: Page, project: Thing) -> list[tuple[str, str]]:
@@ -174,4 +192,8 @@ def _said(thing: Thing) -> str:
     amount = body["amount"]["text"] if body.get("amount") else "all"
     if thing.kind == PAID:
         return f"{amount} for {body['called']}"
-    return f"{amount} {body['called']}" if body.get("amount", {}) and body["amount"]["kind"] == "count" else f"{amount} of {body['called']}"
+    return (
+        f"{amount} {body['called']}"
+        if body.get("amount", {}) and body["amount"]["kind"] == "count"
+        else f"{amount} of {body['called']}"
+    )

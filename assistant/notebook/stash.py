@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from assistant.understand.values import MONEYS
 from rules.engine.answer import Answer
 from rules.engine.text import shown
 from rules.kept import stock
 
 from . import reply, state
-from .amounts import Amount
-from .describe import Description, describe, key_of
+from .amounts import Amount, of_measure
+from .describe import ASKS, Description, describe, key_of, without_article
 from .hearing import Hearing
 from .page import Page, Thing
 
@@ -20,7 +21,12 @@ PRICE = "price"
 
 def have(hearing: Hearing) -> Answer | None:
     """I have ...: what is said is what there is now."""
-    made = describe(hearing.found.slots["about"], hearing.found.text, hearing.system)
+    said = hearing.found.slots["about"]
+    if said[0].lower == "some" and hearing.alone and not any(token.lower in ASKS for token in said):
+        called = without_article(hearing.words("about"))
+        return reply.needs(f"I do not know how much {called} there is, so nothing was kept.", "amount",
+                           f"How much {called} is there?", f"I have 1.5 m of {called}")  # fmt: skip
+    made = describe(said, hearing.found.text, hearing.system)
     if made is None:
         return None
     if made.lost:
@@ -83,8 +89,6 @@ def use(hearing: Hearing) -> Answer | None:
 
 
 def _use(hearing: Hearing, thing: Thing) -> Answer:
-    from .amounts import of_measure
-
     had = Amount.of_body(thing.body["amount"])
     value = hearing.found.value("amount") if hearing.has("amount") else None
     used = of_measure(value.main, value.text, had.kind, hearing.system) if value is not None else had
@@ -95,12 +99,18 @@ def _use(hearing: Hearing, thing: Thing) -> Answer:
     try:
         left, line = stock.take(had.value, used.value, had.unit, noun)
     except stock.NotSoMuch:
-        return reply.cannot(f"There is only {_amount(thing)}, so {used.text} cannot be used of it. Nothing was changed.")
+        return reply.cannot(
+            f"There is only {_amount(thing)}, so {used.text} cannot be used of it. Nothing was changed."
+        )
     hearing.page.put(KIND, thing.name, {**thing.body, "amount": had.with_value(left).body()})
     state.point_at(hearing.page, thing.name)
     project = state.current(hearing.page)
     if project is not None:
-        hearing.page.add("got", {"thing": thing.name, "called": thing.body["called"], "amount": used.body(), "how": "used"}, project.name)
+        hearing.page.add(
+            "got",
+            {"thing": thing.name, "called": thing.body["called"], "amount": used.body(), "how": "used"},
+            project.name,
+        )
     of = f" for {project.body['called']}" if project is not None else ""
     made = reply.done(f"Kept: used {used.text} of {thing.body['called']}{of}; {shown(left, had.unit, noun)} left.")
     return reply.with_working(made, [line])
@@ -146,7 +156,8 @@ def in_words(made: Description) -> str:
     """A description with its details, each as it was typed."""
     details = [f"{made.width.text} wide"] if made.width is not None else []
     details += [made.contents] if made.contents else []
-    details += [made.price.text] if made.price is not None else []
+    if made.price is not None:
+        details.append(made.price.text if "/" in made.price.unit else f"{made.price.text} each")
     return ", ".join((made.words, *details))
 
 
@@ -174,13 +185,10 @@ def _price(page: Page, thing: Thing) -> str:
 
 def price_is(hearing: Hearing) -> Answer | None:
     """What a thing costs, for the shopping list."""
-    from .amounts import of_measure
-    from .describe import is_money
-
     value = hearing.found.value("money")
-    amount = of_measure(value.main, value.text, "price a length" if value.main.per is not None else "money")
-    if not is_money(amount) or not hearing.alone:
+    if value.main.unit not in MONEYS or not hearing.alone or any(token.lower in ASKS for token in hearing.said):
         return None
+    amount = of_measure(value.main, value.text, "price a length" if value.main.per is not None else "money")
     called = hearing.words("name")
     hearing.page.put(PRICE, key_of(called), {"called": called, "price": amount.body()})
     return reply.done(f"Kept: {called} {amount.text}{'' if '/' in amount.unit else ' each'}.")
@@ -199,7 +207,11 @@ def enough(hearing: Hearing) -> Answer | None:
     """Whether what is in hand is enough for what a question needs: the question is asked, and its cloth compared."""
     from . import ask_on
 
-    thing = find(hearing.page, hearing.words("name")) if hearing.words("name").lower() not in ("it", "that") else state.pointed_at(hearing.page, KIND)
+    thing = (
+        find(hearing.page, hearing.words("name"))
+        if hearing.words("name").lower() not in ("it", "that")
+        else state.pointed_at(hearing.page, KIND)
+    )
     if thing is None:
         return None
     had = Amount.of_body(thing.body["amount"])

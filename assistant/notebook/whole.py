@@ -5,6 +5,11 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from rules.engine.answer import Answer
+from rules.engine.text import plural
+
+from . import reply
+from .hearing import Hearing
 from .page import TABLES, Page
 from .schema import MIGRATIONS
 
@@ -14,6 +19,26 @@ TEXTS = frozenset(("kind", "owner", "name", "said", "at", "does"))
 Whole = dict[str, list[dict[str, Any]]]
 
 
+COUNTED = {"measure": "measure", "table": "size table", "stock": "thing in hand", "project": "project", "note": "note",
+           "need": "need on the shopping list", "habit": "habit"}  # fmt: skip
+
+
+def tell(hearing: Hearing) -> Answer | None:
+    """What there is in the notebook, counted, and how to see it."""
+    counts = [(len(hearing.page.all(kind)), noun) for kind, noun in COUNTED.items()]
+    held = [_counted(count, noun) for count, noun in counts if count]
+    if not held:
+        return reply.told("The notebook is empty. Such as: my waist is 66 cm")
+    return reply.told(f"In the notebook: {reply.joined(held)}.", notes=["To see more: my measures, size tables, stash, projects, notes, "
+                                                                        "shopping list, habits, history."])  # fmt: skip
+
+
+def _counted(count: int, noun: str) -> str:
+    """ "2 things in hand": the first word of "thing in hand" is the one counted, but for "size table"."""
+    head, space, rest = ("size table", "", "") if noun == "size table" else noun.partition(" ")
+    return f"{count} {plural(head, count)}{space}{rest}"
+
+
 def as_text(page: Page) -> str:
     """Everything, as indented JSON; bodies are written as objects and not as texts of JSON."""
     tables = {table: [_opened(table, row) for row in rows] for table, rows in page.dump().items()}
@@ -21,7 +46,10 @@ def as_text(page: Page) -> str:
 
 
 def _opened(table: str, row: dict[str, Any]) -> dict[str, Any]:
-    return {name: json.loads(value) if name in BODIES.get(table, ()) and value is not None else value for name, value in row.items()}
+    return {
+        name: json.loads(value) if name in BODIES.get(table, ()) and value is not None else value
+        for name, value in row.items()
+    }
 
 
 def read(text: str) -> Whole:
@@ -52,9 +80,15 @@ def _closed(table: str, row: Any) -> dict[str, Any]:
     for name, value in row.items():
         if name in BODIES.get(table, ()):
             fits = isinstance(value, dict) or (value is None and table == "change")
-            value = None if value is None else json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+            value = (
+                None if value is None else json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+            )
         else:
-            fits = isinstance(value, str) if name in TEXTS else isinstance(value, int) or (value is None and name == "undone_by")
+            fits = (
+                isinstance(value, str)
+                if name in TEXTS
+                else isinstance(value, int) or (value is None and name == "undone_by")
+            )
         if not fits:
             raise ValueError(f"a line of its part “{table}” has a wrong {name}")
         closed[name] = value

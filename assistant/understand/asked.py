@@ -6,8 +6,8 @@ from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
-from .lexicon import HOW_AXIS, Match
-from .tokens import FILLERS, LINKS
+from .lexicon import HOW_AXIS, Match, Tag
+from .tokens import FILLERS, LINKS, stem
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -16,6 +16,7 @@ UNITS_ASKED = {
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
 }  # fmt: skip
+SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
@@ -25,6 +26,7 @@ JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
+COUNTED_NEXT = 1.7
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -62,7 +64,12 @@ def _compound(line: Line) -> str:
 
 
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
-    """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is."""
+    """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
+
+    A plan is wanted whole, unless an asking word singles something out.
+    """
+    if rule.parts and not any(word in SINGLES_OUT for word in line.words):
+        return ()
     scores: dict[str, float] = {}
     spots: dict[str, tuple[int, int]] = {}
     for match in matches:
@@ -74,6 +81,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
+        strength = max(strength, _opening(rule, line, match, tags))
         for tag in tags:
             if tag.what == "role" and (counted or not _sought(line, match)):
                 continue
@@ -88,16 +96,27 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     return tuple(_in_order_said(line, ranked, scores, spots))
 
 
+def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
+    """How much a result is what is asked by its place or kind: it opens the question ("strip width to cut ..."), or it is
+    money in a question ("what does it cost at $12 a yard")."""
+    results = [step for tag in tags if tag.what == "result" and (step := rule.step(tag.name))]
+    if not results:
+        return 0.0
+    if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
+        return 1.3
+    return 1.0 if match.first == 0 else 0.0
+
+
 def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
     """Of two things asked for, in one breath ("cut width and height") or in two ("how much can I get, and what change"),
     the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    leads = spots[ranked[0]][0]
+    leads, ends = spots[ranked[0]]
     for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
         first, last = spots[name]
         breath = last + 1 == leads and line.words[last] in (AND if name in ranked else JOINED)
-        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, leads)
+        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
@@ -122,8 +141,10 @@ def _asks_again(words: list[str], first: int, last: int) -> bool:
 def _sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
     before = line.words[match.first - 1] if match.first else "."
+    after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
-    return asking or before in (".", ",", ";", "?", ":")
+    alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
+    return asking or (before in (".", ",", ";", "?", ":") and alone)
 
 
 def unknown_count(line: Line, heard: frozenset[int]) -> bool:
@@ -178,18 +199,21 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
-    terse = match.first == 0 and not ASKING.intersection(words)
+    filler = all(word in FILLERS for word in words[match.first : match.last])
+    terse = match.first == 0 and not filler and not ASKING.intersection(words)
     if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
     elif len(tail) == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
+    if filler:
+        return best  # "after the rib" asks for nothing
     return best or 0.45
 
 
 def _counted(line: Line, match: Match) -> float:
     """How much a result is what is asked with its size before it: "how many 100 g balls"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] == ["how", "many"]:
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
         return 1.8
     return 0.0
 
@@ -224,6 +248,8 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
+            elif following == "many" and isinstance(declared, Step) and _counts_next(line, spot + 2, declared.noun):
+                gain = COUNTED_NEXT
             elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 1.2
@@ -231,6 +257,12 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
                     gain = 0.5
             if gain > scores.get(declared.name, 0.0):
                 scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
+
+
+def _counts_next(line: Line, first: int, noun: str) -> bool:
+    """Whether what is counted follows "how many" soon, sizes and kinds between ("how many 2 in knife pleats")."""
+    soon = (spot for spot in range(first, min(first + 6, len(line.words))) if spot not in line.at_value)
+    return bool(noun) and any(line.words[spot] == stem(noun) for spot in soon)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

@@ -15,10 +15,10 @@ from rules.engine.units import CURRENCIES, system_of
 
 from .asked import unit_asked
 from .choose import Reading
+from .counted import Counted
 from .place import Slot
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
-
 
 YOU_SAID_SO = "you said so"
 
@@ -183,7 +183,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     why = ""
     use = ""
     if (measure.bare and kind.base in ("mm", "mm^2", "g")) or lacks_length(measure, kind):
-        use = _unit_for_bare(kind, bare)
+        use = "in" if kind is LENGTH and _ruler_fraction(measure) else _unit_for_bare(kind, bare)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:
             raise NeedsUnit(label, measure.text)
@@ -191,6 +191,12 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     value, unit = base_value(measure, kind, use)
     text = measure.text if not use else f"{measure.text} {use}"
     return Given(value, unit or "1", text, why)
+
+
+def _ruler_fraction(measure: Measure) -> bool:
+    """Whether a number is written as a ruler in inches has it (5/8, 2 1/2): centimetres have no halves and eighths."""
+    plain = not measure.spelled and "." not in measure.text and "," not in measure.text
+    return plain and measure.value.denominator in (2, 4, 8, 16, 32, 64)
 
 
 def _unit_for_bare(kind: Kind, bare: str) -> str:
@@ -235,10 +241,13 @@ def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
     return [Given(amount, unit, shown(amount, "1" if unit == "1" else unit)) for amount in amounts]
 
 
-def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Value | None) -> list[Item]:
+def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Counted | None) -> list[Item]:
     """The entries of a list that a value gives, each so many times as its count says."""
     items = []
     count = counted.main.value if counted is not None else Fraction(1)
+    if len(value.members) > 1 and count == len(value.members):
+        count = Fraction(1)  # "three strips 3 in, 2 in and 1 1/2 in" counts the list itself
+    count = counted.times if counted is not None else Fraction(1)
     for measure in value.members:
         given = _given(measure, slot, bare, line)
         text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -12,7 +12,7 @@ from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
-from .counted import counts_of
+from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
 from .readers import PLAIN, reader_of
@@ -61,7 +61,7 @@ class Reading:
     chosen: dict[str, tuple[str, ...]]
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
-    counts: Mapping[int, Value] = field(default_factory=dict)
+    counts: Mapping[int, Counted] = field(default_factory=dict)
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
@@ -99,7 +99,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
-    counted = {value.number for value in counts.values()}
+    counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
     placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
@@ -131,12 +131,12 @@ def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) ->
     ]
 
 
-def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
+def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:
     """A count whose length went elsewhere than to a list has no place."""
     for number, count in counts.items():
         slots = placing.spots.get(number, ())
         if not any(isinstance(slot.declared, Input) and slot.declared.many for slot in slots):
-            placing.unplaced.append(count)
+            placing.unplaced.append(count.value)
             placing.score += UNPLACED
 
 
@@ -204,9 +204,10 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
-def _plain(placing: Placing) -> bool:
-    """Whether a number went where any length or count could go."""
-    return any(slot.kind in PLAIN_KINDS for slots in placing.spots.values() for slot in slots)
+def _lone(reading: Reading) -> bool:
+    """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:
@@ -214,10 +215,18 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
-def _listed(reading: Reading, name: str) -> tuple[object, ...]:
-    """The entries of a list input, none when it was not read."""
+def _many(items: tuple[object, ...]) -> bool:
+    """Whether a list holds two or more things."""
+    return len(items) > 1 or any(getattr(item, "count", 1) > 1 for item in items)
+
+
+def _listed(reading: Reading, name: str) -> int:
+    """How many things a list input has, none when it was not read; "6 mats 18 x 14 in" are six."""
     given = reading.listed.get(name)
-    return given.value if given is not None and isinstance(given.value, tuple) else ()
+    if given is None or not isinstance(given.value, Sized) or isinstance(given.value, str):
+        return 0
+    counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
+    return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -240,10 +249,11 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and any(item.kind.name in PLAIN and len(_listed(reading, item.name)) > 1 for item in reading.rule.inputs):
+    elif matches and any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
-    elif reading.rule.lone and not best_topic and not _states(reading.placing) and not _plain(reading.placing):
+        score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
+    elif reading.rule.lone and not best_topic and _lone(reading):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

@@ -12,12 +12,13 @@ from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
 
+from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, read_as
 from .say import needs_unit
-from .values import LENGTHS
 from .tokens import FILLERS
+from .values import LENGTHS
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -41,7 +42,11 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
     request = context.request
     assert request is not None
     if context.answer is not None and _asks_why(heard):
-        return None if not context.answer else (None, context.answer)
+        return None, why.whole(context.answer)
+    if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
+        return None, part
+    if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
+        heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
@@ -103,6 +108,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
+        return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
@@ -119,7 +126,7 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
@@ -165,6 +172,7 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
         changed = build(reading, talk.habits, frozenset(heard.line.words), request)
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
+    changed = relative.apply(reading.rule, reading, request, changed)
     return changed, work(reading.rule, changed)
 
 

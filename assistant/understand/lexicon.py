@@ -15,7 +15,7 @@ from .tokens import FILLERS, tokens
 
 
 class Tag(NamedTuple):
-    """What a phrase may mean. what: topic, role, option, result or stated; name: the input or step; option: its key."""
+    """What a phrase may mean. what: topic, called, role, option, result or stated; name: the input or step; option: its key."""
 
     what: str
     topic: str
@@ -58,6 +58,8 @@ class Match(NamedTuple):
         return tuple(tag for tag in self.tags if tag.topic == topic)
 
 
+# How plainly a word that calls for rules of its own names them, however many share it.
+CALLED = 1.0
 AXIS_WORDS = {
     "width": ("wide", "width", "across", "w", "breadth", "broad"),
     "length": ("long", "length", "l", "down"),
@@ -72,16 +74,32 @@ HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height
 
 @dataclass(slots=True)
 class Lexicon:
-    """single: phrases of one word; longer: first word -> second word -> phrases. words: every word known."""
+    """single: phrases of one word; longer: first word -> second word -> phrases. words: every word known.
+
+    called: the phrases of the rules that are meant only when one of their own words is said; they are kept apart, so that
+    no other question is read differently for them.
+    """
 
     single: dict[str, Entry] = field(default_factory=dict)
     longer: dict[str, dict[str, list[Entry]]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
+    called: Lexicon | None = None
 
-    def match(self, words: list[str]) -> list[Match]:
-        """Every phrase in a list of tokens; one inside a longer one that means the same rule's is left out later."""
+    def match(self, words: list[str], talked_of: str = "") -> list[Match]:
+        """Every phrase in a list of tokens; one inside a longer one that means the same rule's is left out later.
+
+        talked_of: the topic of what went before, which need not be called again.
+        """
+        found = self._met(words)
+        if self.called is not None:
+            others = self.called._met(words)
+            meant = _called_for(words, others, found) | ({talked_of} & set(self.called.topics))
+            found += [kept for match in others if (kept := _only(match, meant)).tags] if meant else []
+        return found
+
+    def _met(self, words: list[str]) -> list[Match]:
         found = []
         for first, word in enumerate(words):
             following = words[first + 1] if first + 1 < len(words) else ""
@@ -95,11 +113,43 @@ class Lexicon:
         return found
 
 
+# "I plan to make" is no plan that is asked for.
+NOT_CALLED = frozenset(("to", "on"))
+
+
+def _called_for(words: list[str], matches: list[Match], others: list[Match]) -> set[str]:
+    """The topics whose own words are said; a word inside another rule's phrase ("lay plan") does not count."""
+    longer = [match for match in others if match.last - match.first > 1 and match.entry is not None and match.entry.names_topic]
+    return {
+        tag.topic for match in matches for tag in match.tags
+        if tag.what == "called" and not NOT_CALLED.intersection(words[match.last : match.last + 1])
+        and not any(other.first <= match.first and match.last <= other.last for other in longer)
+    }  # fmt: skip
+
+
+def _only(match: Match, topics: set[str]) -> Match:
+    """A match with its readings of some topics."""
+    tags = tuple(tag for tag in match.tags if tag.topic in topics and tag.what != "called")
+    assert match.entry is not None
+    return match._replace(tags=tags, entry=Entry(match.entry.words, tags, match.weight, match.entry.names_topic))
+
+
 NOTHING: dict[str, list[Entry]] = {}
 
 
 def build(rules: Mapping[str, Rule]) -> Lexicon:
     """The lexicon of a set of rules."""
+    called = {topic: rule for topic, rule in rules.items() if rule.called}
+    lexicon = _build({topic: rule for topic, rule in rules.items() if topic not in called})
+    if called:
+        lexicon.called = _build(called)
+        lexicon.words |= lexicon.called.words
+        lexicon.spellings = {**lexicon.called.spellings, **lexicon.spellings}
+        lexicon.topics = tuple(rules)
+    return lexicon
+
+
+def _build(rules: Mapping[str, Rule]) -> Lexicon:
     entries: dict[tuple[str, ...], dict[Tag, None]] = {}
     spellings: dict[str, str] = {}
     for rule in rules.values():
@@ -116,6 +166,8 @@ def build(rules: Mapping[str, Rule]) -> Lexicon:
         if all(word in FILLERS for word in key):
             weight *= 0.3
         weight *= 1 + 0.35 * (len(key) - 1)
+        if any(tag.what == "called" for tag in tags):
+            weight = CALLED
         entry = Entry(key, tuple(tags), weight, any(tag.what == "topic" for tag in tags))
         if len(key) == 1:
             lexicon.single[key[0]] = entry
@@ -132,6 +184,9 @@ def _phrases(rule: Rule) -> Iterable[tuple[str, Tag]]:
     topic = rule.topic
     for phrase in dict.fromkeys((topic, *rule.says)):
         yield phrase, Tag("topic", topic)
+    for phrase in rule.called:
+        yield phrase, Tag("topic", topic)
+        yield phrase, Tag("called", topic)
     for item in rule.inputs:
         yield from _input_phrases(topic, item)
     for step in rule.steps:

@@ -38,7 +38,8 @@ SAME = {
 }  # fmt: skip
 
 KEEP_S = frozenset(
-    ["is", "was", "has", "this", "its", "us", "yes", "gas", "plus", "less", "across", "press", "dress", "cross", "glass", "canvas", "always", "as", "his", "bias", "class", "mass", "lens", "trous", "apus", "previous", "series", "chess", "guess", "boss", "pass", "unless", "process", "address", "press", "progress"]
+    """is was has this its us yes gas plus less across press dress cross glass canvas always as his bias class mass
+    lens trous apus previous series chess guess boss pass unless process address press progress""".split()
 )
 
 _WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)*", re.UNICODE)
@@ -85,11 +86,25 @@ def tokens(text: str) -> tuple[str, ...]:
 
 # Words that carry no trade meaning; they neither count for nor against a reading.
 FILLERS = frozenset(
-    ["a", "an", "the", "of", "for", "to", "in", "on", "at", "by", "with", "and", "or", "but", "is", "are", "was", "were", "be", "been", "being", "am", "it", "its", "i", "im", "ive", "id", "me", "my", "mine", "we", "our", "us", "you", "your", "he", "she", "his", "her", "they", "them", "their", "this", "that", "these", "those", "there", "here", "what", "whats", "which", "who", "whose", "how", "when", "where", "why", "do", "does", "did", "done", "doing", "have", "has", "had", "having", "can", "could", "would", "should", "will", "shall", "may", "might", "must", "get", "got", "gets", "want", "wants", "wanted", "need", "like", "please", "just", "only", "so", "then", "than", "as", "if", "from", "into", "onto", "off", "out", "up", "down", "over", "under", "about", "around", "roughly", "approx", "approximately", "very", "quite", "really", "some", "any", "all", "each", "every", "both", "either", "neither", "no", "not", "nor", "yes", "ok", "okay", "thanks", "thank", "hi", "hello", "hey", "tell", "give", "show", "say", "says", "said", "let", "lets", "make", "use", "take", "takes", "come", "comes", "go", "goes", "going", "work", "works", "working", "out", "find", "calculate", "tot", "total", "much", "many", "more", "most", "less", "least", "big", "large", "small", "bigger", "biggest", "larger", "largest", "smaller", "smallest", "size", "long", "wide", "deep", "high", "tall", "one", "two", "now", "also", "too", "again", "still", "same", "another", "other", "else", "per", "plus", "minus", "times", "gonna", "wanna", "idk", "umm", "um", "er", "well", "right", "exactly", "need", "know", "think", "wondering", "wonder", "help", "think", "say", "call", "put", "keep", "keeping", "set", "lot", "lots", "bit", "thing", "things", "way", "am", "pm", "s", "t", "d", "ll", "re", "ve", "because", "since", "while", "until", "before", "after", "during", "between", "among", "without", "within", "per", "rather", "instead"]
+    """a an the of for to in on at by with and or but is are was were be been being am it its i im ive id me my mine we
+    our us you your he she his her they them their this that these those there here what whats which who whose how
+    when where why do does did done doing have has had having can could would should will shall may might must get
+    got gets want wants wanted need like please just only so then than as if from into onto off out up down over
+    under about around roughly approx approximately very quite really some any all each every both either neither no
+    not nor yes ok okay thanks thank hi hello hey tell give show say says said let lets make use take takes come
+    comes go goes going work works working out find calculate tot total much many more most less least big large
+    small bigger biggest larger largest smaller smallest size long wide deep high tall one two now also too again
+    still same another other else per plus minus times gonna wanna idk umm um er well right exactly need know think
+    wondering wonder help think say call put keep keeping set lot lots bit thing things way am pm s t d ll re ve
+    because since while until before after during between among without within per rather instead""".split()
 )  # fmt: skip
 
 # Prepositions: as role words they belong to the number that follows.
-LEADING = frozenset(["from", "to", "of", "until", "into", "at", "over", "with", "by", "a", "an", "the", "per", "for"])
+LEADING = frozenset(
+    """from to of until into at over with by a an the per for""".split()
+)
 
 # Fillers between a number and its role word that do not part them.
-LINKS = frozenset(["of", "is", "are", "was", "a", "an", "the", "my", "his", "her", "its", "their", "at", "for", "in", "s", "=", ":", "be", "to", "measure", "measur", "size", "about", "round", "by", "i", "with", "that"])
+LINKS = frozenset(
+    """of is are was a an the my his her its their at for in s = : be to measure measur size about round by i with that""".split()
+)

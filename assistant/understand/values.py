@@ -73,6 +73,7 @@ class Value:
         return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
+STOPS = frozenset((",", ";", ".", "?", "!", "\n", "and"))
 VALUE_BARRIER, WORD_BARRIER = 2.2, 0.75
 BARRIERS = {
     **dict.fromkeys(LINKS, 0.12),
@@ -98,6 +99,10 @@ class Line:
     kept: dict[str, Given] = field(default_factory=dict)
     barriers: list[float] = field(default_factory=list)
 
+    def stops(self, first: int, last: int) -> bool:
+        """Whether a comma, a stop or "and" lies between two places."""
+        return any(word in STOPS for word in self.words[first:last])
+
     def crossing(self, first: int, last: int) -> float:
         """How far two places are apart: links cost little, words one, punctuation more, another number most."""
         if not self.barriers:
@@ -116,7 +121,7 @@ def lay_out(query: Query) -> Line:
                 line.words.append(part)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
-            line.words.append(chunk.text)
+            line.words.append("plus" if chunk.text == "+" else chunk.text)
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)

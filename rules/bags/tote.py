@@ -47,25 +47,41 @@ def _lay(run: Run) -> Lay:
     found = lay_plan(_pieces(run), width, one_way=run.get("one_way") == "yes")
     if found.misfits:
         piece = found.misfits[0].piece
-        turn = " It would fit turned a quarter round: say that pieces may be turned." if found.misfits[0].fits_if_turned else ""
-        raise Impossible(f"the {piece.label}, {run.show(piece.width, LENGTH)} wide, does not fit cloth {run.show(width, LENGTH)} wide.{turn} "
-                         "Give a wider cloth, such as: 60 in cloth")
+        turn = (
+            " It would fit turned a quarter round: say that pieces may be turned."
+            if found.misfits[0].fits_if_turned
+            else ""
+        )
+        raise Impossible(
+            f"the {piece.label}, {run.show(piece.width, LENGTH)} wide, does not fit cloth "
+            f"{run.show(width, LENGTH)} wide.{turn} "
+            "Give a wider cloth, such as: 60 in cloth"
+        )
     return found
 
 
 def _say_lay(run: Run, lay: Lay) -> None:
     unit = run.unit_of(LENGTH)
-    listed = ", ".join(f"{piece.count} {piece.label} {run.show_in(piece.width, unit)} × {run.show_in(piece.length, unit)}" for piece in lay.pieces)
+    listed = ", ".join(
+        f"{piece.count} {piece.label} {run.show_in(piece.width, unit)} × {run.show_in(piece.length, unit)}"
+        for piece in lay.pieces
+    )
     sure = "no shorter lay exists" if lay.proved else "the shortest lay found"
-    run.say("Lay the pieces on the cloth so that they take the least length of it", "cut pieces on the cloth width",
-            f"{listed}, on {run.show_in(lay.cloth_width, unit)}", f"{run.show_in(lay.length, unit)} ({sure})")
+    run.say(
+        "Lay the pieces on the cloth so that they take the least length of it",
+        "cut pieces on the cloth width",
+        f"{listed}, on {run.show_in(lay.cloth_width, unit)}",
+        f"{run.show_in(lay.length, unit)} ({sure})",
+    )
 
 
 def _panel_drawing(run: Run) -> PanelDrawing:
     piece, depth = _panel_piece(run), run.get("depth")
     folded = run.get("base") == "folded"
     notch = None if folded or not depth else (Fraction(depth) / 2, Fraction(depth) / 2)
-    return PanelDrawing(f"panel, cut {piece.count}", Fraction(piece.width), Fraction(piece.length), run.unit_of(LENGTH), notch)
+    return PanelDrawing(
+        f"panel, cut {piece.count}", Fraction(piece.width), Fraction(piece.length), run.unit_of(LENGTH), notch
+    )
 
 
 def _corners(run: Run) -> dict[str, Fraction]:
@@ -73,12 +89,20 @@ def _corners(run: Run) -> dict[str, Fraction]:
     depth, seam = Fraction(run.get("depth")), Fraction(run.get("seam"))
     if not depth:
         return {}
-    run.say("Box corners: cut out squares of half the depth, measured from the raw edges", "depth of the base ÷ 2", f"{run.show(depth, LENGTH)} ÷ 2",
-            run.show(depth / 2, LENGTH))
+    run.say(
+        "Box corners: cut out squares of half the depth, measured from the raw edges",
+        "depth of the base ÷ 2",
+        f"{run.show(depth, LENGTH)} ÷ 2",
+        run.show(depth / 2, LENGTH),
+    )
     if run.get("base") == "seamed":
         return {"corner": depth / 2}
-    run.say("At the fold the cut-out is a seam shallower, as no seam is sewn there", "depth of the base ÷ 2 − seam allowance",
-            f"{run.show(depth / 2, LENGTH)} − {run.show(seam, LENGTH)}", run.show(depth / 2 - seam, LENGTH))
+    run.say(
+        "At the fold the cut-out is a seam shallower, as no seam is sewn there",
+        "depth of the base ÷ 2 − seam allowance",
+        f"{run.show(depth / 2, LENGTH)} − {run.show(seam, LENGTH)}",
+        run.show(depth / 2 - seam, LENGTH),
+    )
     return {"corner": depth / 2, "corner_fold": depth / 2 - seam}
 
 
@@ -103,8 +127,8 @@ def _tote(run: Run) -> Outcome:
 TOTE = Rule(
     topic="tote",
     family="bags",
-    says=("tote bag", "tote", "shopping bag", "shopper", "bag panels", "market bag", "book bag", "beach bag", "carrier bag", "bag", "canvas bag",
-          "bag panel", "boxed bag", "flat bag"),
+    says=("tote bag", "tote", "shopping bag", "shopper", "bag panels", "market bag", "book bag", "beach bag",
+        "carrier bag", "bag", "canvas bag", "bag panel", "boxed bag", "flat bag", ),
     about="Panel sizes for a tote with a boxed or flat base, and the cloth for it.",
     inputs=(
         WIDTH_OF_BAG,
@@ -112,70 +136,106 @@ TOTE = Rule(
         DEPTH_OF_BAG,
         SEAM_OF_BAG,
         Input("top", "top hem or facing", LENGTH,
-              says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge", "top edge", "hem allowance", "top allowance",
-                    "turned down at the top", "hems", "top turning", "hem at top", "top turn", "of hem", "casing at the top"),
-              default=(Default("=seam", "A lined tote needs only a seam at the top", when={"lined": "yes"}, derived=True),
-                       Default("1 in | 2.5 cm", "the usual hem or facing at the top")),
-              sane="0 mm..30 cm", practice="1 in..2 in by 1/4 in"),
-        choice("panels_as", "cut as", {
-            "two panels": ("two panel", "two panels", "2 panels", "front and back", "two pieces", "2 panel", "base seam", "seamed base", "separate panels",
-                           "seam at the base", "bottom seam", "two separate panels"),
-            "one piece": ("one panel", "one piece", "1 piece", "single piece", "single panel", "wrapped", "wrapped under", "wraps under", "in one",
-                          "folded base", "folded bottom", "no bottom seam", "no base seam", "on the fold", "fold at the bottom", "fold at the base",
-                          "1 panel", "one long piece", "without a bottom seam", "cut in one"),
-        }, default="two panels", because="the usual way; say \"one piece\" for a panel wrapped under the base"),
-        flag("one_way", "one-way print", ("one way print", "one-way print", "directional", "directional print", "one way", "with nap", "nap", "pile",
-                                         "upright print", "one way design", "print has a right way up"),
-             no=("two way print", "two-way print", "no nap", "non directional", "all over print")),
-        choice("base", "base", {"seamed": (), "folded": ()}, default=(
-            Default("seamed", "a one-way print wrapped under the base would be upside down on the back, so two panels are cut, with a base seam",
-                    when={"panels_as": "one piece", "one_way": "yes"}),
-            Default("folded", derived=True, when={"panels_as": "one piece"}),
-            Default("seamed", derived=True),
-        )),
-        flag("lined", "lined", ("lined", "with a lining", "with lining", "lining", "full lining", "and lining"), no=("unlined", "no lining", "without lining",
-                                                                                                                     "not lined")),
-        flag("turn", "pieces turned", ("may be turned", "can be turned", "either way", "turn them", "pieces can turn", "turned sideways")),
+            says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge",
+                "top edge", "hem allowance", "top allowance", "turned down at the top", "hems", "top turning",
+                "hem at top", "top turn", "of hem", "casing at the top", ),
+            default=(Default("=seam", "A lined tote needs only a seam at the top", when={"lined": "yes"},
+                    derived=True), Default("1 in | 2.5 cm", "the usual hem or facing at the top"), ),
+            sane="0 mm..30 cm", practice="1 in..2 in by 1/4 in", ),
+        choice("panels_as", "cut as", {"two panels": ("two panel", "two panels", "2 panels", "front and back",
+                    "two pieces", "2 panel", "base seam", "seamed base", "separate panels", "seam at the base",
+                    "bottom seam", "two separate panels", ), "one piece": ("one panel", "one piece", "1 piece",
+                    "single piece", "single panel", "wrapped", "wrapped under", "wraps under", "in one",
+                    "folded base", "folded bottom", "no bottom seam", "no base seam", "on the fold",
+                    "fold at the bottom", "fold at the base", "1 panel", "one long piece", "without a bottom seam",
+                    "cut in one", ), },
+            default="two panels", because='the usual way; say "one piece" for a panel wrapped under the base', ),
+        flag("one_way", "one-way print", ("one way print", "one-way print", "directional", "directional print",
+                "one way", "with nap", "nap", "pile", "upright print", "one way design", "print has a right way up",
+                ), no=("two way print", "two-way print", "no nap", "non directional", "all over print"), ),
+        choice("base", "base", {"seamed": (), "folded": ()},
+            default=(Default("seamed",
+                    "a one-way print wrapped under the base would be upside down on the back, so two panels are "
+                    "cut, with a base seam",
+                    when={"panels_as": "one piece", "one_way": "yes"}, ), Default("folded", derived=True,
+                    when={"panels_as": "one piece"}), Default("seamed", derived=True), ), ),
+        flag("lined", "lined", ("lined", "with a lining", "with lining", "lining", "full lining", "and lining"),
+            no=("unlined", "no lining", "without lining", "not lined"), ),
+        flag("turn", "pieces turned", ("may be turned", "can be turned", "either way", "turn them", "pieces can turn",
+                "turned sideways"), ),
         CLOTH_WIDTH,
-        Input("strap_length", "strap length as cut", LENGTH, says=("straps", "strap", "handles", "handle", "strap length", "straps of", "handles of",
-                                                                   "long straps", "long handles"), extra=True, sane="5 cm..3 m",
-              practice="20 in..30 in by 1 in"),
-        Input("strap_width", "finished strap width", LENGTH, says=("wide straps", "strap width", "wide handles", "straps wide"),
-              default="1 in | 2.5 cm", because="the usual strap, folded in four", sane="5 mm..15 cm", practice="1 in..2 in by 1/4 in"),
-        Input("straps", "number of straps", COUNT, says=("straps", "handles"), noun="strap", default=Default("2", "a pair"), sane="1..8"),
-        Input("pocket_width", "finished pocket width", LENGTH, says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
-              practice="6 in..10 in by 1 in"),
-        Input("pocket_height", "finished pocket height", LENGTH, says=("pocket", "pocket height", "high pocket", "deep pocket"), extra=True,
-              sane="2 cm..1 m", practice="6 in..10 in by 1 in"),
-        Input("pocket_hem", "hem of the pocket", LENGTH, says=("pocket hem",), default="1 in | 2.5 cm", because="the usual hem of a patch pocket",
-              sane="0 mm..10 cm"),
-        Input("deeper", "lining narrower by", LENGTH, says=("lining narrower", "narrower"), default=Default(LINING_TAKEN, "each side seam of the lining is "
-              "taken 1/8 in (3 mm) deeper, so that it lies smooth"), sane="0 mm..5 cm"),
+        Input("strap_length", "strap length as cut", LENGTH,
+            says=("straps", "strap", "handles", "handle", "strap length", "straps of", "handles of", "long straps",
+                "long handles", ), extra=True, sane="5 cm..3 m", practice="20 in..30 in by 1 in", ),
+        Input("strap_width", "finished strap width", LENGTH,
+            says=("wide straps", "strap width", "wide handles", "straps wide"),
+            default="1 in | 2.5 cm", because="the usual strap, folded in four", sane="5 mm..15 cm",
+            practice="1 in..2 in by 1/4 in", ),
+        Input("straps", "number of straps", COUNT,
+            says=("straps", "handles"), noun="strap",
+            default=Default("2", "a pair"), sane="1..8", ),
+        Input("pocket_width", "finished pocket width", LENGTH,
+            says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
+            practice="6 in..10 in by 1 in", ),
+        Input("pocket_height", "finished pocket height", LENGTH,
+            says=("pocket", "pocket height", "high pocket", "deep pocket"), extra=True, sane="2 cm..1 m",
+            practice="6 in..10 in by 1 in", ),
+        Input("pocket_hem", "hem of the pocket", LENGTH,
+            says=("pocket hem", ),
+            default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..10 cm", ),
+        Input("deeper", "lining narrower by", LENGTH,
+            says=("lining narrower", "narrower"),
+            default=Default(LINING_TAKEN,
+                "each side seam of the lining is taken 1/8 in (3 mm) deeper, so that it lies smooth"),
+            sane="0 mm..5 cm", ),
     ),
     steps=(
-        Step("panel_width", "The width and the depth of the base go across, with a seam at each side", "width + depth + 2 * seam", rounding=CUT,
-             label="panel width", says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size", "size to cut",
-                                        "what size", "pieces", "cut the panels", "how big", "wide", "width to cut", "sizes"), axis="width",
-             stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have", "pieces are")),
-        Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem", "height + depth / 2 + seam + top", rounding=CUT,
-             label="panel height", says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall"), axis="height",
-             when={"base": "seamed"}),
-        Step("panel_length", "The piece goes down one side, under the base and up the other, with a hem at each end", "2 * height + depth + 2 * top",
-             rounding=CUT, label="length of the piece", says=("length of the piece", "how long", "piece length", "panel length", "long", "panel height",
-                                                              "cut height", "how long is the piece"), axis="length", when={"base": "folded"}),
-        Step("panels", "Panels to cut", kind=COUNT, rounding=COUNT_UP, noun="panel", label="panels to cut", says=("how many panels",)),
-        Step("corner", "Box corners: squares of half the depth, measured from the raw edges", rounding=CUT, label="box corner cut-out",
-             says=("box corner", "boxed corner", "corner", "cut out", "corners", "cutout", "corner squares", "notch", "corner square", "cut-out")),
-        Step("corner_fold", "At the fold the cut-out is a seam shallower", rounding=CUT, label="box corner from the fold", says=("from the fold",)),
-        Step("lining_width", "The lining is cut narrower, so that it lies smooth inside", "panel_width - deeper", rounding=CUT, label="lining width",
-             says=("lining width", "lining size", "lining panels", "lining", "cut the lining"), when={"lined": "yes"}),
-        Step("lining_height", "The lining is as high as the outer panel", "if(panels > 1, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)",
-             rounding=CUT, label="lining height", says=("lining height", "lining length"), when={"lined": "yes"}),
+        Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
+            "width + depth + 2 * seam", rounding=CUT, label="panel width",
+            says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size",
+                "size to cut", "what size", "pieces", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
+            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have", "pieces are"), ),
+        Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem",
+            "height + depth / 2 + seam + top", rounding=CUT, label="panel height",
+            says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall"), axis="height",
+            when={"base": "seamed"}, ),
+        Step("panel_length", "The piece goes down one side, under the base and up the other, with a hem at each end",
+            "2 * height + depth + 2 * top", rounding=CUT, label="length of the piece",
+            says=("length of piece", "length of the piece", "how long", "piece length", "panel length", "long",
+                "panel height", "cut height", "how long is the piece", ), axis="length", when={"base": "folded"}, ),
+        Step("panels", "Panels to cut", kind=COUNT, rounding=COUNT_UP, noun="panel", label="panels to cut",
+            says=("how many panels", ), ),
+        Step("corner", "Box corners: squares of half the depth, measured from the raw edges", rounding=CUT,
+            label="box corner cut-out",
+            says=("box corner", "boxed corner", "corner", "cut out", "corners", "cutout", "corner squares", "notch",
+                "corner square", "cut-out", ), ),
+        Step("corner_fold", "At the fold the cut-out is a seam shallower", rounding=CUT,
+            label="box corner from the fold",
+            says=("from the fold", ), ),
+        Step("lining_width", "The lining is cut narrower, so that it lies smooth inside", "panel_width - deeper",
+            rounding=CUT, label="lining width",
+            says=("lining width", "lining size", "lining panels", "lining", "cut the lining"), when={"lined": "yes"},
+            ),
+        Step("lining_height", "The lining is as high as the outer panel",
+            "if(panels > 1, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
+            label="lining height",
+            says=("lining height", "lining length"), when={"lined": "yes"}, ),
         Step("cloth", "The cloth the pieces take", kind=LENGTH, rounding=BUY_CLOTH, label="cloth to buy",
-             says=("fabric", "cloth", "how much fabric", "how much cloth", "how much canvas", "yardage", "how many yards", "how many metres", "how much",
-                   "fabric needed", "material", "canvas", "buy", "how much material")),
+            says=("metres of", "yards of", "fabric", "cloth", "how much fabric", "how much cloth", "how much canvas",
+                "yardage", "how many yards", "how many metres", "how much", "fabric needed", "material", "canvas",
+                "buy", "how much material", ), ),
     ),
-    answers=("panel_width", "panel_height", "panel_length", "panels", "corner", "corner_fold", "lining_width", "lining_height", "cloth"),
+    answers=(
+        "panel_width",
+        "panel_height",
+        "panel_length",
+        "panels",
+        "corner",
+        "corner_fold",
+        "lining_width",
+        "lining_height",
+        "cloth",
+    ),
     headline=(
         "Cut {panels}, {panel_width} wide by {panel_height} high.",
         "Cut {panels}, {panel_width} wide by {panel_length} long.",
@@ -189,14 +249,20 @@ TOTE = Rule(
     defers=("box corner",),
     no_unknown=("cloth_width", "seam", "top", "straps"),
     cautions=(
-        Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching", COMMON_PRACTICE,
-                mentions=("strap", "handle", "heavy", "shopping", "book", "load")),
+        Caution(
+            "Heavy loads: reinforce each end of a strap with a boxed cross of stitching",
+            COMMON_PRACTICE,
+            mentions=("strap", "handle", "heavy", "shopping", "book", "load"),
+        ),
     ),
     examples=(
-        "two-panel tote 14 in wide, 15 in high and 4 in deep, 1/2 in seams, 1 in top hem -> 19 in; 18 1/2 in; 2 panels; 2 in",
+        "two-panel tote 14 in wide, 15 in high and 4 in deep, 1/2 in seams, 1 in top hem -> 19 in; 18 1/2 in; 2 "
+        "panels; 2 in",
         "tote 35 cm wide x 40 high x 10 deep, seams 1 cm, top hem 3 cm, two panels: panel size -> 47 cm; 49 cm",
-        "one piece wrapped under the base for a tote 12 in wide, 14 in high, 4 in deep, 1/2 in seams, 1 in hem: how long is the piece -> 34 in; 17 in",
-        "how much 44 in cloth for a two panel tote 14 x 15 x 6 in, 1/2 in seams, 1 in top hem -> 5/8 yd; 21 in; 19 1/2 in",
+        "one piece wrapped under the base for a tote 12 in wide, 14 in high, 4 in deep, 1/2 in seams, 1 in hem: "
+        "how long is the piece -> 34 in; 17 in",
+        "how much 44 in cloth for a two panel tote 14 x 15 x 6 in, 1/2 in seams, 1 in top hem -> 5/8 yd; 21 in; "
+        "19 1/2 in",
     ),
     related=("strap", "pocket, centred", "box corner"),
 )

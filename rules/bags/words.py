@@ -5,19 +5,25 @@ from __future__ import annotations
 from ..engine.declare import Default, Input
 from ..engine.kinds import LENGTH
 
-WIDTH_OF_BAG = Input("width", "finished width", LENGTH, says=("wide", "width", "across", "w", "does it finish", "will it finish", "does that finish", "will it be", "come out"), axis="width", ask="How wide is the finished bag?",
-                     example="14 in", sane="2 cm..3 m", practice="10 in..20 in by 1 in")  # fmt: skip
-HEIGHT_OF_BAG = Input("height", "finished height", LENGTH, says=("high", "height", "tall", "h", "deep from top to bottom"), axis="height",
-                      ask="How high is the finished bag?", example="15 in", sane="2 cm..3 m", practice="10 in..20 in by 1 in")  # fmt: skip
+WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
+    says=("wide", "width", "across", "w", "does it finish", "will it finish", "does that finish", "will it be",
+        "come out"), axis="width", ask="How wide is the finished bag?", example="14 in", sane="2 cm..3 m",
+    practice="10 in..20 in by 1 in")
+HEIGHT_OF_BAG = Input("height", "finished height", LENGTH,
+    says=("high", "height", "tall", "h", "deep from top to bottom"), axis="height",
+    ask="How high is the finished bag?", example="15 in", sane="2 cm..3 m", practice="10 in..20 in by 1 in")
 DEPTH_OF_BAG = Input("depth", "depth of the base", LENGTH,
-                     says=("deep", "depth", "base", "d", "bottom", "boxed", "gusset", "boxed base", "front to back", "base depth"), axis="depth",
-                     default=Default("0 in", "no depth said: a flat bag", derived=True), sane="0 mm..2 m", practice="2 in..6 in by 1 in")  # fmt: skip
+    says=("deep", "depth", "base", "d", "bottom", "boxed", "gusset", "boxed base", "front to back", "base depth"),
+    axis="depth",
+    default=Default("0 in", "no depth said: a flat bag", derived=True), sane="0 mm..2 m",
+    practice="2 in..6 in by 1 in")
 SEAM_OF_BAG = Input("seam", "seam allowance", LENGTH,
-                    says=("seam allowance", "seam allowances", "seam", "seams", "sa", "seam allowance all round", "allowance", "allowances"),
-                    default="1/2 in | 1.2 cm", because="the usual for bags (common practice)", sane="0 mm..5 cm", usual="3 mm..3 cm",
-                    practice="1/4 in..5/8 in by 1/8 in")  # fmt: skip
+    says=("seam allowance", "seam allowances", "seam", "seams", "sa", "seam allowance all round", "allowance",
+        "allowances"),
+    default="1/2 in | 1.2 cm", because="the usual for bags (common practice)", sane="0 mm..5 cm", usual="3 mm..3 cm",
+    practice="1/4 in..5/8 in by 1/8 in")
 CLOTH_WIDTH = Input("cloth_width", "cloth width", LENGTH,
-                    says=("cloth", "fabric", "wide cloth", "wide fabric", "canvas", "cloth width", "fabric width", "width of fabric", "wof", "usable",
-                          "wide canvas", "width of cloth", "cotton", "linen", "denim", "calico", "oilcloth"),
-                    default="44 in | 112 cm", because="the usual width of cotton cloth", sane="10 cm..4 m", practice="36 in..60 in by 2 in",
-                    usual="50 cm..3 m")  # fmt: skip
+    says=("cloth", "fabric", "wide cloth", "wide fabric", "canvas", "cloth width", "fabric width", "width of fabric",
+        "wof", "usable", "wide canvas", "width of cloth", "cotton", "linen", "denim", "calico", "oilcloth"),
+    default="44 in | 112 cm", because="the usual width of cotton cloth", sane="10 cm..4 m",
+    practice="36 in..60 in by 2 in", usual="50 cm..3 m")

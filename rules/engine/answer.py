@@ -85,6 +85,7 @@ class Table:
 class Answer:
     """Everything about one answer. status: answered, incomplete, unclear, impossible or done.
 
+    parts: of a plan, (title, answer) of each rule worked for it; cut: its cut list; order: its order of work.
     text: paragraphs to be read after the headline, in place of results, for what is no sum (an explanation).
     """
 
@@ -106,6 +107,9 @@ class Answer:
     table: Table | None = None
     drawing: Drawing | None = None
     question: str = ""
+    parts: tuple[tuple[str, Answer], ...] = ()
+    cut: Table | None = None
+    order: tuple[str, ...] = ()
     text: tuple[str, ...] = ()
 
 

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from .kinds import CHOICE, LENGTH, Kind
 from .rounding import Rounding
+
+if TYPE_CHECKING:
+    from .plan import Do, Part
 
 When = Mapping[str, str | tuple[str, ...]]
 
@@ -190,14 +193,19 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
+    cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
+    cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
+    pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
     no_unknown: inputs that a backwards question cannot ask for. examples: "question -> answer; another result".
     refusals: numbers for which there is no answer, and why.
+    called: where given, the rule is meant only when one of these words is said (or it is what is being talked of).
     derivation: how its formulas come out of geometry, one or several.
     defers: topics that answer in its stead where both fit as well (they do all that it does, and more).
+    parts, order: of a plan, the rules it is worked by, and its order of work (see plan.py).
     """
 
     topic: str
@@ -212,6 +220,9 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
+    cloths: tuple[tuple[str, str], ...] = ()
+    cloth_width: str = ""
+    pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None
@@ -222,8 +233,11 @@ class Rule:
     notes: tuple[str, ...] = ()
     examples: tuple[str, ...] = ()
     related: tuple[str, ...] = ()
+    called: tuple[str, ...] = ()
     derivation: tuple[Derivation, ...] = ()
     defers: tuple[str, ...] = ()
+    parts: tuple[Part, ...] = ()
+    order: tuple[Do, ...] = ()
 
     def __post_init__(self) -> None:
         from .check import check_rule
@@ -237,7 +251,7 @@ class Rule:
         return next((s for s in self.steps if s.name == name), None)
 
 
-def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | tuple[Default, ...] | None = None,
+def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | Default | tuple[Default, ...] | None = None,
            because: str = "", ask: str = "", example: str = "") -> Input:
     """An input that is one of a few named options; the first words that match in the question settle it."""
     return Input(name, label, CHOICE, options=options, default=default, because=because, ask=ask, example=example)

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from .answer import Table
+from .answer import Answer, Table, Value
 from .drawing import Drawing
 
 
@@ -16,6 +16,8 @@ class Outcome:
 
     drawing: plain data of rules/engine/drawing.py, or None. labels: step name -> what to call its result here, where that
     depends on what was asked ("rows of navy"). The working is said to the run as it is made.
+    For a plan: parts, (title, answer) of each rule worked for it; cut, its cut list; order, its order of work, a sentence
+    a step; headline, what to say first when nothing in particular was asked; used, the inputs that its parts used.
     """
 
     values: Mapping[str, Any]
@@ -24,3 +26,9 @@ class Outcome:
     table: Table | None = None
     extra: Mapping[str, Any] = field(default_factory=dict)
     labels: Mapping[str, str] = field(default_factory=dict)
+    parts: tuple[tuple[str, Answer], ...] = ()
+    assumed: tuple[Value, ...] = ()
+    cut: Table | None = None
+    order: tuple[str, ...] = ()
+    headline: str = ""
+    used: frozenset[str] = frozenset()

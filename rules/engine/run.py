@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
@@ -31,6 +32,16 @@ class Needs(Exception):
 
 class Impossible(Exception):
     """The numbers contradict, or lie outside sense; the message says why and what to type instead."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A point in a run: how many lines and assumed values there were, which inputs were touched, which values known."""
+
+    lines: int
+    assumed: int
+    touched: frozenset[str]
+    values: frozenset[str]
 
 
 class Run:
@@ -190,6 +201,19 @@ class Run:
     def _say_example(self, item: Input) -> str:
         return f"Type it again, such as: {item.label} {item.example}." if item.example else "Type it again."
 
+    def mark(self) -> Mark:
+        """How far the run has come, for `back_to`."""
+        return Mark(len(self.lines), len(self.assumed), frozenset(self.touched), frozenset(self.values))
+
+    def back_to(self, mark: Mark) -> None:
+        """Undo what was worked, said and assumed since a mark."""
+        del self.lines[mark.lines :], self.assumed[mark.assumed :]
+        self.touched = set(mark.touched)
+        if self._algorithm_done and self.outcome is None:
+            self._algorithm_done = False
+        known = self.outcome.values if self.outcome is not None else {}
+        self.values = {name: value for name, value in self.values.items() if name in mark.values or name in known}
+
     # -- steps --------------------------------------------------------------------------------------------------
 
     def _step(self, step: Step) -> Any:
@@ -203,6 +227,8 @@ class Run:
         value = self.evaluate(node)
         if not self._is_taken_over(node):
             self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
+        elif self.round_step(step, value) != value:
+            self.say("Round it for use", step.shown_label, "", self._result(value, step.kind, step, self.noun(step)))
         return value
 
     def _verdict(self, step: Step) -> str:

@@ -17,8 +17,9 @@ from .formula import NoAnswer, names, read
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
 from .request import Amount, Given, Item, Request
-from .rounding import apply
+from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
+from .sample import number
 from .text import number_text, plain, shown
 from .units import factor, system_of
 
@@ -43,12 +44,15 @@ def _sentence(text: str) -> str:
     return text[:1].upper() + text[1:] + ("" if text.endswith((".", "?", "!")) else ".")
 
 
-def forwards(rule: Rule, request: Request) -> Answer:
-    """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer."""
+def forwards(rule: Rule, request: Request, run: Run | None = None) -> Answer:
+    """The results asked for, or the rule's own, with the working. Raises Impossible or NoAnswer.
+
+    run: a run of this rule and request to work in, for those who want more values of it afterwards.
+    """
     _refuse(rule, request)
     if request.stated:
         return _over_told(rule, request)
-    run = Run(rule, request)
+    run = run or Run(rule, request)
     asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
     wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
@@ -81,13 +85,12 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
-        marks, touched = (len(run.lines), len(run.assumed)), set(run.touched)
+        before = run.mark()
         try:
             results.append(result_of(run, step))
             head = head or name
         except (Needs, NoAnswer) as error:
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
             if name in (wanted or (rule_first(run.rule),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
@@ -95,8 +98,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
         except Impossible:
             if head is None:
                 raise
-            del run.lines[marks[0] :], run.assumed[marks[1] :]
-            run.touched = touched  # what could not be worked used nothing
+            run.back_to(before)  # what could not be worked used nothing and said nothing
     return results, head
 
 
@@ -158,7 +160,7 @@ def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
         into = step.kind.inch if there == "in" else step.kind.metric
         if system_of(into) != there:
             return ""
-        return shown(exact, into)
+        return shown(apply(exact, SMALL.of(there)), into) if step.kind is LENGTH else shown(exact, into)
     return shown(apply(exact, other), other.unit)
 
 
@@ -167,10 +169,11 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
     rule, request = run.rule, run.request
     unused = tuple(_unused(run))
     outcome = run.outcome
-    return Answer(
+    whole = outcome.headline if outcome is not None and not asked else ""
+    made = Answer(
         "answered",
         topic=rule.topic,
-        headline=head or headline(rule, results, asked),
+        headline=head or whole or headline(rule, results, asked),
         given=given_values(rule, request),
         assumed=(*_system(request), *_currency(request, results), *run.assumed),
         results=tuple(results),
@@ -183,6 +186,11 @@ def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -
         drawing=outcome.drawing if outcome else None,
         table=outcome.table if outcome else None,
     )
+    if outcome is None or not outcome.parts:
+        return made
+    from .plan import with_parts  # only for a plan
+
+    return with_parts(made, outcome)
 
 
 def _currency(request: Request, results: Iterable[Result]) -> tuple[Value, ...]:
@@ -200,22 +208,25 @@ def _system(request: Request) -> tuple[Value, ...]:
 
 
 def _unused(run: Run) -> Iterable[str]:
+    touched = run.touched | (run.outcome.used if run.outcome is not None else frozenset())
     for name, given in run.request.given.items():
         item = run.rule.input(name)
         if item is not None and item.options and any(default.value == given.value for default in item.defaults):
             continue  # words that choose what would be taken anyway
-        if name not in run.touched and item is not None:
+        if name not in touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():
         step = run.rule.step(name)
-        if name not in run.touched and step is not None:
+        if name not in touched and step is not None:
             yield f"{step.shown_label} {given.text}"
 
 
 def _next(run: Run) -> Iterable[str]:
     for value in run.assumed[:1]:
-        if value.unit != "text":
-            yield f"with {value.name} ..."
+        item = next((item for item in run.rule.inputs if item.label == value.name), None)
+        other = number(item, lambda count: count - 1, run.system) if item is not None and item.kind.is_number else None
+        if other is not None and other.text != value.text:
+            yield f"with {value.name} {other.text}"
     yield from run.rule.related[:2]
 
 

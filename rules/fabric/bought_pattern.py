@@ -39,7 +39,7 @@ BOUGHT_PATTERN = Rule(
     says=("envelope", "bought pattern", "paper pattern", "pattern says", "pattern needs", "pattern states", "pattern gives", "pattern lists", "my pattern",
           "pattern recommends", "pattern that says", "pattern requires", "pattern for", "pattern is for", "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement", "sewing pattern",
-          "pattern asks for", "dress pattern"),
+          "dress pattern"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, shrinkage, in that order.",
     inputs=(
         STATED,
@@ -55,7 +55,7 @@ BOUGHT_PATTERN = Rule(
               default=Default("0 %", derived=True), sane="0 %..99 %", usual="0 %..20 %", practice="2 %..10 %"),
     ),
     steps=(
-        Step("swapped", "The same area of cloth on the width in hand", "stated * stated_width / width",
+        Step("swapped", "The same area of cloth on the width in hand", "stated_length * stated_width / width",
              label="length on this width", unit=("yd", "m"), says=("width swap",)),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)", label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",
@@ -68,6 +68,8 @@ BOUGHT_PATTERN = Rule(
              label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy", "length",
              "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll", "only")),
     ),
+    cloths=(("stated_length", "stated_width"),),
+    cloth_width="width",
     answers=("cloth",),
     headline=("Buy {cloth}.",),
     source=f"common practice; {EXTRA_SOURCE}",
@@ -77,6 +79,7 @@ BOUGHT_PATTERN = Rule(
         Caution("Wash a test square first: the label's figure is only an average", when="shrink > 0"),
     ),
     related=("width swap", "pattern repeat"),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     examples=(
         "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over two lengths, and the "
         "linen is going to shrink 8 per cent. How much to buy? -> 2.6 m",

@@ -9,7 +9,7 @@ from .words import CLOTH_WIDTH, SEAM, hem
 
 EDGE = Input(
     "edge", "edge it is gathered into", LENGTH,
-    says=("edge", "finished edge", "waist", "waistband", "around", "round", "hem edge", "finished length", "gathered into", "into",
+    says=("edge", "finished edge", "waist", "waistband", "around", "round", "hem edge", "hem", "finished length", "gathered into", "into",
           "gathered to", "to fit", "perimeter", "circumference", "finished width", "finished", "hem of", "for a", "long edge", "all round"),
     ask="How long is the edge it is gathered into?", example="120 cm", sane="2 cm..60 m", usual="20 cm..12 m", practice="60 cm..150 cm by 5 cm",
 )  # fmt: skip
@@ -84,13 +84,13 @@ GATHERED_STRIP = Rule(
 GATHER_RATIO = Rule(
     topic="gather ratio",
     family="fabric",
-    says=("gather ratio", "gathering ratio", "fullness ratio", "how full", "what fullness", "what ratio", "ratio of gathering", "gathered down to"),
+    says=("gather ratio", "gathering ratio", "what is the fullness", "what is my fullness", "is the fullness", "fullness if", "fullness of", "fullness ratio", "how full", "what fullness", "what ratio", "ratio of gathering", "gathered down to"),
     about="How full a gathering is: the flat width over the gathered width.",
     inputs=(
-        Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide", "gathered from", "before"),
+        Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide", "gathered from", "before", "is gathered", "gathered"),
               ask="How wide is it flat?", example="2 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="1 m..4 m by 10 cm"),
-        Input("gathered", "gathered width", LENGTH, says=("gathered", "after gathering", "gathered to", "into", "gathered into", "down to", "gathers to",
-              "to", "gather"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="50 cm..2 m by 10 cm"),
+        Input("gathered", "gathered width", LENGTH, says=("after gathering", "gathered to", "into", "gathered into", "down to", "gathers to",
+              "gather to"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="50 cm..2 m by 10 cm"),
     ),
     steps=(
         Step("ratio", "Divide the flat width by the gathered width", "flat / gathered", RATIO, label="fullness",
@@ -100,6 +100,7 @@ GATHER_RATIO = Rule(
     headline=("The fullness is {ratio} times.",),
     source=ARITHMETIC,
     related=("gathered strip",),
+    defers=("gathered strip",),
     examples=(
         "what fullness is a 3 m strip gathered into 120 cm -> 2.5",
         "gather ratio of 90 in flat, gathered to 60 in -> 1.5",

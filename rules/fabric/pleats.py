@@ -102,8 +102,8 @@ PLEATS = Rule(
     steps=(
         Step("flat", "The width to cut", rounding=CUT, label="flat width", says=("flat width", "flat", "unpleated", "cut width", "before pleating",
              "how wide to cut", "width to cut", "total width", "how much fabric", "strip length", "width before pleating", "how much", "start with"),
-             stated=("flat", "before pleating", "unpleated", "strip")),
-        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats", says=("how many pleats", "how many")),
+             stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric", "of flat cloth")),
+        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats", says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",

@@ -48,8 +48,8 @@ BEFORE = Input(
 SHRINK_TEST = Rule(
     topic="shrink test",
     family="fabric",
-    says=("shrink test", "shrinkage", "test square", "shrunk", "what percentage did it shrink", "how much did it shrink", "what's the shrinkage",
-          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to", "washed square"),
+    says=("shrink test", "test square", "what percentage did it shrink", "how much did it shrink", "what's the shrinkage",
+          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to", "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,

@@ -49,7 +49,7 @@ TABLECLOTH = Rule(
     ),
     steps=(
         Step("cut_width", "The table, a drop and a hem at both sides", "table_width + 2 * drop + 2 * edge_hem", label="cut width", rounding=CUT,
-             says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter", "what size", "how big", "cut", "diameter to cut"),
+             says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter", "what diameter", "what size", "how big", "cut", "diameter to cut"),
              stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have", "linen", "cut size")),
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem", label="cut length", rounding=CUT,
              says=("cut length", "cut size", "how long to cut")),

@@ -5,26 +5,27 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
+from .words import CLOTH_WORDS
 
 # The chart of long standing that pattern firms and extension services circulate adds a quarter of a yard for each.
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
 
 STATED = Input(
-    "stated", "length stated", LENGTH,
+    "stated_length", "length stated", LENGTH,
     says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
     ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m", practice="1 m..5 m by 10 cm",
 )  # fmt: skip
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
-    says=("of", "wide", "stated width", "fabric", "cloth", "based on", "assumes", "instead of"),
+    says=(*CLOTH_WORDS, "of", "wide", "stated width", "based on", "assumes", "instead of"),
     ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
     says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width", "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
-          "fabric", "cloth", "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
+          *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 EXTRA_EACH = Input(
@@ -83,7 +84,7 @@ WIDTH_SWAP = Rule(
                        Default("0 cm", derived=True))),
     ),
     steps=(
-        Step("swapped", "The same area of cloth on the new width", "stated * stated_width / width", label="length on the new width",
+        Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width", label="length on the new width",
              unit=("yd", "m")),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)", label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",
@@ -92,11 +93,14 @@ WIDTH_SWAP = Rule(
              says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
     ),
+    cloths=(("stated_length", "stated_width"),),
+    cloth_width="width",
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),
     source=f"common practice: the same area of cloth; {EXTRA_SOURCE}",
     cautions=(TOO_WIDE, FAR_APART, NAP_NAMED),
     related=("cloth for a bought pattern",),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     defers=("cloth for a bought pattern",),
     examples=(
         "2 yd of 54 in cloth, buying 45 in instead, how much -> 2 1/2 yd",

@@ -4,7 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import (
+    ARITHMETIC,
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Rule,
+    Step,
+    choice,
+)
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT

@@ -17,8 +17,8 @@ ABBREVIATIONS = {
     "k2tog": "k5 = knit 5; k2tog = knit two together.",
 }
 HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from", "stitches", "sts",
-        "across", "over", "along", "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of", "in a row of")  # fmt: skip
-WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "until", "finish with", "pattern wants",
+        "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of", "in a row of")  # fmt: skip
+WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to", "stitches to", "sts to", "until", "finish with", "pattern wants",
         "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to", "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes", "total")  # fmt: skip
 
 
@@ -137,7 +137,7 @@ EVENLY_SPACED_INCREASES = Rule(
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -181,7 +181,7 @@ EVENLY_SPACED_DECREASES = Rule(
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("after", "end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),

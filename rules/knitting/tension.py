@@ -16,7 +16,7 @@ TENSION = Rule(
     topic="tension (gauge)",
     family="knitting",
     says=("what is my tension", "my tension over", "swatch", "work out my tension", "find my tension", "what tension is that", "tension swatch",
-          "tension square", "counted", "convert tension", "measure tension", "measure my tension"),
+          "tension square", "counted", "convert tension", "measure tension", "measure my tension", "stitches per", "stitches an inch", "stitches to"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
     inputs=(
         Input("stitches", "stitches counted", STITCHES, says=("stitches", "sts", "count", "counted", "got"), ask="How many stitches did you count?",
@@ -25,11 +25,11 @@ TENSION = Rule(
               sane="5 mm..5 m", practice="10 cm..16 cm by 1 cm"),
         Input("rows", "rows counted", ROWS, says=("rows", "rounds", "count", "counted"), ask="How many rows did you count?", example="42 rows",
               sane="0.1 row..2000 row", practice="20 row..60 row by 1 row"),
-        Input("per", "length to give it over", LENGTH, says=("tension over", "tension to", "give it over", "tension per"),
-              extra=True, sane="5 mm..1 m"),
+        Input("per", "length to give it over", LENGTH, says=("tension over", "my tension over", "tension to", "give it over", "tension per", "stitches per", "stitches to", "rows per", "rows to"),
+              extra=True, sane="5 mm..1 m", spoken=True),
         Input("row_over", "length the rows were counted over", LENGTH, says=("rows over", "rows across", "rows in"),
               default=Default("=over", "the rows were counted over the same length as the stitches", given=("over",)),
-              ask="Over what length did you count the rows?", example="15 cm", sane="5 mm..5 m"),
+              ask="Over what length did you count the rows?", example="15 cm", sane="5 mm..5 m", spoken=True),
     ),
     steps=(
         Step("tension", "Divide the stitches by the width they were counted over", "stitches / over", STITCH_RATE, rounding=TENSION_ST,
@@ -45,6 +45,7 @@ TENSION = Rule(
     answers=("tension", "row_tension", "each", "row_each", "there"),
     headline=("Your tension is {tension} and {row_tension}.", "Your tension is {tension}.", "Your tension is {row_tension}."),
     sizes=(("stitches", "over"), ("rows", "row_over")),
+    no_unknown=("stitches", "over", "rows", "row_over", "per"),
     source=ARITHMETIC,
     cautions=(Caution(SWATCH_CAUTION),),
     examples=(
@@ -67,9 +68,9 @@ ROWS_FOR_A_LENGTH = Rule(
               ask="How long is the piece?", example="40 cm", sane="2 mm..30 m", practice="20 cm..60 cm by 2 cm"),
         ROW_TENSION,
         Input("multiple", "multiple of rows", ROWS, says=(*MULTIPLE_WORDS, "row repeat"), default="1 row", because="no row repeat was named",
-              sane="1 row..400 row", practice="2 row..12 row by 2 row", usual="1 row..80 row"),
+              sane="1 row..400 row", practice="2 row..12 row by 2 row", usual="1 row..80 row", spoken=True),
         Input("extra", "extra rows", ROWS, says=("plus", "extra rows", "set-up rows", "setup rows"), default="0 row",
-              because="no extra rows were named", sane="0 row..400 row"),
+              because="no extra rows were named", sane="0 row..400 row", spoken=True),
     ),
     steps=(
         Step("product", "Multiply the length by the row tension", "length * row_tension", ROWS, label="rows before rounding"),
@@ -95,8 +96,8 @@ ROWS_FOR_A_LENGTH = Rule(
 
 _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should be", "the pattern", "asks for", "written for", "designed at",
             "pattern has", "supposed to be", "original")  # fmt: skip
-_OWN = ("mine", "my", "i get", "came out", "comes out", "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
-        "my swatch", "actually", "instead of", "i have", "my gauge", "at my tension", "mine is", "i'm getting")  # fmt: skip
+_OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out", "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
+        "my swatch", "actually", "instead of", "i have", "my gauge", "at my tension", "i'm getting", "but i get")  # fmt: skip
 
 SIZE_AT_MY_TENSION = Rule(
     topic="size at my tension",

@@ -10,7 +10,7 @@ from .words import EDGE_STITCHES, MULTIPLE, STITCH_TENSION, SWATCH_CAUTION
 STITCHES_FOR_A_WIDTH = Rule(
     topic="stitches for a width",
     family="knitting",
-    says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles", "how wide is", "how wide are", "how wide will"),
+    says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles", "how wide is", "how wide are", "how wide will", "what tension", "which tension"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the width they really give.",
     inputs=(
         Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures", "come out at", "come out",

@@ -23,11 +23,11 @@ MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge", "balancing stitches", "seam stitches")
 MULTIPLE = Input(
     "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st", because="no pattern repeat was named",
-    sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st",
+    sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st", spoken=True,
 )  # fmt: skip
 EDGE_STITCHES = Input(
     "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default="0 st", because="no edge stitches were named",
-    sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st",
+    sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st", spoken=True,
 )  # fmt: skip
 
 FLAT_OR_ROUND = choice(

@@ -118,7 +118,7 @@ _STEPS = _steps()
 YARN_COUNT_RULE = Rule(
     topic="yarn count",
     family="knitting",
-    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count", "yards per pound", "linen lea", "metres per", "how many metres per",
+    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count", "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton", "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(

@@ -6,7 +6,7 @@ from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step, choice
 from ..engine.kinds import ANY, COUNT, LENGTH, PERCENT, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
-from ..engine.rounding import COUNT_DOWN, PERCENT_TENTH, FINE
+from ..engine.rounding import COUNT_DOWN, FINE, PERCENT_TENTH
 from ..engine.run import Impossible, Needs, Run
 from ..engine.text import shown
 from ..engine.units import same_kind
@@ -28,7 +28,7 @@ def _marks(run: Run) -> Outcome:
 DIVIDE = Rule(
     topic="divide",
     family="measures",
-    says=("divide", "equal parts", "divided into", "split into", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
+    says=("divide", "equal parts", "divided into", "split", "split into", "equal lengths", "cut into", "equal pieces", "left over", "pieces from", "how many pieces", "leftover",
           "equal sections", "evenly into", "into equal", "equally", "whats left over", "what's left", "lengths from", "pieces out of", "cut up",
           "mark off", "pieces can i cut"),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
@@ -46,11 +46,11 @@ DIVIDE = Rule(
     steps=(
         Step("each", "Divide the whole length by the parts", "total / parts", LENGTH, rounding=FINE, label="each part",
              says=("each part", "each", "how long", "how wide", "how big", "each piece")),
-        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark")),
+        Step("marks", "Where to mark", kind=TEXT, label="marks", says=("marks", "where do i mark", "where to mark", "mark", "where", "where do i stitch", "where do i sew", "where do i cut")),
         Step("pieces", "Divide by the length of a piece, and take whole pieces", "total / piece", COUNT, rounding=COUNT_DOWN, noun="piece",
              says=("how many pieces", "how many", "number of pieces", "how many lengths")),
         Step("left", "Take the pieces from the whole", "total - rounded(pieces) * piece", LENGTH, rounding=FINE, label="left over",
-             says=("left over", "leftover", "remainder", "left", "over", "waste", "spare")),
+             says=("left over", "leftover", "remainder", "left", "waste", "spare")),
     ),
     answers=("each", "marks", "pieces", "left"),
     headline=("Each part is {each}; mark at {marks}.", "Each part is {each}.", "It gives {pieces}, with {left} left over.", "{left} is left over."),

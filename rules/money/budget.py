@@ -24,7 +24,8 @@ BUDGET = Rule(
     inputs=(PURSE, PRICE_INPUT, OFF),
     steps=(
         Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / (price * (1 - discount))", LENGTH,
-             rounding=BUDGET_DOWN, label="length it buys", says=("how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
+             rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have", "how much can i buy", "how much fabric can i get", "how much cloth can i get",
+             "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
         Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY, says=("spent",)),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),

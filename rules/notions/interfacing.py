@@ -23,11 +23,19 @@ def _interfacing(run: Run) -> Outcome:
         raise Impossible(f"{count} pieces are more than I lay out; give at most {MOST_PIECES}")
     lay = lay_plan([Piece("piece", count, width, length, may_turn=run.get("turn") == "yes")], room)
     if lay.misfits:
-        raise Impossible(f"a piece {run.show(width, LENGTH)} by {run.show(length, LENGTH)} does not fit interfacing {run.show(room, LENGTH)} wide; "
-                         "give a wider one, or say that the pieces may be turned")
+        raise Impossible(
+            f"a piece {run.show(width, LENGTH)} by {run.show(length, LENGTH)} does not fit interfacing "
+            f"{run.show(room, LENGTH)} wide; "
+            "give a wider one, or say that the pieces may be turned"
+        )
     across = sum(1 for placement in lay.placements if placement.y == 0)
     turned = ", turned" if lay.placements[0].turned else ""
-    run.say("Lay the pieces side by side as often as the width takes them", "interfacing width ÷ piece width", f"{across} across{turned}", "")
+    run.say(
+        "Lay the pieces side by side as often as the width takes them",
+        "interfacing width ÷ piece width",
+        f"{across} across{turned}",
+        "",
+    )
     sure = "no shorter lay exists" if lay.proved else "the shortest lay found"
     run.say("Count the rows", "rows × length of a piece", f"{count} pieces", f"{run.show(lay.length, LENGTH)} ({sure})")
     return Outcome({"need": lay.length}, drawing=LayDrawing(lay, run.unit_of(LENGTH)))
@@ -36,27 +44,37 @@ def _interfacing(run: Run) -> Outcome:
 INTERFACING = Rule(
     topic="interfacing",
     family="notions",
-    says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer", "fusible fleece", "vilene-type interfacing", "how much interfacing",
-          "sew-in interfacing", "fusible interfacing"),
+    says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer",
+        "fusible fleece", "vilene-type interfacing", "how much interfacing", "sew-in interfacing",
+        "fusible interfacing", ),
     about="How much interfacing to buy for pieces of one size.",
     inputs=(
-        Input("width", "width of a piece", LENGTH, says=("wide", "pieces", "panels", "by", "collar", "waistband", "facing", "cuff", "piece"), axis="width",
-              ask="How wide is a piece?", example="16 in", sane="5 mm..5 m", practice="4 in..18 in by 1 in"),
-        Input("length", "length of a piece", LENGTH, says=("long", "high", "tall", "deep"), axis="length", ask="How long is a piece?", example="14 in", sane="5 mm..20 m",
-              practice="6 in..30 in by 1 in"),
-        Input("number", "number of pieces", COUNT, says=("pieces", "panels", "bag panels", "of them", "collars", "cuffs", "facings", "times", "bags", "waistbands", "squares"),
-              noun="piece", default=Default("1", derived=True), sane="1..500", practice="2..8 by 1"),
-        Input("stuff", "interfacing width", LENGTH, says=("interfacing", "wide interfacing", "fusible", "wide fusible", "interfacing wide", "out of", "on", "from", "width of interfacing",
-                                                          "fleece", "stabiliser", "interlining", "bolt", "roll"),
-              ask="How wide is the interfacing?", example="20 in", sane="5 cm..4 m", practice="20 in..36 in by 4 in"),
-        Input("layers", "layers", COUNT, says=("layers", "layer", "thicknesses"), noun="layer", default=Default("1", "a single layer"), sane="1..5"),
-        choice("turn", "pieces turned", {"yes": ("turned", "may be turned", "can be turned", "either way", "turn", "any direction"),
-                                         "no": ("not turned", "cannot be turned", "can't be turned", "one way", "with the grain", "on the grain", "no turning")},
-               default="yes", because="interfacing may be turned, unless it stretches one way"),
+        Input("width", "width of a piece", LENGTH,
+            says=("wide", "pieces", "panels", "by", "collar", "waistband", "facing", "cuff", "piece"), axis="width",
+            ask="How wide is a piece?", example="16 in", sane="5 mm..5 m", practice="4 in..18 in by 1 in", ),
+        Input("length", "length of a piece", LENGTH,
+            says=("long", "high", "tall", "deep"), axis="length", ask="How long is a piece?", example="14 in",
+            sane="5 mm..20 m", practice="6 in..30 in by 1 in", ),
+        Input("number", "number of pieces", COUNT,
+            says=("pieces", "panels", "bag panels", "of them", "collars", "cuffs", "facings", "times", "bags",
+                "waistbands", "squares", ), noun="piece",
+            default=Default("1", derived=True), sane="1..500", practice="2..8 by 1", ),
+        Input("stuff", "interfacing width", LENGTH,
+            says=("interfacing", "wide", "wide interfacing", "fusible", "wide fusible", "interfacing wide", "out of", "on",
+                "from", "width of interfacing", "fleece", "stabiliser", "interlining", "bolt", "roll", ),
+            ask="How wide is the interfacing?", example="20 in", sane="5 cm..4 m", practice="20 in..36 in by 4 in", ),
+        Input("layers", "layers", COUNT,
+            says=("layers", "layer", "thicknesses"), noun="layer",
+            default=Default("1", "a single layer"), sane="1..5", ),
+        choice("turn", "pieces turned", {"yes": ("turned", "may be turned", "can be turned", "either way", "turn",
+                    "any direction"), "no": ("not turned", "cannot be turned", "can't be turned", "one way",
+                    "with the grain", "on the grain", "no turning", ), },
+            default="yes", because="interfacing may be turned, unless it stretches one way", ),
     ),
     steps=(
         Step("need", "The length that the pieces take", rounding=BUY_CLOTH, label="interfacing to buy",
-             says=("how much", "interfacing", "how much interfacing", "how long", "length", "yardage", "fabric", "how many yards", "how many metres", "buy")),
+            says=("how much", "interfacing", "how much interfacing", "how long", "length", "yardage", "fabric",
+                "how many yards", "how many metres", "buy", ), ),
     ),
     answers=("need",),
     headline=("Buy {need} of interfacing.",),

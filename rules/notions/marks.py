@@ -47,13 +47,18 @@ def _even(run: Run) -> Setting:
     number, gaps = int(run.get("number")), run.get("gaps")
     span = run.get("length") - run.get("first") - run.get("last")
     if span < 0:
-        raise Impossible(f"the ends take more than the line of {run.show(run.get('length'), LENGTH)} has; give shorter insets, "
-                         "such as: 1/2 in at each end")
+        raise Impossible(
+            f"the ends take more than the line of {run.show(run.get('length'), LENGTH)} has; give shorter insets, "
+            "such as: 1/2 in at each end"
+        )
     if gaps < 1:
         raise Impossible("one mark has nothing to be spaced from; give two or more, such as: 2 buttons")
-    run.say("Share what lies between the first and the last among the spaces", "spacing = (length of the line − insets) ÷ spaces",
-            f"({run.show(run.get('length'), LENGTH)} − {run.show(run.get('first'), LENGTH)} − {run.show(run.get('last'), LENGTH)}) ÷ {gaps}",
-            run.show(span / gaps, LENGTH))
+    run.say(
+        "Share what lies between the first and the last among the spaces",
+        "spacing = (length of the line − insets) ÷ spaces",
+        f"({' − '.join(run.show(run.get(name), LENGTH) for name in ('length', 'first', 'last'))}) ÷ {gaps}",
+        run.show(span / gaps, LENGTH),
+    )
     return Setting(number, span / gaps)
 
 
@@ -61,8 +66,10 @@ def _through(run: Run, even: Setting, place: Fraction) -> Setting:
     """Marks spaced evenly from the first so that one falls at a stated place, the last as near its inset as can be."""
     length, first, inset = run.get("length"), run.get("first"), run.get("last")
     if not first < place <= length:
-        raise Impossible(f"the place {run.show(place, LENGTH)} must lie between the first mark and the end of the line; "
-                         "give it from the same end as the first mark, such as: bust line 8 in from the top")
+        raise Impossible(
+            f"the place {run.show(place, LENGTH)} must lie between the first mark and the end of the line; "
+            "give it from the same end as the first mark, such as: bust line 8 in from the top"
+        )
     way = place - first
     tries = []
     for spaces in {max(1, math.floor(way / even.spacing)), max(1, math.ceil(way / even.spacing))}:
@@ -72,8 +79,12 @@ def _through(run: Run, even: Setting, place: Fraction) -> Setting:
         tries.append((abs(left - inset), spaces, number, left))
     _, spaces, number, left = min(tries)
     step = way / spaces
-    run.say("Divide the way from the first mark to the stated place into whole spaces", "spacing = (place − first) ÷ spaces",
-            f"({run.show(place, LENGTH)} − {run.show(first, LENGTH)}) ÷ {spaces}", run.show(step, LENGTH))
+    run.say(
+        "Divide the way from the first mark to the stated place into whole spaces",
+        "spacing = (place − first) ÷ spaces",
+        f"({run.show(place, LENGTH)} − {run.show(first, LENGTH)}) ÷ {spaces}",
+        run.show(step, LENGTH),
+    )
     said = f"One mark falls at {run.show(place, LENGTH)}, which leaves {_shown(run, left)} below the last."
     return Setting(number, step, (said,))
 
@@ -90,14 +101,24 @@ def _marks(run: Run) -> Outcome:
     if place is not None and setting.spacing > 0:
         setting = _through(run, setting, place)
     if setting.number > MOST_LISTED:
-        raise Impossible(f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing")
+        raise Impossible(
+            f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing"
+        )
     places = [run.get("first") + index * setting.spacing for index in range(setting.number)]
     texts = [_shown(run, at) for at in places]
     unit = SPACING.of(run.system).unit
     numbers = ", ".join(text.removesuffix(f" {unit}") for text in texts)
-    run.say("Count every place from the start of the line with the exact spacing, and round only what is marked", "first + n × spacing",
-            "", f"{numbers} {unit}")
-    drawing = LineDrawing(Fraction(run.get("length")), tuple(zip(places, texts, strict=True))) if len(places) <= MOST_DRAWN else None
+    run.say(
+        "Count every place from the start of the line with the exact spacing, and round only what is marked",
+        "first + n × spacing",
+        "",
+        f"{numbers} {unit}",
+    )
+    drawing = (
+        LineDrawing(Fraction(run.get("length")), tuple(zip(places, texts, strict=True)))
+        if len(places) <= MOST_DRAWN
+        else None
+    )
     values = {"spacing": setting.spacing, "count": Fraction(setting.number), "places": f"{numbers} {unit}"}
     return Outcome(values, notes=setting.notes, drawing=drawing)
 
@@ -105,81 +126,108 @@ def _marks(run: Run) -> Outcome:
 EVEN_MARKS = Rule(
     topic="evenly spaced marks",
     family="notions",
-    says=("buttons", "buttonholes", "snaps", "press studs", "hooks and eyes", "eyelets", "button spacing", "evenly spaced", "space evenly",
-          "spacing", "evenly", "equally spaced", "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
-          "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads", "place buttons"),
+    says=("buttons", "buttonholes", "snaps", "press studs", "hooks and eyes",
+        "eyelets", "button spacing", "evenly spaced", "space evenly", "spacing", "evenly", "equally spaced",
+        "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
+        "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads",
+        "place buttons", ),
     about="Where to mark buttons, snaps, hooks or eyelets so that they stand evenly along an edge.",
     inputs=(
         Input("length", "length of the line", LENGTH,
-              says=("front edge", "front", "edge", "band", "button band", "placket", "opening", "line", "along", "length", "strip", "button front", "long",
-                    "seam", "top edge", "hem", "waistband", "cardigan", "cardi", "shirt", "shirt front", "in all", "over", "across", "side", "belt",
-                    "panel", "cushion", "curtain", "rail", "round", "circle", "hoop", "duvet", "sleeve", "neckline"),
-              default=Default("=first + last + gaps * apart", "The spaces between the marks and both ends together", derived=True),
-              ask="How long is the edge they stand along?", example="24 in", sane="1 cm..100 m", practice="10 in..30 in by 1 in"),
+            says=("front edge", "front", "edge", "band", "button band", "placket", "opening", "line", "along",
+                "length", "strip", "button front", "long", "seam", "top edge", "hem", "waistband", "cardigan",
+                "cardi", "shirt", "shirt front", "in all", "over", "side", "belt", "panel", "cushion",
+                "curtain", "rail", "round", "circle", "hoop", "duvet", "sleeve", "neckline", ),
+            default=Default("=first + last + gaps * apart", "The spaces between the marks and both ends together",
+                derived=True), ask="How long is the edge they stand along?", example="24 in", sane="1 cm..100 m",
+            practice="10 in..30 in by 1 in", ),
         Input("number", "number of marks", COUNT,
-              says=("buttons", "button", "snaps", "hooks", "eyelets", "marks", "poppers", "buttonholes", "press studs", "hooks and eyes", "grommets",
-                    "rings", "loops", "belt loops", "tabs", "magnets", "rivets", "bows", "beads", "pins", "pleats", "tucks", "points", "notches",
-                    "of them", "sequins"),
-              noun="{what}",
-              default=(
-                  Default("=max(1, round((length - first - last) / apart))", "The nearest whole number of spaces, one mark each", when={"closed": "yes"},
-                          derived=True),
-                  Default("=max(1, round((length - first - last) / apart)) + 1", "The nearest whole number of spaces, and one mark more", derived=True),
-              ),
-              ask="How many are there, or how far apart do you want them?", example="7 buttons", sane="1..1000", practice="4..10 by 1"),
+            says=("buttons", "button", "snaps", "hooks", "eyelets", "marks", "poppers", "buttonholes", "press studs",
+                "hooks and eyes", "grommets", "rings", "loops", "belt loops", "tabs", "magnets", "rivets", "bows",
+                "beads", "pins", "pleats", "tucks", "points", "notches", "of them", "sequins", ), noun="{what}",
+            default=(Default("=max(1, round((length - first - last) / apart))",
+                    "The nearest whole number of spaces, one mark each", when={"closed": "yes"}, derived=True, ),
+                Default("=max(1, round((length - first - last) / apart)) + 1",
+                    "The nearest whole number of spaces, and one mark more", derived=True, ), ),
+            ask="How many are there, or how far apart do you want them?", example="7 buttons", sane="1..1000",
+            practice="4..10 by 1", ),
         Input("apart", "spacing wanted", LENGTH,
-              says=("apart", "spacing", "space", "between", "every", "gap", "distance", "set", "intervals", "at intervals", "spaced", "between them",
-                    "centre to centre", "from centre to centre", "between buttons", "spaces of"),
-              ask="How many are there, or how far apart do you want them?", example="3 in apart", sane="1 mm..5 m", practice="2 in..5 in by 1/2 in"),
+            says=("apart", "spacing", "space", "between", "every", "gap", "distance", "set", "intervals",
+                "at intervals", "spaced", "between them", "centre to centre", "from centre to centre",
+                "between buttons", "spaces of", ), ask="How many are there, or how far apart do you want them?",
+            example="3 in apart", sane="1 mm..5 m", practice="2 in..5 in by 1/2 in", ),
         Input("inset", "inset at each end", LENGTH,
-              says=("each end", "at each end", "both ends", "either end", "from each end", "insets", "inset", "in from each end", "from the ends", "ends",
-                    "at the ends", "margins", "margin", "from both ends", "in from the ends", "from the edges", "from each edge", "free at each end",
-                    "left at each end", "end", "clear at each end"),
-              default=(Default("0 in", "the marks run round and meet", when={"closed": "yes"}, derived=True),
-                       Default("1/2 in | 1.2 cm", "the usual for buttons (common practice)")),
-              sane="0 mm..5 m", practice="1/2 in..1 in by 1/4 in"),
+            says=("from each side", "each side", "either side", "each end", "at each end", "both ends", "either end",
+                "from each end", "insets", "inset", "in from each end", "from the ends", "ends", "at the ends",
+                "margins", "margin", "from both ends", "in from the ends", "from the edges", "from each edge",
+                "free at each end", "left at each end", "end", "clear at each end", ),
+            default=(Default("0 in", "the marks run round and meet", when={"closed": "yes"}, derived=True),
+                Default("1/2 in | 1.2 cm", "the usual for buttons (common practice)"), ), sane="0 mm..5 m",
+            practice="1/2 in..1 in by 1/4 in", ),
         Input("first", "inset of the first", LENGTH,
-              says=("above the first", "from the top", "top", "at the top", "first", "above", "before the first", "left at the top", "below the top",
-                    "start", "from the start", "down from the top", "neck", "from the neck", "below the neck", "top button",
-                    "at the start", "first button", "at the neck", "above the top", "from the top edge", "below the top edge"),
-              default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m", practice="1/2 in..1 in by 1/4 in"),
+            says=("above the first", "from the top", "top", "at the top", "first", "above", "before the first",
+                "left at the top", "below the top", "start", "from the start", "down from the top", "neck",
+                "from the neck", "below the neck", "top button", "at the start", "first button", "at the neck",
+                "above the top", "from the top edge", "below the top edge", ),
+            default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m",
+            practice="1/2 in..1 in by 1/4 in", ),
         Input("last", "inset of the last", LENGTH,
-              says=("below the last", "from the bottom", "bottom", "at the bottom", "last", "below", "after the last", "left at the bottom",
-                    "above the hem", "from the hem", "at the hem", "up from the bottom", "above the bottom", "at the end", "last button", "at the lower end",
-                    "bottom button", "from the bottom edge", "lower end", "from the end"),
-              default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m", practice="1/2 in..4 in by 1/2 in"),
-        Input("gaps", "spaces", COUNT, says=("gaps", "spaces"),
-              default=(Default("=number", "Round a closed line there are as many spaces as marks", when={"closed": "yes"}, derived=True),
-                       Default("=number - 1", "There is one space fewer than there are marks", derived=True)),
-              sane="1..1000"),
+            says=("below the last", "from the bottom", "bottom", "at the bottom", "last", "below", "after the last",
+                "left at the bottom", "above the hem", "from the hem", "at the hem", "up from the bottom",
+                "above the bottom", "at the end", "last button", "at the lower end", "bottom button",
+                "from the bottom edge", "lower end", "from the end", ),
+            default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m",
+            practice="1/2 in..4 in by 1/2 in", ),
+        Input("gaps", "spaces", COUNT,
+            says=("gaps", "spaces"),
+            default=(Default("=number", "Round a closed line there are as many spaces as marks",
+                    when={"closed": "yes"}, derived=True, ), Default("=number - 1",
+                    "There is one space fewer than there are marks", derived=True), ), spoken=True, sane="1..1000", ),
         Input("place", "place where one must fall", LENGTH,
-              says=("bust line", "bustline", "bust", "bust point", "falls at", "must fall", "to fall", "fall at", "must be at", "fullest part", "bust level"),
-              extra=True, sane="0 mm..100 m", practice="6 in..12 in by 1/2 in"),
+            says=("bust line", "bustline", "bust", "bust point", "falls at", "must fall", "to fall", "fall at",
+                "must be at", "fullest part", "bust level", ), extra=True, sane="0 mm..100 m",
+            practice="6 in..12 in by 1/2 in", ),
         choice("what", "what is marked", WHAT, default=Default("mark", "not said", derived=True)),
-        flag("closed", "closed line", ("in a circle", "round a circle", "closed loop", "all the way round", "all round", "all the way around",
-                                       "in the round", "around the hem", "round the hem", "hoop", "circle", "round")),
+        flag("closed", "closed line", ("in a circle", "round a circle", "closed loop", "all the way round",
+                "all round", "all the way around", "in the round", "around the hem", "round the hem", "hoop",
+                "circle", "round", ), ),
     ),
     steps=(
-        Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING, label="spacing",
-             says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart"), stated=("comes out", "turned out")),
-        Step("count", "So many marks", kind=COUNT, noun="{what}", label="number", says=("how many", "number", "number of buttons", "how many buttons",
-             "many buttons", "many")),
+        Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING,
+            label="spacing",
+            says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart"),
+            stated=("comes out", "turned out"), ),
+        Step("count", "So many marks", kind=COUNT, noun="{what}", label="number",
+            says=("how many", "number", "number of buttons", "how many buttons", "many buttons", "many"), ),
         Step("line", "The whole line", "length", rounding=CUT, label="whole line",
-             says=("how long", "length of the band", "button band", "how long is the band", "band length", "whole length", "how long is", "total length", "how long", "how long a band")),
+            says=("how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
+                "how long is the band", "band length", "whole length", "how long is", "total length", "how long",
+                "how long a band", ), ),
         Step("places", "Each mark's place from the start of the line", kind=TEXT, label="marks at",
-             says=("where", "positions", "position", "place", "places", "marks", "mark", "list", "placement", "measurements")),
+            says=("where", "positions", "position", "place", "places", "marks", "mark", "list", "placement",
+                "measurements", ), ),
     ),
     answers=("spacing", "count", "places"),
-    headline=("Set {count} {spacing} apart: at {places}.", "{count}, {spacing} apart.", "Set them {spacing} apart.", "The line is {line} long."),
+    headline=(
+        "Set {count} {spacing} apart: at {places}.",
+        "{count}, {spacing} apart.",
+        "Set them {spacing} apart.",
+        "The line is {line} long.",
+    ),
     source=ARITHMETIC,
     algorithm=_marks,
     defers=("buttonhole", "button sizes"),
     no_unknown=("length", "number", "apart", "gaps", "first", "last", "inset", "place"),
-    notes=("Put one button at the fullest part of the bust, so that the front does not gape; say \"bust line 8 in from the top\".",),
+    notes=(
+        'Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from '
+        'the top".',
+    ),
     examples=(
         "7 buttons on a 40 cm band, 2 cm at each end -> 6 cm; 7 buttons",
-        "front edge 64 cm, buttons 8 cm apart, 4 cm above the first and 4 cm below the last, how many buttons -> 8 buttons",
-        "5 buttons set 3 in apart with half an inch at the top and half an inch at the bottom; how long is the button band -> 13 in",
+        "front edge 64 cm, buttons 8 cm apart, 4 cm above the first and 4 cm below the last, how many buttons -> "
+        "8 buttons",
+        "5 buttons set 3 in apart with half an inch at the top and half an inch at the bottom; how long is the "
+        "button band -> 13 in",
         "6 snaps along 15 in -> 2 3/4 in; 1/2, 3 1/4, 6 1/8, 8 7/8, 11 3/4, 14 1/2 in",
     ),
     related=("buttonhole", "button stand", "eyelets"),

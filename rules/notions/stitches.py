@@ -13,26 +13,38 @@ from ..engine.run import Impossible, Needs, Run
 STITCH_LENGTH = Rule(
     topic="stitch length",
     family="notions",
-    says=("stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch", "stitch setting", "stitches in a seam", "stitch size",
-          "mm stitch", "stitch dial", "machine stitches", "stitch is", "mm stitches", "stitches in seam"),
+    says=("stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch",
+        "stitch setting", "stitches in a seam", "stitch size", "mm stitch", "stitch dial", "machine stitches",
+        "stitch is", "mm stitches", "stitches in seam"),
     about="Stitch length in millimetres and in stitches an inch, and the stitches in a seam.",
     inputs=(
-        Input("rate", "stitches a length", PER_LENGTH, says=("stitches to the inch", "stitches an inch", "spi", "stitches per inch", "stitches"),
-              default=Default("=1 / mm", "One stitch over its length", derived=True), ask="How many stitches to the inch, or how long is a stitch?", example="10 stitches to the inch",
-              practice="6 st/in..15 st/in by 1 st/in"),
-        Input("mm", "stitch length", LENGTH, says=("stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to", "in stitches", "stitches"), axis="length",
-              default=Default("=1 / rate", "One length over the stitches in it", derived=True), ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm",
-              sane="0.1 mm..3 cm", usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),
-        Input("seam", "seam length", LENGTH, says=("seam", "hem", "of seam", "edge", "in a seam of", "along", "seam of", "over"), extra=True, spoken=True, sane="1 mm..1000 km",
-              practice="10 in..60 in by 5 in"),
+        Input("rate", "stitches a length", PER_LENGTH,
+            says=("stitches to the inch", "stitches an inch", "spi", "stitches per inch", "stitches"),
+            default=Default("=1 / mm", "One stitch over its length", derived=True),
+            ask="How many stitches to the inch, or how long is a stitch?", example="10 stitches to the inch",
+            practice="6 st/in..15 st/in by 1 st/in"),
+        Input("mm", "stitch length", LENGTH,
+            says=("stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
+                "in stitches", "stitches"), axis="length",
+            default=Default("=1 / rate", "One length over the stitches in it", derived=True),
+            ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..3 cm",
+            usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),
+        Input("seam", "seam length", LENGTH,
+            says=("seam", "hem", "of seam", "edge", "in a seam of", "along", "seam of", "over"), extra=True,
+            spoken=True, sane="1 mm..1000 km", practice="10 in..60 in by 5 in"),
     ),
     steps=(
-        Step("length", "A stitch is as long as the length over the stitches in it", "mm", rounding=MM_TENTH, label="stitch length in mm", unit=("mm", "mm"),
-             says=("how long", "length", "what length", "stitch length", "what setting")),
-        Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI, label="stitches to the inch", unit=("st/in", "st/in"),
-             says=("per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch", "stitches an inch", "how many to the inch")),
-        Step("stitches", "As many stitches as the seam holds", "seam / mm", COUNT, rounding=COUNT_NEAR, noun="stitch", label="stitches in the seam",
-             says=("how many stitches", "how many machine stitches", "machine stitches", "stitches in the seam", "stitches in all", "in the seam", "in a seam")),
+        Step("length", "A stitch is as long as the length over the stitches in it", "mm", rounding=MM_TENTH,
+            label="stitch length in mm", unit=("mm", "mm"),
+            says=("how long", "length", "what length", "stitch length", "what setting")),
+        Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI,
+            label="stitches to the inch", unit=("st/in", "st/in"),
+            says=("per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch",
+                "stitches an inch", "how many to the inch")),
+        Step("stitches", "As many stitches as the seam holds", "seam / mm", COUNT, rounding=COUNT_NEAR, noun="stitch",
+            label="stitches in the seam",
+            says=("how many stitches", "how many machine stitches", "machine stitches", "stitches in the seam",
+                "stitches in all", "in the seam", "in a seam")),
     ),
     answers=("length", "spi", "stitches"),
     headline=("A stitch is {length} long: {spi}.", "{spi}.", "There are {stitches} in the seam."),
@@ -49,7 +61,22 @@ STITCH_LENGTH = Rule(
 )
 
 # Metric needle size -> US size as packets print them. One published table pairs 80 with 13; packets print 80/12.
-US_SIZES = {60: 8, 65: 9, 70: 10, 75: 11, 80: 12, 90: 14, 100: 16, 110: 18, 120: 19, 125: 20, 130: 21, 140: 22, 160: 23, 200: 25}
+US_SIZES = {
+    60: 8,
+    65: 9,
+    70: 10,
+    75: 11,
+    80: 12,
+    90: 14,
+    100: 16,
+    110: 18,
+    120: 19,
+    125: 20,
+    130: 21,
+    140: 22,
+    160: 23,
+    200: 25,
+}
 LEAST_METRIC = 40  # US sizes end well below, metric sizes begin above
 FOR_CLOTH = {"light": "65/9 to 75/11", "medium": "80/12 to 90/14", "heavy": "100/16 to 110/18", "filmy": "65/9"}
 
@@ -64,10 +91,27 @@ def _needle(run: Run) -> Outcome:
         run.say("Look up the published table of needles for cloths", "", f"{cloth} cloth", FOR_CLOTH[cloth])
         return Outcome({"for_cloth": FOR_CLOTH[cloth]})
     metric = _metric(int(size))
-    run.say("Look up the size in the table that packets print", "metric size / US size", "", f"{metric}/{US_SIZES.get(metric, '?')}")
-    run.say("A metric size is a hundred times the blade's thickness in millimetres", "size ÷ 100", f"{metric} ÷ 100", f"{metric / 100:g} mm")
-    other = f"{metric} metric" if size < LEAST_METRIC else f"US {US_SIZES[metric]}" if metric in US_SIZES else "no US size in the table"
-    values: dict[str, object] = {"other": Fraction(metric if size < LEAST_METRIC else US_SIZES.get(metric, 0)), "both": f"{metric}/{US_SIZES.get(metric, '?')} ({other})",
+    run.say(
+        "Look up the size in the table that packets print",
+        "metric size / US size",
+        "",
+        f"{metric}/{US_SIZES.get(metric, '?')}",
+    )
+    run.say(
+        "A metric size is a hundred times the blade's thickness in millimetres",
+        "size ÷ 100",
+        f"{metric} ÷ 100",
+        f"{metric / 100:g} mm",
+    )
+    other = (
+        f"{metric} metric"
+        if size < LEAST_METRIC
+        else f"US {US_SIZES[metric]}"
+        if metric in US_SIZES
+        else "no US size in the table"
+    )
+    values: dict[str, object] = {"other": Fraction(metric if size < LEAST_METRIC else US_SIZES.get(metric, 0)),
+        "both": f"{metric}/{US_SIZES.get(metric, '?')} ({other})",
                                  "blade": Fraction(metric, 100)}  # fmt: skip
     if metric not in US_SIZES:
         del values["other"]
@@ -79,36 +123,52 @@ def _metric(size: int) -> int:
         return size
     found = next((metric for metric, us in US_SIZES.items() if us == size), None)
     if found is None:
-        raise Impossible(f"no needle of US size {size} is in the table; give one of {', '.join(map(str, US_SIZES.values()))}, or a metric size such as 80")
+        raise Impossible(
+            f"no needle of US size {size} is in the table; give one of {', '.join(map(str, US_SIZES.values()))}, "
+            "or a metric size such as 80"
+        )
     return found
 
 
 NEEDLE = Rule(
     topic="machine needle",
     family="notions",
-    says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade", "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric"),
+    says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
+        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric", ),
     about="A machine needle's size in both systems, its blade, and the size for a cloth.",
     inputs=(
-        Input("size", "needle size", COUNT, says=("size", "needle", "us", "metric", "nm", "us size", "needle size", "number", "no"), ask="What is the needle's size, or what cloth is it for?",
-              example="80", sane="6..330", practice="60..120 by 10"),
-        choice("cloth", "cloth", {
-            "light": ("light", "lightweight", "light woven", "lawn", "silk", "chiffon lining", "voile", "fine cloth", "batiste", "thin", "lightweight cotton", "light weight"),
-            "medium": ("medium", "medium weight", "cotton", "quilting cotton", "poplin", "linen", "calico", "shirting", "gingham", "mediumweight", "medium woven"),
-            "heavy": ("heavy", "heavyweight", "denim", "canvas", "upholstery", "heavy woven", "jeans", "coating", "heavy weight", "leather", "duck", "tweed"),
-            "filmy": ("filmy", "organdy", "net", "organza", "chiffon", "tulle"),
-            "none": (),
-        }, default=Default("none", derived=True)),
+        Input("size", "needle size", COUNT,
+            says=("size", "needle", "us", "metric", "nm", "us size", "needle size", "number", "no"),
+            ask="What is the needle's size, or what cloth is it for?", example="80", sane="6..330",
+            practice="60..120 by 10", ),
+        choice("cloth", "cloth", {"light": ("light", "lightweight", "light woven", "lawn", "silk", "chiffon lining",
+                    "voile", "fine cloth", "batiste", "thin", "lightweight cotton", "light weight", ),
+                "medium": ("medium", "medium weight", "cotton", "quilting cotton", "poplin", "linen", "calico",
+                    "shirting", "gingham", "mediumweight", "medium woven", ), "heavy": ("heavy", "heavyweight",
+                    "denim", "canvas", "upholstery", "heavy woven", "jeans", "coating", "heavy weight", "leather",
+                    "duck", "tweed", ), "filmy": ("filmy", "organdy", "net", "organza", "chiffon", "tulle"),
+                "none": (), },
+            default=Default("none", derived=True), ),
     ),
     steps=(
-        Step("other", "The size in the other system", kind=COUNT, rounding=COUNT_NEAR, label="size in the other system",
-             says=("us size", "metric size", "metric", "other", "equivalent", "convert", "same as", "us", "in us", "american size", "european size", "what size", "size")),
-        Step("blade", "A metric size is a hundred times the blade's thickness in mm", kind=LENGTH, label="blade", unit=("mm", "mm"),
-             says=("blade", "thickness", "how thick", "diameter", "blade diameter", "blade thickness", "thick"), axis="thickness"),
+        Step("other", "The size in the other system", kind=COUNT, rounding=COUNT_NEAR,
+            label="size in the other system",
+            says=("us size", "metric size", "metric", "other", "equivalent", "convert", "same as", "us", "in us",
+                "american size", "european size", "what size", "size", ), ),
+        Step("blade", "A metric size is a hundred times the blade's thickness in mm", kind=LENGTH, label="blade",
+            unit=("mm", "mm"),
+            says=("blade", "thickness", "how thick", "diameter", "blade diameter", "blade thickness", "thick"),
+            axis="thickness", ),
         Step("both", "As packets print it", kind=TEXT, label="as printed"),
-        Step("for_cloth", "Sizes for the cloth", kind=TEXT, label="needle for the cloth", says=("which needle", "what needle", "needle for")),
+        Step("for_cloth", "Sizes for the cloth", kind=TEXT, label="needle for the cloth",
+            says=("which needle", "what needle", "needle for"), ),
     ),
     answers=("other", "for_cloth", "blade", "both"),
-    headline=("Needle {both}; the blade is {blade} thick.", "Use a needle of size {for_cloth}.", "The blade is {blade} thick."),
+    headline=(
+        "Needle {both}; the blade is {blade} thick.",
+        "Use a needle of size {for_cloth}.",
+        "The blade is {blade} thick.",
+    ),
     source="packet sizes: Siruba and Texpedia tables; Nm = 100 x blade diameter: DIN 5325 (Schmetz)",
     algorithm=_needle,
     no_unknown=("size",),
@@ -116,7 +176,7 @@ NEEDLE = Rule(
     examples=(
         "blade thickness of a size 80 needle, in mm -> 0.8 mm",
         "US size of a 90 needle -> 14",
-        "which needle for denim -> 100/16 to 110/18",
+        "which machine needle for denim -> 100/16 to 110/18",
         "what is a US 14 needle in metric -> 90",
     ),
     related=("stitch length", "thread"),

@@ -13,6 +13,7 @@ BEDS: dict[str, tuple[tuple[str, ...], str, str]] = {
     "crib": (("crib", "us crib", "crib quilt", "baby crib"), "28 in | 71 cm", "52 in | 132 cm"),
     "small_single": (("small single",), "30 in | 75 cm", "75 in | 190 cm"),
     "single": (("single", "single bed", "uk single"), "36 in | 90 cm", "75 in | 190 cm"),
+    "large_single": (("large single", "king single", "long single"), "42 in | 105 cm", "78 in | 200 cm"),
     "small_double": (("small double", "three quarter bed", "queen uk small"), "48 in | 120 cm", "75 in | 190 cm"),
     "double": (("double", "double bed", "uk double"), "54 in | 135 cm", "75 in | 190 cm"),
     "king": (("king", "king size", "king size bed", "king bed"), "76 in | 150 cm", "80 in | 200 cm"),
@@ -22,6 +23,7 @@ BEDS: dict[str, tuple[tuple[str, ...], str, str]] = {
     "twin": (("twin", "twin bed", "us twin", "twin size"), "38 in | 97 cm", "75 in | 191 cm"),
     "twin_xl": (("twin xl", "twin extra long", "xl twin", "long twin"), "38 in | 97 cm", "80 in | 203 cm"),
     "full": (("full", "full bed", "full size", "us full", "us double"), "54 in | 137 cm", "75 in | 191 cm"),
+    "full_xl": (("full xl", "full extra long", "xl full"), "54 in | 137 cm", "80 in | 203 cm"),
     "queen": (("queen", "queen bed", "queen size", "us queen"), "60 in | 152 cm", "80 in | 203 cm"),
     "california_king": (("california king", "cal king", "western king"), "72 in | 183 cm", "84 in | 213 cm"),
 }

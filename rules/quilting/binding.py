@@ -88,6 +88,7 @@ BIAS_BINDING = Rule(
               "It takes {need} of bias."),
     sizes=(("width", "length"),),
     home="in",
+    defers=("bias binding",),
     source="continuous bias: side of the square = square root of (length × strip width), published by guilds and shops; geometry",
     cautions=(
         Caution("Bias is needed only where an edge curves; straight edges take strips cut across the cloth"),

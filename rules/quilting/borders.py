@@ -33,9 +33,9 @@ BORDERS = Rule(
         Input("outer", "second border width, finished", LENGTH, says=("outer border", "second border", "then a border", "outside border", "another border"),
               extra=True, spoken=True, ask="How wide does the second border finish?", example="6 in", sane="5 mm..1 m", practice="3 in..8 in by 1 in"),
         choice("kind", "corners", {
-            "sides_first": ("butted", "sides first", "straight", "overlapped", "side borders first"),
+            "sides_first": ("butted", "butted border", "butted borders", "sides first", "straight", "overlapped", "side borders first"),
             "ends_first": ("top and bottom first", "ends first", "tops first"),
-            "mitred": ("mitred", "mitre", "mitred corners", "mitring"),
+            "mitred": ("mitred", "mitred border", "mitred borders", "mitre", "mitred corners", "mitring"),
             "corner_squares": ("corner squares", "cornerstones", "corner blocks", "corner posts", "corner stones"),
         }, default=(Default("sides_first", "butted, the sides sewn on first, is the usual way"),)),
         flag("is_finished", "the size is the finished one", ("finished size", "finished quilt", "finishes at", "once finished")),
@@ -85,6 +85,7 @@ BORDERS = Rule(
               "Buy {cloth} of cloth for the border: {strips}."),
     sizes=(("width", "length"),),
     home="in",
+    insists=True,
     source=COMMON_PRACTICE,
     cautions=(
         Caution("Measure the quilt through the middle, not along the edge, which stretches; cut both sides to that one length"),

@@ -27,8 +27,8 @@ SHORT = (
 FROM_A_FAT_QUARTER = Rule(
     topic="from a fat quarter",
     family="quilting",
-    says=("fat quarter", "fat eighth", "fq", "fat quarters", "squares from a fat quarter", "quarter yard", "long quarter", "from a fat quarter",
-          "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard", "half yard", "fat"),
+    says=("fat quarter", "fat eighth", "fq", "fat quarters", "quarter yard", "long quarter", "from a fat quarter",
+          "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard", "half yard", "fat", "can i cut", "can i get", "come out of", "get out of", "can be cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts of cloth for a number of pieces.",
     inputs=(
         Input("width", "piece width, cut", LENGTH, says=("squares", "square", "pieces", "rectangles", "patches", "cut", "piece", "wide", "rectangle",

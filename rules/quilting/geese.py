@@ -5,8 +5,8 @@ from __future__ import annotations
 from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
-from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .seam_geometry import half_square_addition, quarter_square_addition
+from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .words import SEAM
 
 NOT_TWO_TO_ONE = (

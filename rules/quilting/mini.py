@@ -50,7 +50,7 @@ MACHINE_COVER = Rule(
 TABLE_QUILT = Rule(
     topic="mini quilt for a table",
     family="quilting",
-    says=("quilted runner", "table topper", "table quilt", "quilt for a table", "mini quilt for a table", "quilted table mat", "quilted table runner"),
+    says=("quilted runner", "table topper", "table quilt", "quilt for a table", "mini quilt for a table", "quilted table mat", "quilted table runner", "quilted table topper"),
     about="The finished size of a quilt for a table that hangs over its edges, or stays within them.",
     inputs=(
         Input("width", "table width", LENGTH, says=("table", "wide", "width", "across"), axis="width", ask="How wide is the table?", example="30 in", sane="10 cm..5 m",
@@ -74,7 +74,7 @@ TABLE_QUILT = Rule(
     source=COMMON_PRACTICE,
     examples=(
         "table quilt for a table 30 x 60 in to hang over 8 in, what size -> 46 in; 76 in",
-        "table topper for a table 80 cm by 120 cm, overhang 15 cm -> 110 cm; 150 cm",
+        "quilted table topper for a table 80 cm by 120 cm, overhang 15 cm -> 110 cm; 150 cm",
         "quilt for a table 36 in wide and 36 in long with a 6 in drop -> 48 in; 48 in",
     ),
     related=("blocks for a size", "binding strips"),

@@ -30,7 +30,7 @@ def _counts() -> tuple[Step, ...]:
              rounding=COUNT_UP, noun="block", label="blocks", says=("how many blocks", "blocks in all", "number of blocks", "total blocks"),
              stated=("in all", "blocks in all")),
         Step("side_triangles", "One for each gap along the four sides", "2 * (across + down - 2)", COUNT, rounding=COUNT_UP, noun="triangle",
-             label="side triangles", says=("how many side triangles", "side triangles", "how many triangles", "setting triangles", "how many setting triangles",
+             label="side triangles", says=("how many side triangles", "side triangles", "how many triangles", "setting triangles", "how many setting triangles", "how many side setting triangles", "side setting triangles",
                                            "number of side triangles", "triangles for the sides")),
     )  # fmt: skip
 
@@ -54,8 +54,8 @@ SETTING_TRIANGLES = Rule(
              label="addition for a square cut twice"),
         Step("side", "Add it to the diagonal, and cut the square twice: four side triangles", "diagonal + rounded(side_addition)", rounding=PATCH_CUT,
              label="square for the sides, cut twice",
-             says=("side", "sides", "side triangles", "square for the side triangles", "square for the sides", "what size", "how big", "square",
-                   "squares for the side triangles", "cut for the side triangles", "what square",
+             says=("side", "sides", "side triangles", "square for the side triangles", "square for the sides",
+                   "squares for the side triangles", "cut for the side triangles",
                    "side setting triangles", "side setting triangle"),
              stated=("cut", "already cut", "square", "squares", "cut twice", "side", "have", "cut at")),
         Step("corner_addition", "A corner triangle is half a square: it takes seam × (2 + √2) more", HALF_SQUARE, rounding=PATCH_CUT,
@@ -82,6 +82,7 @@ SETTING_TRIANGLES = Rule(
     home="in",
     source=GEOMETRY,
     algorithm=_layout,
+    insists=True,
     cautions=(BIAS_EDGES,),
     notes=("Some charts round up to the next 1/4 or 1/2 in, or add 1/2 to 1 in more so that the blocks float: cut larger and trim if you like that.",),
     examples=(

@@ -38,7 +38,7 @@ STRIPS_AND_PATCHES = Rule(
         Step("height", "The way that takes less cloth gives the height of a strip",
              "if(rounded(per_turned) >= 1, if(strips_turned * other < strips_one * cut, other, cut), cut)", label="strip height",
              says=("strip height", "strip width", "how wide the strips", "height of the strips")),
-        Step("per_strip", "From one strip, that way", "if(height = cut, rounded(per_one), rounded(per_turned))", COUNT,
+        Step("per_strip", "From one strip, that way", "if(other = cut, rounded(per_one), if(height = cut, rounded(per_one), rounded(per_turned)))", COUNT,
              rounding=COUNT_DOWN, noun="patch", label="from one strip",
              says=("per strip", "from each strip", "from one strip", "in a strip", "how many per strip", "squares per strip", "from a strip")),
         Step("strips", "Whole strips of that height", "if(height = cut, strips_one, strips_turned)", COUNT, rounding=COUNT_UP, noun="strip", label="strips",

@@ -74,7 +74,8 @@ def test_every_general_caution_has_a_question_that_raises_it(caution: object) ->
 
 def test_a_caution_comes_with_its_source_and_after_a_full_answer() -> None:
     made = ask("how long a drawcord for a hood opening of 60 cm")
-    assert made.results and made.working
+    assert made.results
+    assert made.working
     assert any(caution.endswith("(US 16 CFR 1120.3 and ASTM F1816; Europe EN 14682)") for caution in made.cautions)
 
 

@@ -18,10 +18,11 @@ from ..values import Line, Value
 
 Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, frozenset[int]]]
 
-# Lists of two or more that tell by themselves which rule they are for: the lines of a bill, the pieces of a lay.
-PLAIN = frozenset(("cost lines", "pieces"))
+# Lists of two or more that tell by themselves which rule they are for: lines of a bill, pieces of a lay, a size table.
+PLAIN = frozenset(("cost lines", "pieces", "size table"))
 # Kind of input -> the module and function that read it; a module is loaded when a question first needs it.
 READERS = {
+    "alterations": "alterations.read",
     "changes": "changes.read",
     "cloths on offer": "offers.read",
     "cost lines": "cost_lines.read",

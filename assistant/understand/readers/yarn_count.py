@@ -12,13 +12,15 @@ from rules.engine.units import factor
 from rules.knitting.yarn_count import Count
 
 from ..lexicon import Match
+from ..tokens import tokens
 from ..values import Line, Value
 
 UNITS = {"tex": "tex", "denier": "denier", "dtex": "dtex", "Nm": "Nm", "Ne": "Ne"}
-WORDS = {
+_SPELLED = {
     "worsted": "worsted", "cotton": "Ne", "linen": "linen", "lea": "linen", "woollen": "run", "woolen": "run", "run": "run", "nm": "Nm", "ne": "Ne",
     "metric": "Nm", "yorkshire": "yorkshire", "tex": "tex", "denier": "denier", "dtex": "dtex", "cut": "cut", "decitex": "dtex", "nec": "Ne", "nw": "worsted",
 }  # fmt: skip
+WORDS = {tokens(word)[0]: system for word, system in _SPELLED.items()}
 _PLY = re.compile(r"(\d+)\s*/\s*(\d+)")
 
 

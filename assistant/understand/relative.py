@@ -1,0 +1,76 @@
+"""Changes told by how much: "make it 10 cm deeper", "2 in narrower", which add to what went before, or take from it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from fractions import Fraction
+
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import LENGTH
+from rules.engine.request import Given, Request
+from rules.engine.run import Impossible, Run
+from rules.engine.text import shown
+
+from .choose import Reading
+from .values import Line, Value
+
+# What is said of a measure -> which way it goes, and the axes it may mean, the likeliest first.
+COMPARED: Mapping[str, tuple[int, tuple[str, ...]]] = {
+    "longer": (1, ("length", "height")), "shorter": (-1, ("length", "height")), "wider": (1, ("width",)), "narrower": (-1, ("width",)),
+    "deeper": (1, ("depth", "height")), "shallower": (-1, ("depth",)), "taller": (1, ("height", "length")), "higher": (1, ("height",)),
+    "lower": (-1, ("height",)),
+}  # fmt: skip
+AXIS_WORD = {"length": "long", "height": "high", "width": "wide", "depth": "deep"}
+
+
+def compared(line: Line, value: Value) -> tuple[int, tuple[str, ...]] | None:
+    """Which way, and along which axes, the word straight after a value says that it changes something."""
+    if value.shape != "one" or value.last >= len(line.words) or value.last in line.at_value:
+        return None
+    start, end = line.origin[value.last]
+    return COMPARED.get(line.text[start:end].lower())
+
+
+def with_axes(line: Line, rule: Rule) -> Line | None:
+    """The line with each such word put as the rule's own word for what it changes; None when there is none."""
+    axes = {item.axis for item in rule.inputs if item.kind is LENGTH}
+    words, met = list(line.words), False
+    for value in line.values:
+        told = compared(line, value)
+        axis = next((axis for axis in told[1] if axis in axes), "") if told is not None else ""
+        if axis:
+            words[value.last], met = AXIS_WORD[axis], True
+    return replace(line, words=words) if met else None
+
+
+def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> Request:
+    """The changed request with values told by how much added to (or taken from) what they were before."""
+    given = dict(changed.given)
+    for value in reading.line.values:
+        told, slots = compared(reading.line, value), reading.placing.spots.get(value.number, ())
+        if told is None or len(slots) != 1 or slots[0].name not in given or slots[0].stated:
+            continue
+        name, one = slots[0].name, given[slots[0].name]
+        before = _before(rule, earlier, name)
+        if before is not None and isinstance(one.value, int | float | Fraction):
+            whole = before + told[0] * one.value
+            given[name] = Given(whole, one.unit, shown(whole, one.unit), f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}")
+    return replace(changed, given=given)
+
+
+def _word(line: Line, value: Value) -> str:
+    start, end = line.origin[value.last]
+    return line.text[start:end]
+
+
+def _before(rule: Rule, earlier: Request, name: str) -> Fraction | None:
+    """What an input was before: as given, or as it was assumed; None when it had no number."""
+    item = rule.input(name)
+    if not isinstance(item, Input) or item.kind is not LENGTH or item.many:
+        return None
+    try:
+        value = Run(rule, earlier).maybe(name)
+    except Impossible:
+        return None
+    return value if isinstance(value, Fraction) else None

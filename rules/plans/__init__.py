@@ -1,0 +1,1 @@
+"""Plans: one declaration each, made of the rules of the other families."""
