@@ -244,10 +244,9 @@ def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
 def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Counted | None) -> list[Item]:
     """The entries of a list that a value gives, each so many times as its count says."""
     items = []
-    count = counted.main.value if counted is not None else Fraction(1)
+    count = counted.times if counted is not None else Fraction(1)
     if len(value.members) > 1 and count == len(value.members):
         count = Fraction(1)  # "three strips 3 in, 2 in and 1 1/2 in" counts the list itself
-    count = counted.times if counted is not None else Fraction(1)
     for measure in value.members:
         given = _given(measure, slot, bare, line)
         text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"

@@ -15,7 +15,7 @@ from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import LENGTHS, Line, Value, kinds_of, lacks_length, rough_value
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
 MOST_STEPS = 1200
@@ -166,8 +166,6 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
-    whole = values
-    values = _cloths(rule, line, values)
     backward = _roles_lead(line, values, mentions)
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
@@ -182,42 +180,11 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         else:
             placing.spots[values[index].number] = option.slots
             placing.spoken += option.spoken
-    _part_cloths(placing, values, whole)
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
 
 
-GROUPED = ("size", "span", "cloth")
-
-
-def _cloths(rule: Rule, line: Line, values: list[Value]) -> list[Value]:
-    """The values with each cloth ("2 m of 115 cm") as one, where the rule takes a cloth's length and width together."""
-    if not rule.cloths:
-        return values
-    found: list[Value] = []
-    for value in values:
-        before = found[-1] if found else None
-        if before is not None and before.shape == value.shape == "one" and line.words[before.last : value.first] == ["of"]:
-            if before.main.unit in LENGTHS and value.main.unit in LENGTHS:
-                members = (before.main, value.main)
-                found[-1] = Value("cloth", members, "", before.first, value.last, before.start, value.end, number=before.number)
-                continue
-        found.append(value)
-    return found
-
-
-def _part_cloths(placing: Placing, values: list[Value], whole: list[Value]) -> None:
-    """Give each number of a cloth its own place again."""
-    for value in values:
-        if value.shape != "cloth":
-            continue
-        first = next(index for index, one in enumerate(whole) if one.number == value.number)
-        pair = whole[first : first + 2]
-        slots = placing.spots.pop(value.number, None)
-        if slots is not None:
-            placing.spots.update({one.number: (slot,) for one, slot in zip(pair, slots, strict=True)})
-        else:
-            placing.unplaced = [one for one in placing.unplaced if one is not value] + pair
+GROUPED = ("size", "span")
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
@@ -314,7 +281,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     found: list[Option] = []
     if value.shape in GROUPED or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape in ("size", "cloth") or (value.shape == "span" and found):
+    if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
     named = set() if roles_lead else {
@@ -379,16 +346,16 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in GROUPED else _rate_parts(value.main)
     found = []
-    for rank, group in enumerate({"span": rule.spans, "cloth": rule.cloths}.get(value.shape, rule.sizes)):
+    for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
         fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near, mention = max((_affinity(line, value, by_slot.get(slot.name, ())) for slot in slots), default=(0.0, -1))
+        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
-        found.append(Option(slots, score, mention if value.shape == "cloth" else -1, spoken=near >= BESIDE))
+        found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
 
 
@@ -451,9 +418,6 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     return ""
 
 
-def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
-    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
-    best, second, who = 0.0, 0.0, -1
 def _past_its_width(line: Line, value: Value) -> int:
     """The place after "of 140 cm" behind a length, from where words still speak of it ("1 m of 140 cm enough"); 0 for none."""
     if line.words[value.last : value.last + 1] == ["of"] and value.last + 1 in line.at_value:
@@ -466,7 +430,7 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention], spoken: boo
 
     spoken: the slot is only taken when spoken of, so that words farther on are heard too ("1 m of 140 cm fabric enough").
     """
-    best, who = 0.0, -1
+    best, second, who = 0.0, 0.0, -1
     after = _past_its_width(line, value) if spoken else 0
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:

@@ -63,10 +63,9 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
         Step("lacking", "Take what is in hand from the need", f"{need} - in_hand", LENGTH, label="lacking", unit=units,
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
-    cloths = (*rule.cloths, ("in_hand", rule.cloth_width)) if rule.cloth_width else rule.cloths
     hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
     return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
-                   headline=(*VERDICT_HEADLINES, *rule.headline), cloths=cloths)  # fmt: skip
+                   headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip
 
 
 def verdict_first(rule: Rule, request: Request, wanted: list[str]) -> list[str]:

@@ -193,8 +193,6 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
-    cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
-    cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
@@ -220,8 +218,6 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
-    cloths: tuple[tuple[str, str], ...] = ()
-    cloth_width: str = ""
     pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False

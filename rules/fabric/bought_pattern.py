@@ -68,8 +68,6 @@ BOUGHT_PATTERN = Rule(
              label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy", "length",
              "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll", "only")),
     ),
-    cloths=(("stated_length", "stated_width"),),
-    cloth_width="width",
     answers=("cloth",),
     headline=("Buy {cloth}.",),
     source=f"common practice; {EXTRA_SOURCE}",

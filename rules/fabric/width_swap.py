@@ -93,8 +93,6 @@ WIDTH_SWAP = Rule(
              says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
     ),
-    cloths=(("stated_length", "stated_width"),),
-    cloth_width="width",
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),
     source=f"common practice: the same area of cloth; {EXTRA_SOURCE}",

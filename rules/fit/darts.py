@@ -3,11 +3,6 @@
 from __future__ import annotations
 
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, LENGTH, PERCENT, TEXT
-from ..engine.literal import literal
-from ..engine.outcome import Outcome
-from ..engine.rounding import BODY, FINE, PERCENT_TENTH
-from ..engine.run import Run
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 

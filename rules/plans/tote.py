@@ -6,13 +6,26 @@ from ..bags.pocket import POCKET
 from ..bags.strap import STRAP
 from ..bags.tote import TOTE
 from ..bags.words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
-from ..engine.declare import Input, choice, flag
 from ..engine.declare import Caution, Input, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, Told, plan, same
 from ..fabric.lay_plan import LAY_PLAN
 from ..notions.interfacing import INTERFACING
-from .words import HAND, LAY_SAYS, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, VERDICT, like, price, shrunk, total
+from .words import (
+    HAND,
+    LAY_SAYS,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    VERDICT,
+    like,
+    price,
+    shrunk,
+    total,
+)
 
 OUTER, LINING, STIFF, WEBBING = Buy("outer cloth"), Buy("lining"), Buy("interfacing"), Buy("webbing")
 LINED = {"lined": "yes"}
