@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
-from .lexicon import HOW_AXIS, Match
-from .tokens import FILLERS, LINKS
+from .lexicon import HOW_AXIS, Match, Tag
+from .tokens import FILLERS, LINKS, stem
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -26,6 +27,7 @@ JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
+COUNTED_NEXT = 1.7
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -62,6 +64,10 @@ def _compound(line: Line) -> str:
     return next((SPELLED[spelled] for spelled in COMPOUND if spelled in low), "")
 
 
+# Told, never asked for: what is in hand, and the step a shop cuts by.
+NEVER_ASKED = frozenset((IN_HAND.name, SHOP_STEP.name))
+
+
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
 
@@ -80,8 +86,9 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         strength = _asking(line, match, names_topic) or counted
         if strength <= 0:
             continue
+        strength = max(strength, _opening(rule, line, match, tags))
         for tag in tags:
-            if tag.what == "role" and (counted or not _sought(line, match)):
+            if tag.what == "role" and (tag.name in NEVER_ASKED or counted or not _sought(line, match)):
                 continue
             if not _could_answer(rule, tag.name, line, match):
                 continue
@@ -94,16 +101,27 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     return tuple(_in_order_said(line, ranked, scores, spots))
 
 
+def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
+    """How much a result is what is asked by its place or kind: it opens the question ("strip width to cut ..."), or it is
+    money in a question ("what does it cost at $12 a yard")."""
+    results = [step for tag in tags if tag.what == "result" and (step := rule.step(tag.name))]
+    if not results:
+        return 0.0
+    if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
+        return 1.3
+    return 1.0 if match.first == 0 else 0.0
+
+
 def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
     """Of two things asked for, in one breath ("cut width and height") or in two ("how much can I get, and what change"),
     the one said first leads."""
     if not ranked or ranked[0] not in spots:
         return ranked
-    leads = spots[ranked[0]][0]
+    leads, ends = spots[ranked[0]]
     for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
         first, last = spots[name]
         breath = last + 1 == leads and line.words[last] in (AND if name in ranked else JOINED)
-        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, leads)
+        again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
@@ -128,8 +146,10 @@ def _asks_again(words: list[str], first: int, last: int) -> bool:
 def _sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
     before = line.words[match.first - 1] if match.first else "."
+    after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
-    return asking or before in (".", ",", ";", "?", ":")
+    alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
+    return asking or (before in (".", ",", ";", "?", ":") and alone)
 
 
 def unknown_count(line: Line, heard: frozenset[int]) -> bool:
@@ -233,6 +253,8 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2
+            elif following == "many" and isinstance(declared, Step) and _counts_next(line, spot + 2, declared.noun):
+                gain = COUNTED_NEXT
             elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 1.2
@@ -240,6 +262,12 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
                     gain = 0.5
             if gain > scores.get(declared.name, 0.0):
                 scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
+
+
+def _counts_next(line: Line, first: int, noun: str) -> bool:
+    """Whether what is counted follows "how many" soon, sizes and kinds between ("how many 2 in knife pleats")."""
+    soon = (spot for spot in range(first, min(first + 6, len(line.words))) if spot not in line.at_value)
+    return bool(noun) and any(line.words[spot] == stem(noun) for spot in soon)
 
 
 def could_be_unknown(rule: Rule, name: str) -> bool:

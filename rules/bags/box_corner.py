@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.kinds import LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
@@ -10,10 +10,11 @@ from .words import SEAM_OF_BAG
 BOX_CORNER = Rule(
     topic="box corner",
     family="bags",
-    says=("box corner", "boxed corner", "box corners", "corner cut-out", "corner cutout", "boxing the corners",
-        "boxed base", "gusset corner", "corner squares", "box the corners", "boxed corner cutout", "boxing",
-        "square bottom", "boxed bottom", "corner square", "box out the corners", "notch the corners",
-        "squared corners"),
+    says=("box corner", "panel is cut", "panels are cut", "panels cut", "panel cut", "cut panel",
+        "how deep will the base be", "seamed base", "out of the corners", "boxed corner", "box corners",
+        "corner cut-out", "corner cutout", "boxing the corners", "boxed base", "gusset corner", "corner squares",
+        "box the corners", "boxed corner cutout", "boxing", "square bottom", "boxed bottom", "corner square",
+        "box out the corners", "notch the corners", "squared corners"),
     about="The square to cut out of each bottom corner for a depth, and where to sew across.",
     inputs=(
         Input("depth", "depth of the base", LENGTH,
@@ -27,11 +28,11 @@ BOX_CORNER = Rule(
             default="seamed", because="two panels sewn together at the base; say \"folded base\" for one piece"),
         SEAM_OF_BAG,
         Input("panel_width", "panel width as cut", LENGTH,
-            says=("panel", "panel width", "wide panel", "panels", "cut width", "panels cut", "panel cut"), extra=True,
-            spoken=True, sane="1 cm..5 m"),
+            says=("wide", "panel", "panel width", "wide panel", "panels", "cut width", "panels cut", "panel cut"),
+            extra=True, spoken=True, sane="1 cm..5 m"),
         Input("panel_height", "panel height as cut", LENGTH,
-            says=("panel", "panel height", "high panel", "panels", "cut height", "panels cut"), extra=True,
-            spoken=True, sane="1 cm..5 m"),
+            says=("high", "tall", "panel", "panel height", "high panel", "panels", "cut height", "panels cut"),
+            extra=True, spoken=True, sane="1 cm..5 m"),
         Input("top", "top hem", LENGTH,
             says=("top hem", "hem", "top", "facing"),
             default="1 in | 2.5 cm", because="the usual hem at the top", sane="0 mm..30 cm"),
@@ -84,4 +85,31 @@ BOX_CORNER = Rule(
         "I cut 3 in squares out of the corners, seamed base: how deep is the bag -> 6 in",
     ),
     related=("tote",),
+    derivation=(
+        Derivation(
+            "cut_out",
+            (
+                Fact("Opened out and laid seam on seam, the two edges of the cut-out come to lie in one line, which is sewn",
+                     "across = cut_out + cut_out"),
+                Fact("That line becomes the depth of the base", "across = depth"),
+                Follows("So two sides of the square make the depth", "2 * cut_out = depth"),
+                Follows("Halve both", "cut_out = depth / 2"),
+            ),
+            try_with={"depth": "4 in | 10 cm"},
+        ),
+        Derivation(
+            "point",
+            (
+                Fact("The point of the corner is a right angle with two equal sides, and the line across is its long side, by Pythagoras",
+                     "depth ^ 2 = edge ^ 2 + edge ^ 2"),
+                Fact("The way from the point to the middle of the line stands square on it, by Pythagoras again",
+                     "edge ^ 2 = point ^ 2 + (depth / 2) ^ 2"),
+                Follows("Put the first into the second", "depth ^ 2 / 2 = point ^ 2 + depth ^ 2 / 4"),
+                Follows("Take a quarter of the square from both", "point ^ 2 = depth ^ 2 / 4"),
+                Follows("Take the square root of both", "point = depth / 2"),
+            ),
+            names={"edge": "a side of the corner's point"},
+            try_with={"depth": "4 in | 10 cm"},
+        ),
+    ),
 )

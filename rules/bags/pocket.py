@@ -20,8 +20,9 @@ POCKET = Rule(
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
-            says=("wide", "pocket", "width", "across", "wide pocket", "pocket width", "finish"), axis="width",
-            ask="How wide is the pocket?", example="6 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
+            says=("finished width", "finished size", "does it finish", "will it finish", "wide", "pocket", "width",
+                "across", "wide pocket", "pocket width", "finish"), axis="width", ask="How wide is the pocket?",
+            example="6 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
         Input("height", "finished pocket height", LENGTH,
             says=("tall", "high", "deep", "long", "height", "pocket height"), axis="height",
             ask="How high is the pocket?", example="7 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
@@ -98,9 +99,9 @@ def _divide(run: Run) -> Outcome:
 DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
-    says=("divided pocket", "pocket divided", "pocket dividers", "divide a pocket", "divide the pocket",
-        "pocket sections", "divided into", "pockets in a row", "split a pocket", "tool roll", "pencil roll", "slots",
-        "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
+    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket",
+        "divide the pocket", "pocket sections", "divided into", "pockets in a row", "split a pocket", "tool roll",
+        "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
         Input("width", "pocket width", LENGTH,

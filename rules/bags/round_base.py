@@ -95,8 +95,9 @@ CAPACITY = Rule(
 LINING = Rule(
     topic="lining",
     family="bags",
-    says=("lining", "bag lining", "line a bag", "lining size", "lining pieces", "lining panels", "lining for a bag",
-        "cut the lining", "line it", "lining panel"),
+    says=("lining for a tote panel", "lining for a panel", "lining for panels", "panel cut", "panels cut",
+        "lining for a tote", "lining", "bag lining", "line a bag", "lining size", "lining pieces", "lining panels",
+        "lining for a bag", "cut the lining", "line it", "lining panel"),
     about="The lining's cut size from the outer panel's.",
     inputs=(
         Input("width", "outer panel width as cut", LENGTH,

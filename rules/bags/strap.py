@@ -76,6 +76,7 @@ STRAP = Rule(
               "Cut the strip {tube} wide.", "{webbing} in all.", "Cut the strap {strap} long."),
     source=COMMON_PRACTICE,
     no_unknown=("seam", "inset"),
+    backwards={"drop": "(length - apart - 2 * inset) / 2", "apart": "length - 2 * drop - 2 * inset"},
     defers=("webbing",),
     cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching"),),
     examples=(
@@ -95,9 +96,11 @@ WEBBING = Rule(
         "webbing for", "nylon webbing"),
     about="Webbing for several straps.",
     inputs=(
+        Input("bags", "number of bags", COUNT, says=("bags", "totes", "bag", "belts"), noun="bag",
+            default=Default("1", derived=True), sane="1..10000", practice="1..5 by 1"),
         Input("number", "number of straps", COUNT,
-            says=("straps", "strap", "handles", "of them", "bags", "pieces", "lengths", "belts", "loops"),
-            noun="strap",
+            says=("straps", "strap", "handles", "of them", "pieces", "lengths", "loops", "handles each",
+                "straps each"), noun="strap",
             default=Default("1", derived=True), sane="1..10000", practice="2..6 by 1"),
         Input("length", "length of each", LENGTH,
             says=("each", "of", "long", "straps", "strap", "handles", "in each", "apiece", "length"), axis="length",
@@ -109,7 +112,7 @@ WEBBING = Rule(
     steps=(
         Step("cut", "Each with its ends", "length + 2 * ends", rounding=CUT_TAPE, label="each, as cut",
             says=("cut length", "cut each", "each cut")),
-        Step("total", "So many times one", "number * cut", rounding=BUY_TAPE, label="webbing to buy",
+        Step("total", "So many times one", "bags * number * cut", rounding=BUY_TAPE, label="webbing to buy",
             says=("total", "in all", "altogether", "how much", "how many yards", "how many metres", "total length",
                 "webbing", "how much webbing", "buy", "yards", "metres"), stated=("have", "left", "got", "of webbing",
                 "only", "roll of", "there's")),

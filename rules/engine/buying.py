@@ -15,7 +15,7 @@ SHOP_STEP = Input(
     practice="5 cm..1 m",
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
-    "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs", "at"), extra=True, practice="1 money/m..60 money/m",
+    "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs"), extra=True, practice="1 money/m..60 money/m",
     sane="0.01 money/m..10000 money/m",
 )  # fmt: skip
 DISCOUNT = Input(
@@ -24,9 +24,10 @@ DISCOUNT = Input(
 )  # fmt: skip
 IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
-    says=("in hand", "have", "have got", "got", "i've", "i've got", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
+    says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
+          "left on the roll", "on the roll", "out of", "enough", "do", "remnant", "offcut"),
 )  # fmt: skip
+BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 
@@ -62,7 +63,8 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
         Step("lacking", "Take what is in hand from the need", f"{need} - in_hand", LENGTH, label="lacking", unit=units,
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
-    return replace(rule, inputs=(*rule.inputs, IN_HAND), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
+    hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
+    return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
                    headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip
 
 
@@ -79,6 +81,13 @@ def hand_as_result(rule: Rule, request: Request) -> Request:
     bought = next(name for name in rule.answers if _is_bought(rule.step(name)))
     given = {name: value for name, value in request.given.items() if name != "in_hand"}
     return replace(request, given=given, stated={bought: request.given["in_hand"]})
+
+
+def told_in_hand(rule: Rule) -> str:
+    """The length bought that is told as a length in hand, and in no other way; "" for none."""
+    if rule.input("in_hand") is None:
+        return ""
+    return next(name for name in rule.answers if _is_bought(rule.step(name)))
 
 
 def _is_bought(step: Step | None) -> bool:

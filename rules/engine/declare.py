@@ -159,8 +159,8 @@ class Derivation:
     """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
 
     step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
-    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
-    try_with: name -> value ("1/4 in"): the last line worked with it and rounded as the step is. when: holds under these.
+    (an addition inside it). names: word -> what it stands for, for those that are no input or step of the rule.
+    try_with: name -> value ("1/4 in | 0.75 cm"): the last line worked with it and rounded as the step is.
     """
 
     step: str
@@ -168,7 +168,6 @@ class Derivation:
     names: Mapping[str, str] = field(default_factory=dict)
     of: str = ""
     try_with: Mapping[str, str] = field(default_factory=dict)
-    when: When = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +194,7 @@ class Rule:
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
+    pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -218,6 +218,7 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
+    pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None

@@ -6,6 +6,7 @@ sympy does the algebra. It is loaded only here and only when a derivation is ask
 from __future__ import annotations
 
 import operator
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -17,12 +18,15 @@ from . import formula
 from .declare import Derivation, Fact, Rule
 from .kinds import TEXT
 from .literal import literal
+from .request import Given, Request
 from .rounding import apply
+from .run import Run
 from .slips import label_of
 from .text import shown
 from .trees import every
 
 OPERATIONS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "^": operator.pow}
+PLAIN_ROOT = re.compile(r"square root of \((\w+)\)")
 DIRECTIONS = {"up": "up to the next", "down": "down to the next", "near": "to the nearest", "ties up": "to the nearest"}
 
 
@@ -50,44 +54,100 @@ def derived(rule: Rule, made: Derivation) -> tuple[Shown, ...]:
 
 def check(rule: Rule, made: Derivation) -> None:
     """Let sympy see that every line follows from the facts above it, and that the last one is the rule's own formula."""
+    import sympy  # type: ignore[import-untyped]
+
+    inputs, last = {item.name for item in rule.inputs}, set(formula.names(sides(rule, made.lines[-1].equation)[1]))
     facts: list[Any] = []
-    unknowns: set[Any] = set()
     for number, line in enumerate(made.lines, 1):
         left, right = (expression(side) for side in sides(rule, line.equation))
         if isinstance(line, Fact):
-            facts.append(left - right)
-            unknowns |= {symbol for symbol in facts[-1].free_symbols if rule.input(symbol.name) is None}
-        elif not _follows(left - right, facts, unknowns):
+            facts.append(sympy.Eq(left, right, evaluate=False))
+        elif not _follows(left - right, facts, inputs, last):
             raise DerivationError(f"{rule.topic}: line {number} does not follow from the lines above it: {line.equation}")
-    _check_last(rule, made)
+    if rule_formula(rule, made) is None:
+        _check_in_numbers(rule, made)
+    else:
+        _check_last(rule, made)
 
 
-def _follows(residue: Any, facts: list[Any], unknowns: set[Any]) -> bool:
-    """Whether an expression is nought wherever the facts are."""
-    import sympy  # type: ignore[import-untyped]
+def _follows(residue: Any, facts: list[Any], inputs: set[str], last: set[str]) -> bool:
+    """Whether an expression is nought wherever the facts are.
 
-    order = sorted(unknowns, key=lambda symbol: str(symbol.name))
-    solutions = sympy.solve(facts, order, dict=True) if facts else [{}]
+    The facts are solved for what is neither given nor in the last line; where that leaves too little, for all not given;
+    and where nothing is to be solved, each fact that says what something is is put in its place.
+    """
+    import sympy
+
+    if sympy.simplify(_put_in(residue, facts)) == 0:
+        return True
+    return any(_nought_where_solved(residue, facts, known) for known in (inputs | last, inputs))
+
+
+def _put_in(residue: Any, facts: list[Any]) -> Any:
+    """An expression with each thing that a fact names put in, the latest fact first."""
+    import sympy
+
+    for fact in reversed(facts):
+        named = [symbol for symbol in fact.lhs.free_symbols if fact.lhs == symbol and symbol not in fact.rhs.free_symbols]
+        residue = residue.subs({symbol: fact.rhs for symbol in named})
+    return sympy.expand(residue)
+
+
+def _nought_where_solved(residue: Any, facts: list[Any], known: set[str]) -> bool:
+    import sympy
+
+    symbols = {symbol for fact in facts for symbol in fact.free_symbols if symbol.name not in known}
+    order = sorted(symbols, key=lambda symbol: str(symbol.name))
+    solutions = sympy.solve(facts, order, dict=True) if facts else []
     return bool(solutions) and all(sympy.simplify(residue.subs(solution)) == 0 for solution in solutions)
 
 
 def _check_last(rule: Rule, made: Derivation) -> None:
+    """The last line against the formula. Raises DerivationError."""
     import sympy
 
-    last = made.lines[-1]
-    _, right = sides(rule, last.equation)
+    _, right = sides(rule, made.lines[-1].equation)
     own = rule_formula(rule, made)
-    kept = set(formula.names(right))
-    difference = expression(right) - expression(put_together(rule, own, kept))
+    assert own is not None
+    difference = expression(right) - expression(put_together(rule, own, set(formula.names(right))))
     if sympy.simplify(difference) != 0:
-        raise DerivationError(f"{rule.topic}: the last line, {last.equation}, is not what the rule reckons for {made.step}")
+        raise DerivationError(_not_the_rule(rule, made))
 
 
-def rule_formula(rule: Rule, made: Derivation) -> Node:
-    """The formula that is derived: the step's own, or the part of it that `of` names. Raises DerivationError."""
+def _check_in_numbers(rule: Rule, made: Derivation) -> None:
+    """The last line against what the rule's algorithm gives for the numbers to try it with. Raises DerivationError."""
+    given = {name: _given(rule, name, text) for name, text in made.try_with.items()}
+    if not given:
+        raise DerivationError(f"{rule.topic}: {made.step} comes of an algorithm; give try_with= numbers to check its derivation by")
+    run = Run(rule, Request(rule.topic, given=given, asked=(made.step,)))
+    _, right = sides(rule, made.lines[-1].equation)
+    own, worked = float(run.get(made.step)), float(formula.evaluate(right, run.get, run.rounded))
+    if abs(own - worked) > 1e-9 * abs(own):
+        raise DerivationError(_not_the_rule(rule, made))
+
+
+def _not_the_rule(rule: Rule, made: Derivation) -> str:
+    return f"{rule.topic}: the last line, {made.lines[-1].equation}, is not what the rule reckons for {made.step}"
+
+
+def _given(rule: Rule, name: str, text: str, system: str = "in") -> Given:
+    item = rule.input(name)
+    if item is not None and item.options:
+        return Given(text, "text", text)
+    value, unit, shown_text = literal(text, system)
+    return Given(value, unit or "1", shown_text)
+
+
+def rule_formula(rule: Rule, made: Derivation) -> Node | None:
+    """The formula that is derived: the step's own, the part of it that `of` names, or None for an algorithm's.
+
+    Raises DerivationError when there is no such step, or no such part in it.
+    """
     step = rule.step(made.step)
-    if step is None or not step.formula:
-        raise DerivationError(f"{rule.topic}: derives {made.step}, which is no step with a formula")
+    if step is None:
+        raise DerivationError(f"{rule.topic}: derives {made.step}, which is no step")
+    if not step.formula:
+        return None
     whole = formula.read(step.formula)
     if not made.of:
         return whole
@@ -111,9 +171,10 @@ def in_words(rule: Rule, made: Derivation, equation: str) -> str:
 
 
 def words(rule: Rule, node: Node, made: Derivation | None = None) -> str:
-    """A formula with things called by their names, powers as small figures."""
+    """A formula with things called by their names, powers as small figures, roots with their sign."""
     names = made.names if made else {}
-    text = formula.show(node, lambda name: names.get(name) or label_of(rule, name))
+    text = formula.show(node, lambda name: name.replace("_", " ") if name in names else label_of(rule, name))
+    text = PLAIN_ROOT.sub(r"√\1", text).replace("square root of (", "√(")
     return text.replace(" ^ 2", "²").replace(" ^ 3", "³")
 
 
@@ -122,15 +183,16 @@ def tried(rule: Rule, made: Derivation, system: str) -> str:
     step = rule.step(made.step)
     if not made.try_with or step is None:
         return ""
-    values = {name: literal(text, system) for name, text in made.try_with.items()}
+    values = {name: _given(rule, name, text, system) for name, text in made.try_with.items()}
     _, right = sides(rule, made.lines[-1].equation)
-    exact = formula.evaluate(right, lambda name: values[name][0], lambda name: values[name][0])
-    given = ", ".join(f"{made.names.get(name) or label_of(rule, name)} {text}" for name, (_, _, text) in values.items())
-    if step.rounding is None:
-        unit = step.kind.inch if system == "in" else step.kind.metric
-        return f"With {given}: {shown(float(exact), unit)}"
-    how = step.rounding.of(system)
-    return f"With {given}: {shown(float(exact), how.unit)}, {DIRECTIONS[how.direction]} {shown(how.base_step(), how.unit)}: {shown(apply(exact, how), how.unit)}"
+    exact = formula.evaluate(right, lambda name: values[name].value, lambda name: values[name].value)
+    given = ", ".join(f"{label_of(rule, name)} {one.text}" for name, one in values.items())
+    how = step.rounding.of(system) if step.rounding is not None else None
+    unit = how.unit if how is not None else step.kind.inch if system == "in" else step.kind.metric
+    worked = shown(float(exact) if exact % 1 else exact, unit)
+    if how is None or apply(exact, how) == exact:
+        return f"With {given}: {worked}"
+    return f"With {given}: {worked}, {DIRECTIONS[how.direction]} {shown(how.base_step(), how.unit)}: {shown(apply(exact, how), how.unit)}"
 
 
 # -- any rule's formulas -----------------------------------------------------------------------------------------------

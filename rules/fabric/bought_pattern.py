@@ -39,7 +39,7 @@ BOUGHT_PATTERN = Rule(
     says=("envelope", "bought pattern", "paper pattern", "pattern says", "pattern needs", "pattern states", "pattern gives", "pattern lists", "my pattern",
           "pattern recommends", "pattern that says", "pattern requires", "pattern for", "pattern is for", "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement", "sewing pattern",
-          "pattern asks for", "dress pattern"),
+          "dress pattern"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, shrinkage, in that order.",
     inputs=(
         STATED,
@@ -78,6 +78,7 @@ BOUGHT_PATTERN = Rule(
         Caution("Wash a test square first: the label's figure is only an average", when="shrink > 0"),
     ),
     related=("width swap", "pattern repeat"),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     examples=(
         "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over two lengths, and the "
         "linen is going to shrink 8 per cent. How much to buy? -> 2.6 m",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
@@ -72,7 +72,7 @@ CIRCLE_SKIRT = Rule(
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius", "hem radius", "outside radius", "outer")),
         Step("sweep", "The finished hem is that part of a larger circle", "2 * pi * part * (radius + length)", rounding=RADIUS, label="hem sweep",
              says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round", "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem"), stated=("sweep", "round the hem", "hem")),
+                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round", "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there is more than one",
              "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width", label="widths for one piece"),
         Step("cloth", "The least length of the ways that fit the width",
@@ -92,6 +92,29 @@ CIRCLE_SKIRT = Rule(
     source=GEOMETRY,
     cautions=(Caution("Hang it for 24 hours before hemming: the bias parts drop"),),
     related=("hem sweep", "gathered strip"),
+    derivation=(
+        Derivation(
+            "radius",
+            (
+                Fact("A whole circle goes round by 2 π times its radius", "whole_round = 2 * pi * radius"),
+                Fact("A part of a circle has that part of the way round", "waist_edge = part * whole_round"),
+                Fact("The skirt's inner edge must go round the waist and its ease", "waist_edge = waist + ease"),
+                Follows("Put the first two into the third", "2 * pi * part * radius = waist + ease"),
+                Follows("Divide both by all that stands with the radius", "radius = (waist + ease) / (2 * pi * part)"),
+            ),
+            names={"whole_round": "the way round the whole circle", "waist_edge": "the inner edge of the skirt"},
+            try_with={"waist": "28 in | 71 cm", "ease": "0 in | 0 cm", "part": "0.5"},
+        ),
+        Derivation(
+            "sweep",
+            (
+                Fact("The hem is a circle about the same middle, a skirt's length further out", "hem_radius = radius + length"),
+                Fact("A part of a circle has that part of the way round", "sweep = part * 2 * pi * hem_radius"),
+                Follows("Put the hem's radius in", "sweep = 2 * pi * part * (radius + length)"),
+            ),
+            names={"hem_radius": "the radius of the hem"},
+        ),
+    ),
     examples=(
         "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my cutting radius? -> 8 5/16 in",
         "half circle skirt waist radius for a 70 cm waist -> 22.3 cm",

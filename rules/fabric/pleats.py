@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from ..engine.declare import Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.formula import NoAnswer
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
@@ -102,8 +102,8 @@ PLEATS = Rule(
     steps=(
         Step("flat", "The width to cut", rounding=CUT, label="flat width", says=("flat width", "flat", "unpleated", "cut width", "before pleating",
              "how wide to cut", "width to cut", "total width", "how much fabric", "strip length", "width before pleating", "how much", "start with"),
-             stated=("flat", "before pleating", "unpleated", "strip")),
-        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats", says=("how many pleats", "how many")),
+             stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric", "of flat cloth")),
+        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats", says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
@@ -120,6 +120,30 @@ PLEATS = Rule(
     source=f"{PLEAT_SOURCE}: finished + 2 × depth × number; a box or inverted pleat takes 4 × depth; full pleats 3 × finished",
     cautions=(Caution("The number does not divide the width: fold them to the pleat width that fits", when="abs(fits - pleat) > 0.5"),),
     related=("tucks", "gathered strip"),
+    derivation=(
+        Derivation(
+            "flat",
+            (
+                Fact("Full pleats meet, so that their faces make up the finished width", "finished = number * face"),
+                Fact("Under each face the cloth goes back as far as the face is wide, and forward again", "under = 2 * face"),
+                Fact("Laid flat, every pleat shows its face and what lay under it", "flat = number * (face + under)"),
+                Follows("Put in what lies under", "flat = 3 * number * face"),
+                Follows("The faces are the finished width", "flat = 3 * finished"),
+            ),
+            names={"face": "the width of a pleat's face", "under": "the cloth under a pleat"},
+            try_with={"finished": "24 in | 60 cm"},
+        ),
+        Derivation(
+            "flat",
+            (
+                Fact("Under a knife pleat the cloth goes back by its depth, and forward again", "under = 2 * depth"),
+                Fact("Laid flat, the finished width grows by what lay under every pleat", "flat = finished + number * under"),
+                Follows("Put in what lies under", "flat = finished + 2 * depth * number"),
+            ),
+            names={"under": "the cloth under a pleat"},
+            try_with={"finished": "24 in | 62 cm", "number": "12", "depth": "1 1/2 in | 4.2 cm"},
+        ),
+    ),
     examples=(
         "Skirt front 60 cm finished with 4 box pleats, each one 6 cm across the face, spaced apart so they don't meet. Flat width? -> 108 cm; 4 pleats",
         "full knife pleats for a 50 cm waist, each pleat 2.5 cm, how many pleats -> 20 pleats; 150 cm",

@@ -31,7 +31,7 @@ TABLECLOTH = Rule(
     inputs=(
         choice("shape", "shape of the table",
                {"round": ("round", "circular", "round table", "diameter", "round tablecloth"), "square": ("square", "square table", "square tablecloth"),
-                "oblong": ("rectangular", "oblong", "rectangle", "rectangular table")},
+                "oblong": ("all round", "all the way round", "rectangular", "oblong", "rectangle", "rectangular table")},
                default=(Default("oblong", derived=True),)),
         Input("table_width", "table width", LENGTH, says=("table", "table top", "wide", "width", "diameter", "across", "table is", "round table",
               "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m", usual="30 cm..2.5 m",
@@ -49,7 +49,7 @@ TABLECLOTH = Rule(
     ),
     steps=(
         Step("cut_width", "The table, a drop and a hem at both sides", "table_width + 2 * drop + 2 * edge_hem", label="cut width", rounding=CUT,
-             says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter", "what size", "how big", "cut", "diameter to cut"),
+             says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter", "what diameter", "what size", "how big", "cut", "diameter to cut"),
              stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have", "linen", "cut size")),
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem", label="cut length", rounding=CUT,
              says=("cut length", "cut size", "how long to cut")),

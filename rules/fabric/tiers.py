@@ -11,7 +11,7 @@ from ..engine.kinds import COUNT, LENGTH, RATIO
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, apply
 from ..engine.run import Run
-from ..engine.text import plain, shown
+from ..engine.text import decimal, plain, shown
 from ..engine.units import factor
 from .words import CLOTH_WIDTH, SEAM, hem
 
@@ -20,8 +20,10 @@ def tiers(run: Run) -> Outcome:
     """Each tier's width, cut depth, panels and cloth, from the top."""
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
-    depth = run.get("total") / number
     unit = run.unit_of(LENGTH)
+    if run.request.asked[:1] == ("last",) and run.maybe("total") is None:
+        return _last_only(run, edge, number, fullness)
+    depth = run.get("total") / number
     run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))
     rows, cloth, panels_in_all, flat = [], Fraction(0), Fraction(0), edge
     for tier in range(1, number + 1):
@@ -42,6 +44,16 @@ def tiers(run: Run) -> Outcome:
                 " + ".join(f"{row[3]} × {shown(row[2], unit)}" for row in rows), shown(cloth, unit))  # fmt: skip
         values |= {"cloth": cloth, "panels": panels_in_all}
     return Outcome(values, table=_table(run, rows))
+
+
+def _last_only(run: Run, edge: Any, number: int, fullness: Any) -> Outcome:
+    """The last tier's width alone, which needs no length."""
+    times = number - (1 if run.get("yoke") == "yes" else 0)
+    flat = edge * fullness**times
+    unit = run.unit_of(LENGTH)
+    run.say("Each gathering takes its fullness once more", f"first edge × fullness, {times} times", f"{shown(edge, unit)} × {decimal(fullness)} ^ {times}",
+            shown(flat, unit))  # fmt: skip
+    return Outcome({"last": flat})
 
 
 def _table(run: Run, rows: list[list[Any]]) -> Table:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
+from .words import CLOTH_WORDS
 
 # The chart of long standing that pattern firms and extension services circulate adds a quarter of a yard for each.
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
@@ -17,14 +18,14 @@ STATED = Input(
 )  # fmt: skip
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
-    says=("of", "wide", "stated width", "fabric", "cloth", "based on", "assumes", "instead of"),
+    says=(*CLOTH_WORDS, "of", "wide", "stated width", "based on", "assumes", "instead of"),
     ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
     says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width", "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
-          "fabric", "cloth", "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
+          *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 EXTRA_EACH = Input(
@@ -70,7 +71,7 @@ WIDTH_SWAP = Rule(
     family="fabric",
     says=("swap", "instead", "width swap", "different width", "another width", "change of width", "fabric width conversion", "width conversion",
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
-          "only comes in", "only have it in", "how much of", "convert yardage", "as wide"),
+          "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use", "if i buy", "if i used"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
@@ -97,6 +98,7 @@ WIDTH_SWAP = Rule(
     source=f"common practice: the same area of cloth; {EXTRA_SOURCE}",
     cautions=(TOO_WIDE, FAR_APART, NAP_NAMED),
     related=("cloth for a bought pattern",),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     defers=("cloth for a bought pattern",),
     examples=(
         "2 yd of 54 in cloth, buying 45 in instead, how much -> 2 1/2 yd",

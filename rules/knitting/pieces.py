@@ -4,7 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import (
+    ARITHMETIC,
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Rule,
+    Step,
+    choice,
+)
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT
@@ -75,16 +87,16 @@ TOY_TO_ANOTHER_YARN = Rule(
               says=("pattern", "original", "old", "pattern is", "from", "pattern tension", "written for", "was", "original tension", "old tension", "designed"),
               ask="What is the pattern's tension?", example="22 sts to 10 cm", sane=SANE_STITCHES, practice="18 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("new", "new tension", STITCH_RATE,
-              says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "will knit", "i knit", "thicker", "now", "mine is"),
+              says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "tension", "what tension", "will knit", "i knit", "thicker", "now", "mine is"),
               ask="What is the tension of the new yarn?", example="16.5 sts to 10 cm", sane=SANE_STITCHES, practice="10 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("height", "height in the pattern", LENGTH,
-              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height", "comes out"), axis="height",
+              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height"), axis="height",
               ask="How tall is the toy in the pattern?", example="30 cm", sane="1 cm..3 m", practice="15 cm..40 cm by 1 cm", usual="3 cm..1.5 m"),
         Input("yarn", "yarn in the pattern", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool"), extra=True, sane="1 m..10 km", practice="40 m..300 m by 10 m",
               usual="5 m..3 km"),
-        Input("new_weight", "weight of a new ball", MASS, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein"), extra=True, sane="1 g..5 kg"),
-        Input("new_length", "length of a new ball", LENGTH, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein", "to the ball"), extra=True, sane="1 m..10 km"),
-        Input("old_weight", "yarn weight in the pattern", MASS, says=("yarn", "wool", "weighs", "of yarn", "of wool", "weight"), extra=True, sane="1 g..20 kg", practice="20 g..200 g by 10 g"),
+        Input("new_weight", "weight of a new ball", MASS, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein"), extra=True, sane="1 g..5 kg", spoken=True),
+        Input("new_length", "length of a new ball", LENGTH, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein", "to the ball"), extra=True, sane="1 m..10 km", spoken=True),
+        Input("old_weight", "yarn weight in the pattern", MASS, says=("yarn", "wool", "weighs", "of yarn", "of wool", "weight"), extra=True, sane="1 g..20 kg", practice="20 g..200 g by 10 g", spoken=True),
         Input("filling", "stuffing in the pattern", MASS, says=("stuffing", "filling", "stuffed with", "of stuffing", "toy stuffing", "fibrefill", "of filling"), extra=True, sane="1 g..50 kg",
               practice="30 g..200 g by 10 g"),
     ),
@@ -121,6 +133,32 @@ TOY_TO_ANOTHER_YARN = Rule(
         "amigurumi doll 20 cm tall at 24 sts to 10 cm, I knit at 18 sts to 10 cm and it takes 60 m of yarn: how much yarn -> 80 m; 26.5 cm",
     ),
     related=("size at my tension", "yarn needed"),
+    derivation=(
+        Derivation(
+            "length",
+            (
+                Fact("The pattern's yarn goes into its stitches", "yarn = stitches * old_each"),
+                Fact("There are as many stitches in the new toy", "length = stitches * new_each"),
+                Fact("Each stitch is the size factor times as large, and takes that much more yarn", "new_each = factor * old_each"),
+                Follows("Put the third into the second", "length = stitches * factor * old_each"),
+                Follows("The first stands in it", "length = yarn * factor"),
+            ),
+            names={"stitches": "the number of stitches", "old_each": "the yarn in a stitch of the pattern", "new_each": "the yarn in a new stitch"},
+        ),
+        Derivation(
+            "volume",
+            (
+                Fact("The inside of a toy is like many small boxes, each long, wide and high", "old_box = long * wide * high"),
+                Fact("In the new toy every length is the size factor times as long", "new_box = (factor * long) * (factor * wide) * (factor * high)"),
+                Fact("The stuffing factor says how many times as much goes in", "volume = new_box / old_box"),
+                Follows("Gather the factors", "new_box = factor ^ 3 * (long * wide * high)"),
+                Follows("The old box stands in it, and cancels", "volume = factor ^ 3"),
+            ),
+            names={"old_box": "a box of the pattern's toy", "new_box": "the box in the new toy", "long": "its length", "wide": "its width",
+                   "high": "its height"},
+            try_with={"factor": "1.5"},
+        ),
+    ),
 )
 
 PICK_UP_LARGEST = 5  # a ratio is kept simple enough to count on the needles: at most so many rows

@@ -16,9 +16,9 @@ from .tables.yarn import YARN_CELLS, Cell
 
 # The class's own name, then the names of the UK, Australian and other lists that fall in it.
 CLASS_NAMES = {
-    "0": ("Lace", ("Cobweb (UK)", "Laceweight / 2 ply"), "Lace"), "1": ("Super Fine", ("3 ply / light fingering", "4 ply / fingering / sock"), "Fingering"),
-    "2": ("Fine", ("Sport",), "Sport"), "3": ("Light", ("DK",), "DK"), "4": ("Medium", ("Aran (US worsted)",), "Worsted"), "5": ("Bulky", ("Chunky",), "Bulky"),
-    "6": ("Super Bulky", ("Super Chunky",), "Super bulky"), "7": ("Jumbo", ("Super Chunky",), ""),
+    "0": ("Lace", ("Cobweb (UK)", "Laceweight / 2 ply"), ("Lace",)), "1": ("Super Fine", ("3 ply / light fingering", "4 ply / fingering / sock"), ("Fingering",)),
+    "2": ("Fine", ("Sport",), ("Sport",)), "3": ("Light", ("DK",), ("DK",)), "4": ("Medium", ("Aran (US worsted)",), ("Worsted", "Aran", "Heavy worsted")), "5": ("Bulky", ("Chunky",), ("Bulky",)),
+    "6": ("Super Bulky", ("Super Chunky",), ("Super bulky",)), "7": ("Jumbo", ("Super Chunky",), ()),
 }  # fmt: skip
 AU_PLY = {"0": "2-3 ply", "1": "4 ply", "2": "5 ply", "3": "8 ply", "4": "10 ply", "5": "12 ply", "6": "14 ply", "7": "16 ply+"}
 
@@ -53,9 +53,9 @@ def classes_for(quantity: str, value: Fraction) -> list[str]:
 def _both(key: str, *quantities: str, unit: str = "") -> str:
     """What the lists print for a class, the first one plainly and those that differ after it."""
     texts: dict[str, str] = {}
-    _, uk, other = CLASS_NAMES[key]
+    _, uk, others = CLASS_NAMES[key]
     for quantity in quantities:
-        for subject in (key, *uk, other):
+        for subject in (key, *uk, *others):
             for cell in cells(subject, quantity):
                 text = f"{cell.value}{f' {unit}' if unit else ''}".replace("-", " to ") if quantity != "US hook" else cell.value
                 texts.setdefault(text, cell.source)
@@ -99,6 +99,7 @@ def _describe(run: Run) -> Outcome:
         "crochet": _both(key, "crochet tension", "crochet tension, older system", unit="single crochet to 4 in"),
         "wraps_of": _both(key, "wraps", "wraps, spinners", "wraps, single figure", unit="wraps to the inch"),
         "metres": _both(key, "metres per 100 g", "metres per 100 g, older table", unit="m to 100 g"),
+        "yards": _both(key, "yards per pound", unit="yd to the pound"), "a_gram": _both(key, "metres per gram", unit="m to a gram, within 15 %"),
         "ply": f"{AU_PLY[key]}{_other_ply(key)}",
     }  # fmt: skip
     low, high = bounds_of(cells(key, "needle")[0].value)
@@ -145,12 +146,14 @@ YARN_CLASS = Rule(
         Step("crochet", "Its crochet tension", kind=TEXT, label="crochet tension", says=("crochet tension", "single crochet", "crochet gauge")),
         Step("wraps_of", "Its wraps", kind=TEXT, label="wraps", says=("wraps", "wpi", "wraps per inch", "how many wraps")),
         Step("metres", "Its length by weight", kind=TEXT, label="length by weight", says=("metres", "yards", "metres per 100 g", "how long", "how many metres", "meterage", "yardage", "length")),
+        Step("yards", "Its yards to the pound", kind=TEXT, label="yards to the pound", says=("yards per pound", "yards to the pound")),
+        Step("a_gram", "Its metres to a gram", kind=TEXT, label="metres to a gram", says=("metres per gram", "metres a gram")),
         Step("ply", "Its ply", kind=TEXT, label="ply name", says=("ply", "what ply", "which ply", "how many ply")),
         Step("number_of", "Its class", kind=RATIO, label="class", says=("which class", "what class", "class number", "category", "what category", "class", "what weight")),
         Step("needle_low", "The thinnest needle", kind=LENGTH, unit=("mm", "mm"), label="thinnest needle"),
         Step("needle_high", "The thickest needle", kind=LENGTH, unit=("mm", "mm"), label="thickest needle"),
     ),
-    answers=("names", "number_of", "stitches", "needle", "hook", "crochet", "wraps_of", "metres", "ply"),
+    answers=("names", "number_of", "stitches", "needle", "hook", "crochet", "wraps_of", "metres", "yards", "a_gram", "ply"),
     headline=("It is {names}.", "Needles: {needle}.", "Hooks: {hook}.", "Tension: {stitches}."),
     algorithm=_describe,
     no_unknown=("number", "tension", "wraps"),
@@ -180,9 +183,9 @@ def _takes(run: Run) -> Outcome:
     kind = "sweater" if garment == "cardigan" else garment
     rows = _rows_for(yarn, kind, wearer)
     if not rows:
-        listed = sorted({f"{CLASS_NAMES[row.yarn][2]} {row.garment} ({row.wearer})" for row in YARN_BY_GARMENT_TABLE if row.garment == kind and row.wearer == wearer})
+        listed = sorted({f"{CLASS_NAMES[row.yarn][2][0]} {row.garment} ({row.wearer})" for row in YARN_BY_GARMENT_TABLE if row.garment == kind and row.wearer == wearer})
         near = f"; they do have: {', '.join(listed)}" if listed else ""
-        raise Impossible(f"the published tables have no {CLASS_NAMES[yarn][2] or 'jumbo'} {garment} for a {wearer}{near}. Weigh a swatch instead, such as: my 10 x 10 cm "
+        raise Impossible(f"the published tables have no {CLASS_NAMES[yarn][0]} {garment} for a {wearer}{near}. Weigh a swatch instead, such as: my 10 x 10 cm "
                          "swatch weighs 6 g, piece 50 x 60 cm")
     row = rows[0]
     more = 1 + CARDIGAN_MORE if garment == "cardigan" else Fraction(1)

@@ -17,14 +17,15 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 BUDGET = Rule(
     topic="budget",
     family="money",
-    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have", "how much fabric can i get", "afford",
+    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have", "how much fabric can i get", "afford", "buy at", "will buy", "buy for",
           "how much can i afford", "what can i get", "get for", "will it buy", "buy with", "change", "how many metres can i get", "cn i get",
           "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card"),
     about="How much cloth some money buys, down to the shop's step, and the change.",
     inputs=(PURSE, PRICE_INPUT, OFF),
     steps=(
         Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / (price * (1 - discount))", LENGTH,
-             rounding=BUDGET_DOWN, label="length it buys", says=("how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
+             rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have", "how much can i buy", "how much fabric can i get", "how much cloth can i get",
+             "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
         Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY, says=("spent",)),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),

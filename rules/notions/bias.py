@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.kinds import AREA, COUNT, LENGTH, PERCENT
 from ..engine.rounding import BIAS_SQUARE, COUNT_UP, CUT, CUT_TAPE
 from .words import how_many, seam
@@ -111,6 +111,30 @@ BIAS_BINDING = Rule(
         "single-fold bias tape finished 12 mm, cut width -> 2.4 cm",
     ),
     related=("bias yield", "piping"),
+    derivation=(
+        Derivation(
+            "square",
+            (
+                Fact("A square of cloth is as large as its side times its side", "area = square ^ 2"),
+                Fact("The strip cut from it is as large as its length times its width", "strip_area = length * strip"),
+                Fact("Cutting loses no cloth", "strip_area = area"),
+                Follows("Put both areas in", "square ^ 2 = length * strip"),
+                Follows("Take the square root of both", "square = sqrt(length * strip)"),
+            ),
+            names={"area": "the area of the square", "strip_area": "the area of the strip"},
+            try_with={"length": "250 in | 6 m", "strip": "2 in | 5 cm"},
+        ),
+        Derivation(
+            "step",
+            (
+                Fact("A strip on the bias leaves the selvedge at half a right angle: its width is one side of a triangle of two equal sides and a "
+                     "right angle, the step along the selvedge its long side, by Pythagoras", "step ^ 2 = strip ^ 2 + strip ^ 2"),
+                Follows("Both sides are alike", "step ^ 2 = 2 * strip ^ 2"),
+                Follows("Take the square root of both", "step = strip * sqrt(2)"),
+            ),
+            try_with={"strip": "2 in | 5 cm"},
+        ),
+    ),
 )
 
 BIAS_YIELD = Rule(

@@ -11,7 +11,7 @@ DRAWSTRING = Rule(
     topic="drawstring",
     family="notions",
     says=("drawstring", "drawcord", "draw cord", "waist cord", "hood cord", "waist tie", "tie cord", "draw string",
-        "lacing cord", "pull cord"),
+        "lacing cord", "pull cord", "cord", "how much cord", "pyjama cord"),
     about="How long to cut a drawstring: round the opening, and a tail and a knot at each end.",
     inputs=(
         Input("girth", "girth of the opening", LENGTH,
@@ -38,7 +38,8 @@ DRAWSTRING = Rule(
                 "length of cord"), axis="length", stated=("have", "cord", "left", "cord is", "long", "of cord", "got",
                 "only", "cut", "drawstring is", "piece of cord", "length of cord", "there's")),
         Step("total", "All the cords together", "number * rounded(cord)", rounding=CUT_TAPE, label="cord in all",
-             says=("in all", "total", "altogether", "in total")),
+             says=("in all", "total", "altogether", "in total", "how much cord", "how much", "how much drawstring cord",
+                "how much drawstring")),
     ),
     answers=("cord", "total"),
     headline=("Cut the drawstring {cord} long.", "{total} of cord in all."),

@@ -61,7 +61,7 @@ ELASTIC = Rule(
                 "how much elastic"), axis="length", stated=("have", "there's", "left", "found", "left over", "got",
                 "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is", "length")),
         Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
-             says=("buy", "to buy", "in all", "in total", "altogether", "total", "all together")),
+             says=("buy", "to buy", "how much elastic", "how much", "in all", "in total", "altogether", "total", "all together")),
     ),
     answers=("cut", "total", "in_wear"),
     headline=("Cut the elastic {cut} long.", "Buy {total} of elastic.", "The elastic is {in_wear} in wear."),

@@ -60,7 +60,7 @@ INTERFACING = Rule(
                 "waistbands", "squares", ), noun="piece",
             default=Default("1", derived=True), sane="1..500", practice="2..8 by 1", ),
         Input("stuff", "interfacing width", LENGTH,
-            says=("interfacing", "wide interfacing", "fusible", "wide fusible", "interfacing wide", "out of", "on",
+            says=("interfacing", "wide", "wide interfacing", "fusible", "wide fusible", "interfacing wide", "out of", "on",
                 "from", "width of interfacing", "fleece", "stabiliser", "interlining", "bolt", "roll", ),
             ask="How wide is the interfacing?", example="20 in", sane="5 cm..4 m", practice="20 in..36 in by 4 in", ),
         Input("layers", "layers", COUNT,

@@ -176,7 +176,7 @@ NEEDLE = Rule(
     examples=(
         "blade thickness of a size 80 needle, in mm -> 0.8 mm",
         "US size of a 90 needle -> 14",
-        "which needle for denim -> 100/16 to 110/18",
+        "which machine needle for denim -> 100/16 to 110/18",
         "what is a US 14 needle in metric -> 90",
     ),
     related=("stitch length", "thread"),

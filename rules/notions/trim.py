@@ -88,8 +88,7 @@ LENGTHS = Rule(
     family="notions",
     says=("ribbon", "ribbon ties", "ties", "hook-and-loop", "hook and loop", "boning", "tape", "twill tape",
         "ribbons", "tie", "cotton tape", "seam tape", "apron ties", "bunting tape", "hook and loop tape", "bones",
-        "rigilene", "elastic loops", "ribbon bow", "bows", "petersham", "lengths of ribbon", "cords", "cord for",
-        "spiral boning"),
+        "rigilene", "elastic loops", "ribbon bow", "bows", "petersham", "lengths of ribbon", "spiral boning"),
     about="So many lengths of ribbon, tape, hook-and-loop or boning, in all.",
     inputs=(
         Input("number", "number of lengths", COUNT,
@@ -102,7 +101,7 @@ LENGTHS = Rule(
             practice="4 in..36 in by 2 in"),
         Input("ends", "turned or sealed at each end", LENGTH,
             says=("at each end", "hem", "turned under", "each end", "for hemming", "turn under", "seam"),
-            default=Default("0 in", "none said", derived=True), sane="0 mm..20 cm"),
+            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..20 cm"),
     ),
     steps=(
         Step("cut", "Each with its ends", "each_length + 2 * ends", rounding=CUT_TAPE, label="each, as cut",

@@ -52,7 +52,7 @@ ZIP = Rule(
     inputs=(
         Input("opening", "opening", LENGTH,
             says=("opening", "opening is", "slit", "fly", "seam opening", "gap", "side opening", "placket", "cushion",
-                "finished opening", ), axis="length", ask="How long is the opening?", example="15 1/2 in",
+                "finished opening", ), ask="How long is the opening?", example="15 1/2 in",
             sane="2 cm..5 m", practice="5 in..22 in by 1/2 in", ),
         Input("have", "zip in hand", LENGTH,
             says=("zip", "zip is", "have", "in zip", "long zip", "got", "only"), extra=True, sane="2 cm..5 m",

@@ -7,11 +7,26 @@ from dataclasses import replace
 from ..bags.strap import STRAP
 from ..engine.declare import Default, Input
 from ..engine.kinds import LENGTH
-from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Told, plan, same
+from ..engine.plan import Buy, CutLine, Fixed, Part, Told, plan, same
 from ..fabric.circle_skirt import CIRCLE_SKIRT, FRACTION
 from ..notions.interfacing import INTERFACING
 from ..notions.zips import ZIP
-from .words import HAND, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, VERDICT, lay, like, price, price_each, shrunk, total
+from .words import (
+    HAND,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    VERDICT,
+    lay,
+    like,
+    price,
+    price_each,
+    shrunk,
+    total,
+)
 
 CIRCLE_SKIRT_PLAN = plan(
     topic="circle skirt plan",

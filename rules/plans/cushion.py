@@ -10,7 +10,21 @@ from ..fabric.cushion_cover import CUSHION_COVER
 from ..notions.bias import BIAS_BINDING, PIPING
 from ..notions.trim import LENGTHS, TRIM
 from ..notions.zips import ZIP
-from .words import HAND, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, lay, like, price, price_each, shrunk, total
+from .words import (
+    HAND,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    lay,
+    like,
+    price,
+    price_each,
+    shrunk,
+    total,
+)
 
 COVER = ("pad", "pad_height", "closing", "less", "cover", "cover_height", "overlap", "seam", "hem", "count")
 

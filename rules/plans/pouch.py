@@ -9,7 +9,21 @@ from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Told, plan, same
 from ..notions.interfacing import INTERFACING
 from ..notions.zips import ZIP
-from .words import HAND, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, lay, like, price, price_each, shrunk, total
+from .words import (
+    HAND,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    lay,
+    like,
+    price,
+    price_each,
+    shrunk,
+    total,
+)
 
 LINED = {"lined": "yes"}
 

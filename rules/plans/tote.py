@@ -11,7 +11,21 @@ from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, Told, plan, same
 from ..fabric.lay_plan import LAY_PLAN
 from ..notions.interfacing import INTERFACING
-from .words import HAND, LAY_SAYS, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, VERDICT, like, price, shrunk, total
+from .words import (
+    HAND,
+    LAY_SAYS,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    VERDICT,
+    like,
+    price,
+    shrunk,
+    total,
+)
 
 OUTER, LINING, STIFF, WEBBING = Buy("outer cloth"), Buy("lining"), Buy("interfacing"), Buy("webbing")
 LINED = {"lined": "yes"}

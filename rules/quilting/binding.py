@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
 from .words import LENGTH_OF_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
@@ -88,6 +88,7 @@ BIAS_BINDING = Rule(
               "It takes {need} of bias."),
     sizes=(("width", "length"),),
     home="in",
+    defers=("bias binding",),
     source="continuous bias: side of the square = square root of (length × strip width), published by guilds and shops; geometry",
     cautions=(
         Caution("Bias is needed only where an edge curves; straight edges take strips cut across the cloth"),
@@ -100,4 +101,16 @@ BIAS_BINDING = Rule(
         "how much fabric for bias binding, a curved edge of 360 in, strips 4 1/2 in -> 1 1/4 yd; 41 in",
     ),
     related=("binding strips", "bias yield"),
+    derivation=(
+        Derivation(
+            "square",
+            (
+                Fact("A square of cloth is as large as its side times its side", "of_square = square ^ 2"),
+                Fact("Cutting loses no cloth: it must be as large as the binding, its length times its width", "of_square = area"),
+                Follows("Put one into the other", "square ^ 2 = area"),
+                Follows("Take the square root of both", "square = sqrt(area)"),
+            ),
+            names={"of_square": "the area of the square"},
+        ),
+    ),
 )

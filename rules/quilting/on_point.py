@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Caution, Rule, Step
+from ..engine.declare import GEOMETRY, Caution, Derivation, Fact, Follows, Rule, Step
 from ..engine.drawing import OnPointDrawing
 from ..engine.kinds import COUNT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from ..engine.run import Run
+from .seam_geometry import diagonal, half_square_addition, quarter_square_addition
 from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .words import ACROSS, BLOCK, DOWN, SEAM
 
@@ -29,7 +30,7 @@ def _counts() -> tuple[Step, ...]:
              rounding=COUNT_UP, noun="block", label="blocks", says=("how many blocks", "blocks in all", "number of blocks", "total blocks"),
              stated=("in all", "blocks in all")),
         Step("side_triangles", "One for each gap along the four sides", "2 * (across + down - 2)", COUNT, rounding=COUNT_UP, noun="triangle",
-             label="side triangles", says=("how many side triangles", "side triangles", "how many triangles", "setting triangles", "how many setting triangles",
+             label="side triangles", says=("how many side triangles", "side triangles", "how many triangles", "setting triangles", "how many setting triangles", "how many side setting triangles", "side setting triangles",
                                            "number of side triangles", "triangles for the sides")),
     )  # fmt: skip
 
@@ -53,8 +54,8 @@ SETTING_TRIANGLES = Rule(
              label="addition for a square cut twice"),
         Step("side", "Add it to the diagonal, and cut the square twice: four side triangles", "diagonal + rounded(side_addition)", rounding=PATCH_CUT,
              label="square for the sides, cut twice",
-             says=("side", "sides", "side triangles", "square for the side triangles", "square for the sides", "what size", "how big", "square",
-                   "squares for the side triangles", "cut for the side triangles", "what square",
+             says=("side", "sides", "side triangles", "square for the side triangles", "square for the sides",
+                   "squares for the side triangles", "cut for the side triangles",
                    "side setting triangles", "side setting triangle"),
              stated=("cut", "already cut", "square", "squares", "cut twice", "side", "have", "cut at")),
         Step("corner_addition", "A corner triangle is half a square: it takes seam × (2 + √2) more", HALF_SQUARE, rounding=PATCH_CUT,
@@ -81,6 +82,7 @@ SETTING_TRIANGLES = Rule(
     home="in",
     source=GEOMETRY,
     algorithm=_layout,
+    insists=True,
     cautions=(BIAS_EDGES,),
     notes=("Some charts round up to the next 1/4 or 1/2 in, or add 1/2 to 1 in more so that the blocks float: cut larger and trim if you like that.",),
     examples=(
@@ -89,6 +91,22 @@ SETTING_TRIANGLES = Rule(
         "corner setting triangles for a 10 in block -> 8 in",
     ),
     related=("on-point size", "square in a square"),
+    derivation=(
+        diagonal("diagonal", "block", "A block on point is crossed by its diagonal"),
+        quarter_square_addition("side_addition"),
+        Derivation(
+            "corner",
+            (
+                Fact("A corner triangle's long side is a side of a block, by Pythagoras", "block ^ 2 = leg ^ 2 + leg ^ 2"),
+                Fact("A block's diagonal, by Pythagoras", "diagonal ^ 2 = block ^ 2 + block ^ 2"),
+                Follows("Put the first into the second", "diagonal ^ 2 = 4 * leg ^ 2"),
+                Follows("Take the square root of both, and halve", "leg = diagonal / 2"),
+            ),
+            names={"leg": "the short side of a corner triangle, finished"},
+            of="diagonal / 2",
+        ),
+        half_square_addition("corner_addition"),
+    ),
     defers=("on-point size",),
 )
 
@@ -104,7 +122,7 @@ ON_POINT_SIZE = Rule(
              says=("diagonal",)),
         Step("width", "Blocks across, each its diagonal wide", "across * diagonal", rounding=CUT, label="width on point", axis="width",
              says=("how big", "size", "how large", "what size", "width", "finished size", "quilt centre", "how wide", "big"),
-             stated=("wide", "width", "come out at")),
+             stated=("wide", "width", "come out at", "come out", "should be", "measure")),
         Step("length", "Blocks down, each its diagonal long", "down * diagonal", rounding=CUT, label="length on point", axis="length",
              says=("length", "how long"), stated=("long",)),
         *_counts(),
@@ -123,4 +141,5 @@ ON_POINT_SIZE = Rule(
         "what size block set on point, 5 across, comes out at 60 in wide -> 8 1/2 in",
     ),
     related=("setting triangles", "borders"),
+    derivation=(diagonal("diagonal", "block", "A block on point is crossed by its diagonal"),),
 )

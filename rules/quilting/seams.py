@@ -17,17 +17,17 @@ SEAM_DRIFT = Rule(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam", ask="How many seams are there in the row?", example="12",
               sane="1..2000", practice="6..40 by 1"),
         Input("error", "error a seam", LENGTH, says=("each", "a seam", "per seam", "every seam", "off", "each seam", "in each seam", "out", "error", "each one", "at each seam",
-                                                    "on each seam", "off each"),
+                                                    "on each seam", "off each", "too wide", "too narrow", "too deep", "too much"),
               ask="How much is each seam out (or the whole row)?", example="1/16 in", sane="0.1 mm..2 cm", practice="1/32 in..1/8 in by 1/32 in"),
         choice("counted", "error counted", {
             "a_seam": ("per seam", "each seam", "every seam"),
             "an_allowance": ("per seam allowance", "seam allowance is off", "each seam allowance", "on each side", "per allowance", "each allowance", "on each patch"),
         }, default=(Default("a_seam", "the more usual way to say it"),)),
-        Input("sides", "allowances that are out, in each seam", COUNT, default=(
+        Input("sides", "allowances that are out, in each seam", COUNT, spoken=True, default=(
             Default("1", derived=True, when={"counted": "a_seam"}), Default("2", derived=True, when={"counted": "an_allowance"}))),
-        Input("total", "error of the whole row", LENGTH, says=("too short", "too long", "short", "long", "too narrow", "too wide", "too small", "too big", "came out", "in all",
-                                                              "altogether", "out", "row", "shorter", "longer", "out by", "over", "comes up short", "wrong"),
-              default=Default("=seams * error * sides", "Add up what every seam is out", derived=True), sane="0.1 mm..2 m", practice="1/4 in..1 in by 1/8 in"),
+        Input("total", "error of the whole row", LENGTH, says=("too short", "too long", "short", "long", "too small", "too big", "came out", "in all",
+                                                              "altogether", "out", "row", "shorter", "longer", "out by", "over", "comes up short"),
+              default=Default("=seams * error * sides", "Add up what every seam is out", derived=True), sane="0.1 mm..20 cm", practice="1/4 in..1 in by 1/8 in"),
         choice("which", "the row is", {
             "too_short": ("too short", "short", "too narrow", "too small", "shorter", "narrow", "small"),
             "too_long": ("too long", "too wide", "too big", "too large", "longer"),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Input, Rule, Step
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import ANGLE, AREA, COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from .words import SEAM
@@ -59,6 +59,21 @@ HEXAGONS = Rule(
         "how many 1 in hexagons cover a quilt 60 x 72 in -> 1739 hexagons",
     ),
     related=("equilateral triangles",),
+    derivation=(
+        Derivation(
+            "flat",
+            (
+                Fact("A hexagon is six equal triangles; half a side, the height of one and a side make a right angle, by Pythagoras",
+                     "side ^ 2 = (side / 2) ^ 2 + tall ^ 2"),
+                Fact("From flat to flat are two of these heights", "flat = 2 * tall"),
+                Follows("Take a quarter of the square from both", "tall ^ 2 = 3 / 4 * side ^ 2"),
+                Follows("Double the height: its square is four times as much", "flat ^ 2 = 3 * side ^ 2"),
+                Follows("Take the square root of both", "flat = sqrt(3) * side"),
+            ),
+            names={"tall": "the height of one triangle"},
+            try_with={"side": "1 in | 2.5 cm"},
+        ),
+    ),
 )
 
 EQUILATERAL_TRIANGLES = Rule(
@@ -101,4 +116,15 @@ EQUILATERAL_TRIANGLES = Rule(
         "how many equilateral triangles 4 in high cover a quilt 40 x 48 in -> 228 triangles; 12 rows",
     ),
     related=("hexagons",),
+    derivation=(
+        Derivation(
+            "tall",
+            (
+                Fact("The height halves the base and stands square on it, by Pythagoras", "side ^ 2 = (side / 2) ^ 2 + tall ^ 2"),
+                Follows("Take a quarter of the square from both", "tall ^ 2 = 3 / 4 * side ^ 2"),
+                Follows("Take the square root of both", "tall = side * sqrt(3) / 2"),
+            ),
+            try_with={"side": "4 in | 10 cm"},
+        ),
+    ),
 )

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
+from .seam_geometry import half_square_addition
 from .triangles import HALF_SQUARE
 from .words import SEAM
 
@@ -18,7 +19,7 @@ SQUARE_IN_A_SQUARE = Rule(
     about="The centre and the corner squares of a square set on point in a square.",
     inputs=(
         Input("size", "finished size", LENGTH, says=("finished", "finish", "finish at", "whole unit", "unit", "block", "whole block", "finished size",
-                                                     "come out"), ask="What size does the whole unit finish?",
+                                                     "come out", "square in a square", "square-in-a-square", "square-in-square", "economy block"), ask="What size does the whole unit finish?",
               example="6 in", sane="5 mm..3 m", practice="3 in..12 in by 1/2 in"),
         Input("count", "number of units", COUNT, says=("units", "blocks", "unit", "of them", "square in a square"), noun="unit", extra=True,
               ask="How many units do you want?", example="12", sane="1..5000", practice="4..40 by 2"),
@@ -59,4 +60,16 @@ SQUARE_IN_A_SQUARE = Rule(
         "square in a square, 4 in finished, stitch and flip -> 4 1/2 in; 2 1/2 in",
     ),
     related=("half-square triangles", "setting triangles"),
+    derivation=(
+        Derivation(
+            "centre_finished",
+            (
+                Fact("The centre's corners touch the middles of the sides, so a side of it is the long side of a corner triangle whose short "
+                     "sides are half the unit, by Pythagoras", "centre_finished ^ 2 = (size / 2) ^ 2 + (size / 2) ^ 2"),
+                Follows("Gather the halves", "centre_finished ^ 2 = size ^ 2 / 2"),
+                Follows("Take the square root of both", "centre_finished = size / sqrt(2)"),
+            ),
+        ),
+        half_square_addition(),
+    ),
 )

@@ -38,7 +38,7 @@ STRIPS_AND_PATCHES = Rule(
         Step("height", "The way that takes less cloth gives the height of a strip",
              "if(rounded(per_turned) >= 1, if(strips_turned * other < strips_one * cut, other, cut), cut)", label="strip height",
              says=("strip height", "strip width", "how wide the strips", "height of the strips")),
-        Step("per_strip", "From one strip, that way", "if(height = cut, rounded(per_one), rounded(per_turned))", COUNT,
+        Step("per_strip", "From one strip, that way", "if(other = cut, rounded(per_one), if(height = cut, rounded(per_one), rounded(per_turned)))", COUNT,
              rounding=COUNT_DOWN, noun="patch", label="from one strip",
              says=("per strip", "from each strip", "from one strip", "in a strip", "how many per strip", "squares per strip", "from a strip")),
         Step("strips", "Whole strips of that height", "if(height = cut, strips_one, strips_turned)", COUNT, rounding=COUNT_UP, noun="strip", label="strips",
@@ -61,4 +61,36 @@ STRIPS_AND_PATCHES = Rule(
         "48 rectangles cut 2 1/2 x 4 1/2 in, how much fabric -> 3/8 yd; 3 strips",
     ),
     related=("from a fat quarter", "patch"),
+)
+
+STRIPS_FROM_A_LENGTH = Rule(
+    topic="strips from a length",
+    family="quilting",
+    says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard", "strips in a yard", "strips will i get",
+          "strips can i get", "strips does", "strips are in", "strips come out of", "strips from a length", "strips i can cut"),
+    about="How many strips, cut across the cloth, a length of it gives.",
+    inputs=(
+        Input("length", "length of cloth", LENGTH, says=("from", "cloth", "fabric", "length", "out of", "yard of fabric", "have", "piece"),
+              ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m", practice="18 in..72 in by 9 in"),
+        Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "cut"), ask="How wide are the strips cut?",
+              example="2 1/2 in", sane="2 mm..3 m", practice="1 1/2 in..6 in by 1/2 in"),
+        Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten", "squaring up", "trimmed off"),
+              default=Default("0 in | 0 cm", derived=True), sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in", spoken=True),
+    ),
+    steps=(
+        Step("strips", "Whole strips along the length", "(length - trim) / strip", COUNT, rounding=COUNT_DOWN, noun="strip", label="strips",
+             says=("how many strips", "strips", "number of strips", "how many")),
+        Step("left", "What is left", "length - trim - rounded(strips) * strip", label="left over", says=("left over", "left", "how much is left")),
+    ),
+    answers=("strips", "left"),
+    headline=("You get {strips}, {left} left over.",),
+    home="in",
+    source=ARITHMETIC,
+    refusals=(Refusal("strip > length - trim", "the cloth is shorter than one strip. Type a longer cloth or a narrower strip."),),
+    examples=(
+        "How many 2.5 inch strips can I cut from 3/4 yard -> 10 strips; 2 in",
+        "strips from a yard of fabric, 4 1/2 in wide, 1/2 in lost to straightening -> 7 strips",
+        "how many 6 cm strips from 0.5 m of cloth -> 8 strips; 2 cm",
+    ),
+    related=("strips and patches",),
 )

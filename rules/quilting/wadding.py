@@ -54,7 +54,7 @@ def _pack(run: Run) -> Outcome:
 WADDING = Rule(
     topic="wadding (batting)",
     family="quilting",
-    says=("wadding", "batting", "wadding pack", "batting size", "pack of wadding", "batt", "quilt batting", "wadding for a quilt", "bag of batting",
+    says=("wadding", "batting", "batting size", "batt", "quilt batting", "wadding for a quilt", "bag of batting",
           "packaged batting", "standard bag", "fleece wadding"),
     about="The size of wadding for a quilt, and the smallest standard pack that covers it either way round.",
     inputs=(
@@ -69,7 +69,7 @@ WADDING = Rule(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="wadding width",
              says=("size", "how big", "how large", "how much", "what size", "how much batting", "how much wadding", "wadding size")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="wadding length"),
-        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size", "which pack", "bag", "which size bag", "what size pack", "package", "packet",
+        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size", "which pack", "wadding pack", "pack of wadding", "bag", "which size bag", "what size pack", "package", "packet",
                                                         "which standard", "smallest", "what size bag", "ready cut")),
         Step("need", "From a roll, lying whichever way takes less, in as many widths as it takes",
              "min(ceil(wide / roll) * long, ceil(long / roll) * wide)", label="length from the roll, before rounding", unit=("in", "cm")),

@@ -1,4 +1,4 @@
-"""Changes with a sign: "took 1 1/2 in out of the bodice, put 5 cm on the skirt and 1/2 in on the hem", "+2 in, -3/4 in"."""
+"""Changes with a sign: "took 1 1/2 in out of the bodice, put 5 cm on the skirt", "+2 in, -3/4 in"."""
 
 from __future__ import annotations
 
@@ -23,11 +23,47 @@ def _folded(*words: str) -> frozenset[str]:
 
 # Before the number, and good for the numbers after it until another is met.
 VERBS = {
-    MORE: _folded("add", "added", "adding", "put", "lengthen", "lengthened", "lengthening", "extended", "extend", "insert", "inserted", "dropped",
-                  "plus", "gained", "lowered"),
-    LESS: _folded("took", "take", "taken", "taking", "shorten", "shortened", "shortening", "removed", "remove", "lost", "raised", "folded", "minus",
-                  "less", "cut", "trimmed", "trim", "subtract", "subtracted", "pinned", "tucked"),
-}  # fmt: skip
+    MORE: _folded(
+        "add",
+        "added",
+        "adding",
+        "put",
+        "lengthen",
+        "lengthened",
+        "lengthening",
+        "extended",
+        "extend",
+        "insert",
+        "inserted",
+        "dropped",
+        "plus",
+        "gained",
+        "lowered",
+    ),
+    LESS: _folded(
+        "took",
+        "take",
+        "taken",
+        "taking",
+        "shorten",
+        "shortened",
+        "shortening",
+        "removed",
+        "remove",
+        "lost",
+        "raised",
+        "folded",
+        "minus",
+        "less",
+        "cut",
+        "trimmed",
+        "trim",
+        "subtract",
+        "subtracted",
+        "pinned",
+        "tucked",
+    ),
+}
 # After the number, for that number alone.
 AFTER = {
     MORE: frozenset(("longer", "added", "extra", "down", "more")),
@@ -66,7 +102,9 @@ def item_of(measure: Measure, sign: int, unit: str) -> Item:
     plain = replace(measure, sign="")
     value, own = base_value(plain, LENGTH, unit)
     text = measure.text.lstrip("+-−– ")
-    return Item(Fraction(value) * sign, own, ("" if sign == MORE else "−") + (f"{text} {unit}" if measure.bare else text))
+    return Item(
+        Fraction(value) * sign, own, ("" if sign == MORE else "−") + (f"{text} {unit}" if measure.bare else text)
+    )
 
 
 def _sign(line: Line, value: Value) -> int:
