@@ -21,6 +21,7 @@ UNPLACED = -6.0
 MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
+LATER = 0.03
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -31,8 +32,6 @@ PAST_ITS_WIDTH = 0.8
 PAIRED = 1.2
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
-# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
-OTHERWISE_NAMED = 5.0
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
@@ -312,8 +311,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
-        if named and slot.name not in named:
-            affinity -= OTHERWISE_NAMED
+        if named and slot.name not in named and slot.name not in prefer:
+            continue  # "72 in wide" is no length
         if value.soft and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
@@ -323,6 +322,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+            score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
