@@ -12,7 +12,9 @@ from . import fill, reply, said
 from .amounts import Amount, of_measure
 from .hearing import Hearing
 
-TAKES = frozenset("takes take needs need needing wants requires of says taking a an another".split())
+TAKES = frozenset(
+    ["takes", "take", "needs", "need", "needing", "wants", "requires", "of", "says", "taking", "a", "an", "another"]
+)
 Needed = tuple[Answer, Fraction, str]
 
 
@@ -69,7 +71,11 @@ def bought(hearing: Hearing, made: Answer, had: Amount) -> Result | None:
     rule = hearing.talk.mind.rules.get(made.topic)
     for result in made.results:
         step = rule.step(result.key) if rule is not None else None
-        if step is not None and step.kind.name == had.kind and (had.kind == "count" or (step.rounding is not None and step.rounding.bought)):
+        if (
+            step is not None
+            and step.kind.name == had.kind
+            and (had.kind == "count" or (step.rounding is not None and step.rounding.bought))
+        ):
             return result
     return None
 

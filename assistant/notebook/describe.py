@@ -17,7 +17,10 @@ from .said import Token
 WIDE = frozenset(("wide", "width", "across"))
 EACH = frozenset(("each", "apiece"))
 PARTS = frozenset((",", ";", "(", ")", "-", "and", "at", "@", "for", "in", "with", "x", "it", "is", "costing", "costs"))
-ASKS = frozenset("how what which will would can could is are do does enough if want need ? make making".split())
+ASKS = frozenset((
+    "how", "what", "which", "will", "would", "can", "could", "is", "are", "do", "does", "enough", "if", "want",
+    "need", "?", "make", "making"
+))  # fmt: skip
 ARTICLES = frozenset(("a", "an", "the", "my", "some", "more", "another"))
 
 
@@ -46,7 +49,11 @@ class Description:
     def words(self) -> str:
         """The amount and what it is of, in words."""
         of = f"{self.amount.text} {plural(self.noun, self.amount.value) if self.noun else ''}".strip()
-        return f"{of} of {self.called}" if self.noun or self.amount.kind != "count" else f"{self.amount.text} {self.called}"
+        return (
+            f"{of} of {self.called}"
+            if self.noun or self.amount.kind != "count"
+            else f"{self.amount.text} {self.called}"
+        )
 
 
 def key_of(called: str) -> str:
@@ -87,7 +94,11 @@ def describe(said: Sequence[Token], text: str, system: str) -> Description | Non
 def _amount(said: Sequence[Token], system: str) -> tuple[Amount | None, int]:
     first = said[0].value
     if first is None:
-        return (Amount("count", Fraction(1), "1", "1"), 1) if said[0].lower in ("a", "an", "another") and len(said) > 1 else (None, 0)
+        return (
+            (Amount("count", Fraction(1), "1", "1"), 1)
+            if said[0].lower in ("a", "an", "another") and len(said) > 1
+            else (None, 0)
+        )
     if first.shape != "one" or first.main.per is not None or first.main.unit in MONEYS:
         return None, 0
     return of_measure(first.main, first.text, "", system), 1
@@ -146,7 +157,9 @@ def _is_money(value: Value) -> bool:
 
 def _money(value: Value, before: str, after: str, made: Description) -> None:
     amount = of_measure(value.main, value.text, "price a length" if value.main.per is not None else "money")
-    if amount.kind == "money" and not (after in EACH or before in ("at", "@") or (made.amount.kind == "count" and before in (",", "("))):
+    if amount.kind == "money" and not (
+        after in EACH or before in ("at", "@") or (made.amount.kind == "count" and before in (",", "("))
+    ):
         made.paid = amount
     else:
         made.price = amount

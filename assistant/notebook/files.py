@@ -17,7 +17,14 @@ from .hearing import Hearing
 from .tables import unquoted
 
 FORMATS = {"csv": "csv", "markdown": "markdown", "md": "markdown", "json": "json"}
-REPLACING = (", replacing it", " replacing it", ", overwriting it", " overwriting it", ", replace it", " and replace it")
+REPLACING = (
+    ", replacing it",
+    " replacing it",
+    ", overwriting it",
+    " overwriting it",
+    ", replace it",
+    " and replace it",
+)
 
 
 def write_shopping(hearing: Hearing) -> Answer | None:
@@ -42,7 +49,13 @@ def _write(hearing: Hearing, what: str, table: Table, totals: Sequence[str]) -> 
         return reply.needs(f"I can write the {what} as CSV, Markdown or JSON, and {path} does not say which.", "form",
                            "As CSV, Markdown or JSON?", f"{what} as CSV to list.csv")  # fmt: skip
     text = {"csv": as_csv, "markdown": as_markdown, "json": as_json}[form](what, table, totals)
-    return _put(path, text, f"The {what} is in {path}, {len(table.rows)} {'line' if len(table.rows) == 1 else 'lines'}.", replacing, 0o666)
+    return _put(
+        path,
+        text,
+        f"The {what} is in {path}, {len(table.rows)} {'line' if len(table.rows) == 1 else 'lines'}.",
+        replacing,
+        0o666,
+    )
 
 
 def _path(hearing: Hearing) -> tuple[Path, bool]:
@@ -57,7 +70,9 @@ def _path(hearing: Hearing) -> tuple[Path, bool]:
 def _put(path: Path, text: str, well: str, replacing: bool, mode: int) -> Answer:
     """The text in the file, all or nothing; what is there already stays, unless it may be replaced."""
     if path.exists() and not replacing:
-        return reply.cannot(f"{path} is there already, so I have left it as it is. Name another file, or end with: {path}, replacing it")
+        return reply.cannot(
+            f"{path} is there already, so I have left it as it is. Name another file, or end with: {path}, replacing it"
+        )
     fresh = path.with_name(f"{path.name}.{os.getpid()}")
     try:
         file = os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, mode)
@@ -88,7 +103,13 @@ def as_csv(what: str, table: Table, totals: Sequence[str]) -> str:
 def as_markdown(what: str, table: Table, totals: Sequence[str]) -> str:
     """A heading, a table with bars, and the total below."""
     heads = [name for name, _ in table.columns]
-    lines = [f"# {what.capitalize()}", "", _bars(heads), _bars(["---"] * len(heads)), *(_bars(row) for row in table.texts)]
+    lines = [
+        f"# {what.capitalize()}",
+        "",
+        _bars(heads),
+        _bars(["---"] * len(heads)),
+        *(_bars(row) for row in table.texts),
+    ]
     lines += ["", *(f"Total: {total}" for total in totals)] if totals else []
     return "\n".join(lines) + "\n"
 
@@ -112,9 +133,17 @@ def export(hearing: Hearing) -> Answer | None:
     """The whole notebook to a JSON file that only its owner can read."""
     path, replacing = _path(hearing)
     if path.suffix.lower() not in (".json", ""):
-        return reply.cannot(f"The whole notebook is written as JSON, and {path} does not look like it. Type: export the notebook to notebook.json")
+        return reply.cannot(
+            f"The whole notebook is written as JSON, and {path} does not look like it. Type: export the notebook to notebook.json"
+        )
     text = whole.as_text(hearing.page)
-    return _put(path, text, f"The whole notebook is in {path}. To put it back: import the notebook from {path}", replacing, 0o600)
+    return _put(
+        path,
+        text,
+        f"The whole notebook is in {path}. To put it back: import the notebook from {path}",
+        replacing,
+        0o600,
+    )
 
 
 def bring_in(hearing: Hearing) -> Answer | None:
@@ -131,6 +160,11 @@ def bring_in(hearing: Hearing) -> Answer | None:
             return reply.cannot(f"This notebook is not empty, so nothing was changed. To put {path} in place of what is kept (undo brings "
                                 f"it back), type: import the notebook from {path}, replacing it")  # fmt: skip
         whole.replace(hearing.page, found)
-        return reply.done(f"The notebook is now as {path} has it: {len(found['thing'])} things.", "undo brings back what was kept before.")
+        return reply.done(
+            f"The notebook is now as {path} has it: {len(found['thing'])} things.",
+            "undo brings back what was kept before.",
+        )
     hearing.page.load(found)
-    return reply.done(f"The notebook is back from {path}: {len(found['thing'])} things, {len(found['sentence'])} sentences.")
+    return reply.done(
+        f"The notebook is back from {path}: {len(found['thing'])} things, {len(found['sentence'])} sentences."
+    )

@@ -7,7 +7,14 @@ from rules.engine.answer import Answer
 from . import reply
 from .hearing import Hearing
 
-KINDS = {"cloth": "in hand", "table": "size table", "price": "price", "habit": "habit", "measure": "measure", "need": "on the shopping list"}
+KINDS = {
+    "cloth": "in hand",
+    "table": "size table",
+    "price": "price",
+    "habit": "habit",
+    "measure": "measure",
+    "need": "on the shopping list",
+}
 
 
 def by_name(hearing: Hearing, name: str) -> Answer | None:
@@ -15,7 +22,11 @@ def by_name(hearing: Hearing, name: str) -> Answer | None:
     name = name.removeprefix("the ").removeprefix("my ")
     found = [thing for thing in hearing.page.everything() if thing.name == name.lower() and thing.kind in KINDS]
     if not found:
-        return reply.unsure(f"I have nothing kept as {name}. Type history to see what was kept.") if hearing.alone else None
+        return (
+            reply.unsure(f"I have nothing kept as {name}. Type history to see what was kept.")
+            if hearing.alone
+            else None
+        )
     if len(found) > 1:
         kinds = [f"forget the {KINDS[thing.kind]} {name}" for thing in found]
         return reply.unsure(f"I have kept more than one thing as {name}. Which is to be forgotten?", kinds)

@@ -76,7 +76,10 @@ def keep_units(hearing: Hearing) -> Answer | None:
     if system is None:
         return keep_money(hearing)
     hearing.page.put(KIND, UNITS, {"system": system})
-    return reply.done(f"Kept: you work in {'inches' if system == 'in' else 'centimetres'}.", "It counts for questions that name no units.")
+    return reply.done(
+        f"Kept: you work in {'inches' if system == 'in' else 'centimetres'}.",
+        "It counts for questions that name no units.",
+    )
 
 
 def keep_money(hearing: Hearing) -> Answer | None:
@@ -127,9 +130,13 @@ def _keep(hearing: Hearing, name: str, value: Value) -> Answer:
 def tell(hearing: Hearing) -> Answer | None:
     kept = hearing.page.all(KIND)
     if not kept:
-        return reply.told("You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; usable width 42 in.")
+        return reply.told(
+            "You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; usable width 42 in."
+        )
     listed = [f"{thing.name} {_text(thing)}" for thing in kept]
-    return reply.told(f"Your habits: {reply.joined(listed)}.", [reply.words(thing.name, _text(thing)) for thing in kept])
+    return reply.told(
+        f"Your habits: {reply.joined(listed)}.", [reply.words(thing.name, _text(thing)) for thing in kept]
+    )
 
 
 def tell_one(hearing: Hearing, said: str) -> Answer | None:
@@ -144,7 +151,9 @@ def forget_all(hearing: Hearing) -> Answer | None:
     kept = hearing.page.all(KIND)
     for thing in kept:
         hearing.page.drop(KIND, thing.name)
-    return reply.done(f"Forgotten: {reply.joined([thing.name for thing in kept]) or 'no habits, since none were kept'}.")
+    return reply.done(
+        f"Forgotten: {reply.joined([thing.name for thing in kept]) or 'no habits, since none were kept'}."
+    )
 
 
 def _text(thing: Thing) -> str:

@@ -15,7 +15,9 @@ def undo(hearing: Hearing) -> Answer | None:
     """Take back the last sentence that still counts; said again, the one before it."""
     last = next((one for one in reversed(hearing.page.sentences()) if one.undone_by is None and not one.does), None)
     if last is None:
-        return reply.unsure("There is nothing left to undo. What changes the notebook can be undone, such as: my waist is 66 cm")
+        return reply.unsure(
+            "There is nothing left to undo. What changes the notebook can be undone, such as: my waist is 66 cm"
+        )
     hearing.page.take_back(last, "undo")
     return reply.done(f"Undone: {last.said}", "redo brings it back.")
 
@@ -37,11 +39,18 @@ def tell(hearing: Hearing) -> Answer | None:
     sentences = hearing.page.sentences()
     if not sentences:
         return reply.told("Nothing has been kept yet. Such as: my waist is 66 cm")
-    rows = [(str(one.number), _when(one), f"{one.said} (undone)" if one.undone_by else one.said) for one in sentences[-SHOWN:]]
+    rows = [
+        (str(one.number), _when(one), f"{one.said} (undone)" if one.undone_by else one.said)
+        for one in sentences[-SHOWN:]
+    ]
     earlier = len(sentences) - len(rows)
     notes = [f"{earlier} earlier ones are not shown; export the notebook for all of them."] if earlier else []
     count = f"{len(sentences)} {'sentence has' if len(sentences) == 1 else 'sentences have'}"
-    return reply.told(f"{count} changed the notebook, the newest last.", table=reply.table(("no.", "when (UTC)", "said"), rows), notes=notes)
+    return reply.told(
+        f"{count} changed the notebook, the newest last.",
+        table=reply.table(("no.", "when (UTC)", "said"), rows),
+        notes=notes,
+    )
 
 
 def _when(sentence: Sentence) -> str:

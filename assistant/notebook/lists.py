@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from rules.engine.answer import Answer, Line, Table
 from rules.engine.text import amount as amount_text
-from rules.engine.text import shown
+from rules.engine.text import plural, shown
 from rules.engine.units import system_of
 from rules.kept.shopping import Entry, Had, Need, Price, Shopping, fits
 from rules.kept.shopping import shopping as add_up
@@ -29,7 +29,7 @@ COLUMNS = ("buy", "thing", "width", "cost", "for", "needed", "in hand")
 def shopping(hearing: Hearing) -> Answer | None:
     """All that is still to be bought, for one project or for all in work."""
     owners = _owners(hearing)
-    return owners if isinstance(owners, Answer) else told(hearing.page, owners)
+    return told(hearing.page, owners) if isinstance(owners, list) else owners
 
 
 def told(page: Page, owners: Sequence[Thing]) -> Answer:
@@ -37,11 +37,22 @@ def told(page: Page, owners: Sequence[Thing]) -> Answer:
     listed = of_page(page, owners)
     to_buy = [entry for entry in listed.entries if entry.buy]
     if not listed.entries:
-        return reply.told("The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list")
+        return reply.told(
+            "The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list"
+        )
     if not to_buy:
-        return reply.told("There is nothing left to buy: all that is needed is in hand.", table=table(listed.entries), notes=_notes(listed))
+        return reply.told(
+            "There is nothing left to buy: all that is needed is in hand.",
+            table=table(listed.entries),
+            notes=_notes(listed),
+        )
     head = f"To buy: {reply.joined([_item(entry) for entry in to_buy])}.{_total(listed.totals)}"
-    made = reply.told(head, [reply.in_unit(entry.called, entry.buy, entry.unit, entry.noun) for entry in to_buy], table(to_buy), _notes(listed))
+    made = reply.told(
+        head,
+        [reply.in_unit(entry.called, entry.buy, entry.unit, entry.noun) for entry in to_buy],
+        table(to_buy),
+        _notes(listed),
+    )
     return reply.with_working(made, _working(to_buy, listed.totals))
 
 
@@ -51,12 +62,15 @@ def left(hearing: Hearing) -> Answer | None:
     return told(hearing.page, [here] if here is not None else in_work(hearing.page))
 
 
-def _owners(hearing: Hearing) -> list[Thing] | Answer:
-    """The projects meant: the one named; or all in work."""
-    if hearing.has("project"):
-        project = projects.meant(hearing)
-        return [project] if project is not None else projects.missing(hearing)
-    return in_work(hearing.page)
+def _owners(hearing: Hearing) -> list[Thing] | Answer | None:
+    """The projects meant: the one named, or all in work; None when what is named is a question's ("for a 60 x 72 in quilt")."""
+    if not hearing.has("project"):
+        return in_work(hearing.page)
+    project = projects.meant(hearing)
+    if project is not None:
+        return [project]
+    numbers = any(token.value is not None for token in hearing.found.slots["project"])
+    return None if numbers or not hearing.alone else projects.missing(hearing)
 
 
 def in_work(page: Page) -> list[Thing]:
@@ -74,13 +88,17 @@ def of_page(page: Page, owners: Sequence[Thing]) -> Shopping:
     stock = [_in_hand(thing) for thing in page.all(STOCK)]
     prices = {thing.name: _price(thing) for thing in page.all(PRICE)}
     shop = page.get(HABIT, SHOP)
-    return add_up(needs, used, stock, prices, _system(page, needs), Amount.of_body(shop.body).value if shop is not None else None)
+    return add_up(
+        needs, used, stock, prices, _system(page, needs), Amount.of_body(shop.body).value if shop is not None else None
+    )
 
 
 def _need(thing: Thing, project: str) -> Need:
     body, amount = thing.body, Amount.of_body(thing.body["amount"])
     width = Fraction(body["width"]["value"]) if "width" in body else None
-    return Need(body["thing"], body["called"], amount.kind, amount.value, project, body["rounding"], body["noun"], width)
+    return Need(
+        body["thing"], body["called"], amount.kind, amount.value, project, body["rounding"], body["noun"], width
+    )
 
 
 def _had(thing: Thing, project: str) -> Had:
@@ -90,7 +108,13 @@ def _had(thing: Thing, project: str) -> Had:
 
 def _in_hand(thing: Thing) -> Had:
     amount = Amount.of_body(thing.body["amount"])
-    return Had(thing.name, amount.kind, amount.value, "", Fraction(thing.body["width"]["value"]) if "width" in thing.body else None)
+    return Had(
+        thing.name,
+        amount.kind,
+        amount.value,
+        "",
+        Fraction(thing.body["width"]["value"]) if "width" in thing.body else None,
+    )
 
 
 def _price(thing: Thing) -> Price:
@@ -126,7 +150,13 @@ def _width(entry: Entry) -> str:
 
 def _item(entry: Entry) -> str:
     wide = f", {_width(entry)} wide" if entry.width is not None else ""
-    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {entry.called}{wide}"
+    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {_called(entry)}{wide}"
+
+
+def _called(entry: Entry) -> str:
+    """The thing's name, in the plural where several of it are counted."""
+    counted = entry.unit == "1" and not entry.noun and key_of(entry.called) == entry.called.lower()
+    return plural(entry.called, entry.buy) if counted else entry.called
 
 
 def _total(spent: Sequence[Spent]) -> str:
@@ -134,7 +164,11 @@ def _total(spent: Sequence[Spent]) -> str:
 
 
 def _notes(listed: Shopping) -> list[str]:
-    return [f"Not in the total, since no price is known: {reply.joined(listed.unpriced)}."] if listed.unpriced and listed.totals else []
+    return (
+        [f"Not in the total, since no price is known: {reply.joined(listed.unpriced)}."]
+        if listed.unpriced and listed.totals
+        else []
+    )
 
 
 def _working(entries: Sequence[Entry], spent: Sequence[Spent]) -> list[Line]:
@@ -151,12 +185,14 @@ CUT_COLUMNS = ("cut", "what", "of", "for")
 def cut(hearing: Hearing) -> Answer | None:
     """What is to be cut, as the kept answers had it."""
     owners = _owners(hearing)
-    if isinstance(owners, Answer):
+    if not isinstance(owners, list):
         return owners
     rows = cut_rows(hearing.page, owners)
     if not rows:
         return reply.told("The cut list is empty. After an answer, keep that puts what it cuts on it.")
-    return reply.told(f"To cut: {reply.joined([f'{one[0]} {one[1]}' for one in rows])}.", table=reply.table(CUT_COLUMNS, rows))
+    return reply.told(
+        f"To cut: {reply.joined([f'{one[0]} {one[1]}' for one in rows])}.", table=reply.table(CUT_COLUMNS, rows)
+    )
 
 
 def cut_rows(page: Page, owners: Sequence[Thing]) -> list[tuple[str, ...]]:

@@ -21,7 +21,10 @@ ALL = ("measures", "measurements", "measure", "sizes")
 JOINS = frozenset((",", ";", "and"))
 IS = frozenset(("is", "are", "=", ":", "measures", "of", "at", "be"))
 NOW = ("now", "today")
-NOT_A_PART = frozenset("what how why which if when much many for with in on by it that this will can do does".split())
+NOT_A_PART = frozenset((
+    "what", "how", "why", "which", "if", "when", "much", "many", "for", "with", "in", "on", "by", "it", "that",
+    "this", "will", "can", "do", "does"
+))  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +146,10 @@ def _tell(hearing: Hearing, owner: str, part: str) -> Answer | None:
     if thing is None:
         asks = hearing.said[0].lower == "what" and hearing.alone
         return _other_thing(hearing, owner, part) or (_nothing(whose, part, owner, part) if asks else None)
-    return reply.told(f"{whose[:1].upper()}{whose[1:]} {thing.name}: {thing.body['text']}.", [reply.result(thing.name, Amount.of_body(thing.body))])
+    return reply.told(
+        f"{whose[:1].upper()}{whose[1:]} {thing.name}: {thing.body['text']}.",
+        [reply.result(thing.name, Amount.of_body(thing.body))],
+    )
 
 
 def _bare(part: str) -> str:
@@ -160,7 +166,9 @@ def _other_thing(hearing: Hearing, owner: str, part: str) -> Answer | None:
 
 def _nothing(whose: str, what: str, owner: str, example: str) -> Answer:
     name = f"{owner}'s" if owner else "my"
-    return reply.needs(f"I have not kept {whose} {what} yet.", what, f"What is {whose} {what}?", f"{name} {example} is 66 cm")
+    return reply.needs(
+        f"I have not kept {whose} {what} yet.", what, f"What is {whose} {what}?", f"{name} {example} is 66 cm"
+    )
 
 
 # -- forgetting ----------------------------------------------------------------------------------------------------

@@ -84,7 +84,9 @@ class Page:
 
     def _set(self, kind: str, owner: str, name: str, body: Body | None) -> None:
         key = (kind, owner, name)
-        row = self._connection.execute("SELECT number, body FROM thing WHERE kind = ? AND owner = ? AND name = ?", key).fetchone()
+        row = self._connection.execute(
+            "SELECT number, body FROM thing WHERE kind = ? AND owner = ? AND name = ?", key
+        ).fetchone()
         number, before = row or (None, None)
         after = None if body is None else as_json(body)
         if after == before:
@@ -100,10 +102,15 @@ class Page:
         if after is None:
             self._connection.execute("DELETE FROM thing WHERE kind = ? AND owner = ? AND name = ?", key)
             return number or 0
-        if number is not None and self._connection.execute("SELECT 1 FROM thing WHERE number = ?", (number,)).fetchone():
+        if (
+            number is not None
+            and self._connection.execute("SELECT 1 FROM thing WHERE number = ?", (number,)).fetchone()
+        ):
             self._connection.execute("UPDATE thing SET body = ? WHERE number = ?", (after, number))
             return number
-        made = self._connection.execute("INSERT INTO thing (number, kind, owner, name, body) VALUES (?, ?, ?, ?, ?)", (number, *key, after))
+        made = self._connection.execute(
+            "INSERT INTO thing (number, kind, owner, name, body) VALUES (?, ?, ?, ?, ?)", (number, *key, after)
+        )
         return int(made.lastrowid or 0)
 
     # -- sentences ----------------------------------------------------------------------------------------------
@@ -123,7 +130,9 @@ class Page:
 
     def _sentence_number(self) -> int:
         if not self._sentence:
-            made = self._connection.execute("INSERT INTO sentence (said, at, does) VALUES (?, ?, ?)", (self._said, self._at, self._does))
+            made = self._connection.execute(
+                "INSERT INTO sentence (said, at, does) VALUES (?, ?, ?)", (self._said, self._at, self._does)
+            )
             self._sentence = int(made.lastrowid or 0)
         return self._sentence
 
@@ -138,14 +147,18 @@ class Page:
         query = "SELECT thing, kind, owner, name, before FROM change WHERE sentence = ? ORDER BY number DESC"
         for number, kind, owner, name, before in self._connection.execute(query, (sentence.number,)).fetchall():
             self._restore(number, (kind, owner, name), before)
-        self._connection.execute("UPDATE sentence SET undone_by = ? WHERE number = ?", (self._sentence_number(), sentence.number))
+        self._connection.execute(
+            "UPDATE sentence SET undone_by = ? WHERE number = ?", (self._sentence_number(), sentence.number)
+        )
 
     def stand_again(self, sentence: Sentence) -> None:
         """A sentence that was taken back counts once more."""
         self._connection.execute("UPDATE sentence SET undone_by = NULL WHERE number = ?", (sentence.number,))
 
     def _restore(self, number: int, key: tuple[str, str, str], before: str | None) -> None:
-        row = self._connection.execute("SELECT number, body FROM thing WHERE kind = ? AND owner = ? AND name = ?", key).fetchone()
+        row = self._connection.execute(
+            "SELECT number, body FROM thing WHERE kind = ? AND owner = ? AND name = ?", key
+        ).fetchone()
         self._write(key, row[0] if row else number, before)
         self._connection.execute(
             "INSERT INTO change (sentence, thing, kind, owner, name, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)",

@@ -74,7 +74,9 @@ def meet(pattern: str, said: Sequence[Token], text: str) -> Found | None:
     return Found(text, dict(slots)) if _meet(pieces(pattern), said, 0, 0, slots) else None
 
 
-def _meet(pattern: tuple[Piece, ...], said: Sequence[Token], piece: int, at: int, slots: dict[str, tuple[Token, ...]]) -> bool:
+def _meet(
+    pattern: tuple[Piece, ...], said: Sequence[Token], piece: int, at: int, slots: dict[str, tuple[Token, ...]]
+) -> bool:
     if piece == len(pattern):
         return at == len(said)
     one = pattern[piece]

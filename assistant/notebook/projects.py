@@ -23,7 +23,9 @@ def start(hearing: Hearing) -> Answer | None:
     if earlier is not None:
         return _go_on(hearing.page, earlier)
     open_new(hearing.page, called)
-    return reply.done(f"Project {called} is begun: what you keep now is kept for it.", "keep that, after an answer, keeps the answer.")
+    return reply.done(
+        f"Project {called} is begun: what you keep now is kept for it.", "keep that, after an answer, keeps the answer."
+    )
 
 
 def open_new(page: Page, called: str) -> Thing:
@@ -54,7 +56,9 @@ def finish(hearing: Hearing) -> Answer | None:
     current = state.current(hearing.page)
     if current is not None and current.name == project.name:
         state.open_project(hearing.page, "")
-    return reply.done(f"Project {project.body['called']} is finished: its needs are off the shopping list, all else stays kept.")
+    return reply.done(
+        f"Project {project.body['called']} is finished: its needs are off the shopping list, all else stays kept."
+    )
 
 
 def find(page: Page, called: str) -> Thing | None:
@@ -70,7 +74,11 @@ def find(page: Page, called: str) -> Thing | None:
 def meant(hearing: Hearing) -> Thing | None:
     """The project that is named, or else the one in hand."""
     called = hearing.words("project")
-    return find(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else state.current(hearing.page)
+    return (
+        find(hearing.page, called)
+        if called and called.lower() not in ("it", "that", "this")
+        else state.current(hearing.page)
+    )
 
 
 def none_in_hand() -> Answer:
@@ -85,7 +93,9 @@ def none_called(page: Page, called: str) -> Answer:
 
 def missing(hearing: Hearing) -> Answer:
     called = hearing.words("project")
-    return none_called(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else none_in_hand()
+    return (
+        none_called(hearing.page, called) if called and called.lower() not in ("it", "that", "this") else none_in_hand()
+    )
 
 
 # -- what was done ---------------------------------------------------------------------------------------------------
@@ -117,7 +127,9 @@ def note(hearing: Hearing) -> Answer | None:
         return missing(hearing) if hearing.alone else None
     owner = project.name if project is not None else ""
     hearing.page.add(NOTE, {"text": hearing.words("text")}, owner)
-    return reply.done(f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}")
+    return reply.done(
+        f"Noted{' for ' + project.body['called'] if project is not None else ''}: {hearing.words('text')}"
+    )
 
 
 def notes(hearing: Hearing) -> Answer | None:
@@ -129,7 +141,9 @@ def notes(hearing: Hearing) -> Answer | None:
     rows += [(owner.body["called"], one.body["text"]) for owner in owners for one in hearing.page.all(NOTE, owner.name)]
     if not rows:
         return reply.told("There are no notes. Such as: note: press the hem before the lining goes in")
-    return reply.told(f"{len(rows)} {'note' if len(rows) == 1 else 'notes'}.", table=reply.table(("project", "note"), rows))
+    return reply.told(
+        f"{len(rows)} {'note' if len(rows) == 1 else 'notes'}.", table=reply.table(("project", "note"), rows)
+    )
 
 
 def tell_all(hearing: Hearing) -> Answer | None:
@@ -156,7 +170,9 @@ def tell(hearing: Hearing) -> Answer | None:
     called = project.body["called"]
     if not rows:
         return reply.told(f"Of {called} nothing is kept yet. After an answer, type: keep that")
-    return reply.told(f"{called[:1].upper()}{called[1:]}, in the order it was kept:", [reply.words(what, said) for what, said in rows])
+    return reply.told(
+        f"{called[:1].upper()}{called[1:]}, in the order it was kept:", [reply.words(what, said) for what, said in rows]
+    )
 
 
 def story(page: Page, project: Thing) -> list[tuple[str, str]]:
@@ -176,4 +192,8 @@ def _said(thing: Thing) -> str:
     amount = body["amount"]["text"] if body.get("amount") else "all"
     if thing.kind == PAID:
         return f"{amount} for {body['called']}"
-    return f"{amount} {body['called']}" if body.get("amount", {}) and body["amount"]["kind"] == "count" else f"{amount} of {body['called']}"
+    return (
+        f"{amount} {body['called']}"
+        if body.get("amount", {}) and body["amount"]["kind"] == "count"
+        else f"{amount} of {body['called']}"
+    )

@@ -92,7 +92,9 @@ def with_working(made: Answer, lines: Sequence[Line]) -> Answer:
     return replace(made, working=tuple(lines))
 
 
-def built_on(asked: Answer, head: str, results: Sequence[Result], lines: Sequence[Line], called: str, had: Amount) -> Answer:
+def built_on(
+    asked: Answer, head: str, results: Sequence[Result], lines: Sequence[Line], called: str, had: Amount
+) -> Answer:
     """An answer that goes on from another: what that was given and assumed, and its working, come first."""
     in_hand = Value(f"{called} in hand", plain(had.value / factor(had.unit)), had.unit, had.text, FROM_HERE)
     return replace(asked, topic=asked.topic or TOPIC, headline=head, results=tuple(results), given=(*asked.given, in_hand),

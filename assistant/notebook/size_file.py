@@ -24,6 +24,7 @@ from rules.fit.size_tables import Size, SizeTable
 LARGEST_FILE = 1_000_000
 UNITS = {"cm": "cm", "cms": "cm", "centimetres": "cm", "centimeters": "cm", "in": "in", "ins": "in", "inch": "in", "inches": "in", '"': "in",
          "mm": "mm"}  # fmt: skip
+MAYBE_UNITS = ("in", '"')
 EMPTY = ("", "-", "–", "—", "n/a")
 _WORDS = re.compile(r"[a-z]+|\"")
 _DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d)")
@@ -104,13 +105,17 @@ def _upright(rows: list[list[str]]) -> tuple[str, list[Heading], list[list[str]]
     if not start:
         raise NotATable("I find no heading such as bust, waist or hip in it")
     wide = max(len(row) for row in rows)
-    turned = [list(column) for column in zip(*[row + [""] * (wide - len(row)) for row in rows[start - 1 :]], strict=True)]
+    turned = [
+        list(column) for column in zip(*[row + [""] * (wide - len(row)) for row in rows[start - 1 :]], strict=True)
+    ]
     return _above(rows[: start - 1]), [_heading(cell) for cell in turned[0]], turned[1:]
 
 
 def _is_head(headings: Sequence[Heading]) -> bool:
     """A size column and a measure beside it."""
-    return any(one.place for one in headings[1:]) or (any(one.place for one in headings) and any("size" in one.text.lower() for one in headings))
+    return any(one.place for one in headings[1:]) or (
+        any(one.place for one in headings) and any("size" in one.text.lower() for one in headings)
+    )
 
 
 def _above(rows: Sequence[Sequence[str]]) -> str:
@@ -119,9 +124,14 @@ def _above(rows: Sequence[Sequence[str]]) -> str:
 
 def _heading(text: str) -> Heading:
     words = _WORDS.findall(text.lower())
-    unit = next((UNITS[word] for word in sorted(words, key='"'.__eq__) if word in UNITS), "")  # a quote may be but a quote
     place = next((PLACES[stem] for word in words for stem in tokens(word) if stem in PLACES), "")
-    return Heading(text, place, unit)
+    return Heading(text, place, _unit_in(text))
+
+
+def _unit_in(text: str) -> str:
+    """The unit that stands in a text, or ""; "in" and a quote may be no unit, so any other comes first."""
+    units = [word for word in _WORDS.findall(text.lower()) if word in UNITS]
+    return UNITS[min(units, key=MAYBE_UNITS.__contains__)] if units else ""
 
 
 def _size_column(headings: Sequence[Heading]) -> int:
@@ -135,11 +145,10 @@ def _size_column(headings: Sequence[Heading]) -> int:
 
 def _unit(above: str, headings: Sequence[Heading], rows: Sequence[Sequence[str]]) -> str:
     """The unit of measures whose heading has none: that of another heading, of the title or a cell, else told by their size."""
-    typed = [one.unit for one in headings if one.unit]
-    cells = " ".join(cell for row in rows for cell in row).lower()
-    typed += [UNITS[word] for word in _WORDS.findall(f"{above} {cells}") if word in UNITS]
+    cells = " ".join(cell for row in rows for cell in row)
+    typed = next((one.unit for one in headings if one.unit), "") or _unit_in(above) or _unit_in(cells)
     if typed:
-        return typed[0]
+        return typed
     numbers = [int(number) for row in rows for spot, cell in enumerate(row) if spot < len(headings) and headings[spot].place
                for number in re.findall(r"\d{2,3}", cell)]  # fmt: skip
     return "cm" if max(numbers, default=0) > LARGEST_IN_INCHES else "in"
@@ -164,7 +173,9 @@ def _ends(cell: str, heading: Heading, unit: str, size: str, reader: Reader, com
     own = any(word in UNITS for word in _WORDS.findall(text.lower()))
     chunks = reader.read(text if own else f"{text} {unit}").chunks
     chunk = chunks[0] if len(chunks) == 1 else None
-    pair = (chunk, chunk) if isinstance(chunk, Measure) else (chunk.low, chunk.high) if isinstance(chunk, Span) else None
+    pair = (
+        (chunk, chunk) if isinstance(chunk, Measure) else (chunk.low, chunk.high) if isinstance(chunk, Span) else None
+    )
     if pair is None or any(_size_of(measure, unit) <= 0 for measure in pair):
         raise NotATable(f"I cannot read “{cell}”, the {heading.text} of size {size}. Write it like 83, 83-86 or 32 1/2")
     low, high = sorted(_size_of(measure, unit) for measure in pair)

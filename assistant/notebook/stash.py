@@ -99,12 +99,18 @@ def _use(hearing: Hearing, thing: Thing) -> Answer:
     try:
         left, line = stock.take(had.value, used.value, had.unit, noun)
     except stock.NotSoMuch:
-        return reply.cannot(f"There is only {_amount(thing)}, so {used.text} cannot be used of it. Nothing was changed.")
+        return reply.cannot(
+            f"There is only {_amount(thing)}, so {used.text} cannot be used of it. Nothing was changed."
+        )
     hearing.page.put(KIND, thing.name, {**thing.body, "amount": had.with_value(left).body()})
     state.point_at(hearing.page, thing.name)
     project = state.current(hearing.page)
     if project is not None:
-        hearing.page.add("got", {"thing": thing.name, "called": thing.body["called"], "amount": used.body(), "how": "used"}, project.name)
+        hearing.page.add(
+            "got",
+            {"thing": thing.name, "called": thing.body["called"], "amount": used.body(), "how": "used"},
+            project.name,
+        )
     of = f" for {project.body['called']}" if project is not None else ""
     made = reply.done(f"Kept: used {used.text} of {thing.body['called']}{of}; {shown(left, had.unit, noun)} left.")
     return reply.with_working(made, [line])
@@ -201,7 +207,11 @@ def enough(hearing: Hearing) -> Answer | None:
     """Whether what is in hand is enough for what a question needs: the question is asked, and its cloth compared."""
     from . import ask_on
 
-    thing = find(hearing.page, hearing.words("name")) if hearing.words("name").lower() not in ("it", "that") else state.pointed_at(hearing.page, KIND)
+    thing = (
+        find(hearing.page, hearing.words("name"))
+        if hearing.words("name").lower() not in ("it", "that")
+        else state.pointed_at(hearing.page, KIND)
+    )
     if thing is None:
         return None
     had = Amount.of_body(thing.body["amount"])

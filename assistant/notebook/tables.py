@@ -39,7 +39,9 @@ def typed(hearing: Hearing) -> Answer | None:
         return reply.unsure(f"I cannot read that as a size table, so nothing was kept. Such as: {TYPED_EXAMPLE}")
     lost = [value.text for value in line.values if value.number not in used]
     if lost:
-        return reply.unsure(f"I could not place {reply.joined(lost)} in the size table, so nothing was kept. Such as: {TYPED_EXAMPLE}")
+        return reply.unsure(
+            f"I could not place {reply.joined(lost)} in the size table, so nothing was kept. Such as: {TYPED_EXAMPLE}"
+        )
     return _keep(hearing, called, given.value)
 
 
@@ -64,19 +66,29 @@ def unquoted(text: str) -> str:
 
 
 def _keep(hearing: Hearing, called: str, table: SizeTable, notes: Sequence[str] = ()) -> Answer:
-    sizes = [{"name": size.name, "at": {place: [str(low), str(high)] for place, (low, high) in size.at.items()}} for size in table.sizes]
-    hearing.page.put(KIND, called, {"called": called, "unit": table.unit, "sizes": sizes})
+    sizes = [
+        {"name": size.name, "at": {place: [str(low), str(high)] for place, (low, high) in size.at.items()}}
+        for size in table.sizes
+    ]
+    hearing.page.put(
+        KIND, called, {"called": called, "unit": table.unit, "places": list(table.places()), "sizes": sizes}
+    )
     state.point_at_table(hearing.page, called)
     places = reply.joined([place or "measure" for place in table.places()])
     names = f"{table.sizes[0].name} to {table.sizes[-1].name}"
-    return reply.done(f"Kept: size table {called}, {len(table.sizes)} sizes, {names}, by {places}, in {table.unit}.", *notes)
+    return reply.done(
+        f"Kept: size table {called}, {len(table.sizes)} sizes, {names}, by {places}, in {table.unit}.", *notes
+    )
 
 
 def of_body(body: dict[str, Any]) -> SizeTable:
-    sizes = tuple(
-        Size(one["name"], {place: (Fraction(low), Fraction(high)) for place, (low, high) in one["at"].items()}) for one in body["sizes"]
-    )
-    return SizeTable(sizes, body["unit"], body["called"])
+    return SizeTable(tuple(_size_of(one, body["places"]) for one in body["sizes"]), body["unit"], body["called"])
+
+
+def _size_of(kept: dict[str, Any], places: Sequence[str]) -> Size:
+    """A size, its measures in the order of the table's columns."""
+    ends = {place: kept["at"][place] for place in places if place in kept["at"]}
+    return Size(kept["name"], {place: (Fraction(low), Fraction(high)) for place, (low, high) in ends.items()})
 
 
 # -- telling ---------------------------------------------------------------------------------------------------------
@@ -138,13 +150,19 @@ def _size(hearing: Hearing, owner: str, whose: str) -> Answer | None:
     if thing is None:
         return None
     table = of_body(thing.body)
-    kept = [one for one in hearing.page.all(MEASURE, owner) if size_table.PLACES.get(one.name, one.name) in table.places()]
+    kept = [
+        one for one in hearing.page.all(MEASURE, owner) if size_table.PLACES.get(one.name, one.name) in table.places()
+    ]
     if not kept:
         name = whose.removesuffix("'s") if owner else "you"
         return reply.needs(f"I have no measure of {name} that the table has: {reply.joined(table.places())}.", "measure",
                            f"What is {whose} {table.places()[0] or 'bust'}?", f"{whose if owner else 'my'} {table.places()[0] or 'bust'} is 88 cm")  # fmt: skip
     called = " ".join(word for word in thing.body["called"].split() if word.isalpha())
     text = f"which size to cut for {called}"
-    fillings = [fill.Filling(len(text), f", {one.name} {one.body['text']}", one.body["text"], one.name, whose) for one in kept]
-    given = Given(table, "text", f"{thing.body['called']}, {len(table.sizes)} sizes", f"the size table {reply.FROM_HERE}")
+    fillings = [
+        fill.Filling(len(text), f", {one.name} {one.body['text']}", one.body["text"], one.name, whose) for one in kept
+    ]
+    given = Given(
+        table, "text", f"{thing.body['called']}, {len(table.sizes)} sizes", f"the size table {reply.FROM_HERE}"
+    )
     return fill.asked(hearing.talk, text, fillings, {SIZE_TABLE: given})

@@ -12,7 +12,9 @@ class Trouble(Exception):
 
 
 def damaged(path: Path) -> Trouble:
-    return Trouble(f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, or use another file: --notebook FILE")
+    return Trouble(
+        f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, or use another file: --notebook FILE"
+    )
 
 
 def not_ours(path: Path) -> Trouble:
@@ -36,7 +38,9 @@ def full(path: Path) -> Trouble:
 
 
 def busy(path: Path) -> Trouble:
-    return Trouble(f"Another program has been writing in the notebook {path} for too long, so nothing of that was kept. Say it again.")
+    return Trouble(
+        f"Another program has been writing in the notebook {path} for too long, so nothing of that was kept. Say it again."
+    )
 
 
 def no_room(path: Path, error: OSError) -> Trouble:
@@ -55,10 +59,16 @@ def of_sqlite(error: sqlite3.Error, path: Path) -> Trouble:
     main = code & 0xFF  # the first byte is the kind, the rest says more of it
     if main in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
         return damaged(path)
-    if main == sqlite3.SQLITE_FULL or code in (sqlite3.SQLITE_IOERR_WRITE, sqlite3.SQLITE_IOERR_FSYNC, sqlite3.SQLITE_IOERR_TRUNCATE):
+    if main == sqlite3.SQLITE_FULL or code in (
+        sqlite3.SQLITE_IOERR_WRITE,
+        sqlite3.SQLITE_IOERR_FSYNC,
+        sqlite3.SQLITE_IOERR_TRUNCATE,
+    ):
         return full(path)
     if main in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_PERM):
         return read_only(path)
     if main in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
         return busy(path)
-    return Trouble(f"The notebook {path} cannot be used ({error}), so nothing of that was kept. Use another file: --notebook FILE")
+    return Trouble(
+        f"The notebook {path} cannot be used ({error}), so nothing of that was kept. Use another file: --notebook FILE"
+    )

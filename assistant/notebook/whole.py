@@ -46,7 +46,10 @@ def as_text(page: Page) -> str:
 
 
 def _opened(table: str, row: dict[str, Any]) -> dict[str, Any]:
-    return {name: json.loads(value) if name in BODIES.get(table, ()) and value is not None else value for name, value in row.items()}
+    return {
+        name: json.loads(value) if name in BODIES.get(table, ()) and value is not None else value
+        for name, value in row.items()
+    }
 
 
 def read(text: str) -> Whole:
@@ -77,9 +80,15 @@ def _closed(table: str, row: Any) -> dict[str, Any]:
     for name, value in row.items():
         if name in BODIES.get(table, ()):
             fits = isinstance(value, dict) or (value is None and table == "change")
-            value = None if value is None else json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+            value = (
+                None if value is None else json.dumps(value, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+            )
         else:
-            fits = isinstance(value, str) if name in TEXTS else isinstance(value, int) or (value is None and name == "undone_by")
+            fits = (
+                isinstance(value, str)
+                if name in TEXTS
+                else isinstance(value, int) or (value is None and name == "undone_by")
+            )
         if not fits:
             raise ValueError(f"a line of its part “{table}” has a wrong {name}")
         closed[name] = value

@@ -101,13 +101,15 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = dict.fromkeys(request.given, 0.4)
+    prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     best = talk.best(talk.readings(heard), heard.matches)
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
+        return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new

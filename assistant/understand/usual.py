@@ -22,10 +22,17 @@ class Usual:
 
 def usual_values(rule: Rule, known: Iterable[Usual]) -> Mapping[str, Given]:
     """Input name -> the usual value for it, for the inputs that are called as a usual value is."""
-    return {item.name: one.value for one in known for item in rule.inputs if item.kind.name == one.kind and is_called(item, one.name)}
+    return {
+        item.name: one.value
+        for one in known
+        for item in rule.inputs
+        if item.kind.name == one.kind and is_called(item, one.name)
+    }
 
 
 def is_called(item: Input, name: str) -> bool:
     """Whether an input goes by a name: its label holds all the words of it, or it is one of the words people use."""
     words = tokens(name)
-    return bool(words) and (set(words) <= set(tokens(item.label)) or any(tokens(phrase) == words for phrase in item.says))
+    return bool(words) and (
+        set(words) <= set(tokens(item.label)) or any(tokens(phrase) == words for phrase in item.says)
+    )

@@ -220,15 +220,16 @@ def _system(request: Request) -> tuple[Value, ...]:
 
 
 def _unused(run: Run) -> Iterable[str]:
+    touched = run.touched | (run.outcome.used if run.outcome is not None else frozenset())
     for name, given in run.request.given.items():
         item = run.rule.input(name)
         if item is not None and item.options and any(default.value == given.value for default in item.defaults):
             continue  # words that choose what would be taken anyway
-        if name not in run.touched and item is not None:
+        if name not in touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():
         step = run.rule.step(name)
-        if name not in run.touched and step is not None:
+        if name not in touched and step is not None:
             yield f"{step.shown_label} {given.text}"
 
 

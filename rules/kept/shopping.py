@@ -17,7 +17,10 @@ from .spending import Spent, totals
 KINDS = {kind.name: kind for kind in ALL_KINDS}
 ROUNDINGS: Mapping[str, Rounding] = {line.name: line for line in vars(table).values() if isinstance(line, Rounding)}
 # Sold off the roll by the quarter yard or 10 cm rather than by the eighth of a yard.
-TAPES = frozenset("tape ribbon elastic cord piping webbing lace braid trimming trim rickrack zip strap string".split())
+TAPES = frozenset((
+    "tape", "ribbon", "elastic", "cord", "piping", "webbing", "lace", "braid", "trimming", "trim", "rickrack",
+    "zip", "strap", "string"
+))  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +112,11 @@ def shopping(needs: Sequence[Need], used: Iterable[Had], stock: Iterable[Had], p
 
 def _had(need: Need, group: Sequence[Need], had: Iterable[Had]) -> Fraction:
     """How much of a need its project has had; shared out over equal needs of one project, the first one first."""
-    mine = [one for one in had if one.project == need.project and one.kind in (need.kind, "") and fits(one.thing, need.thing)]
+    mine = [
+        one
+        for one in had
+        if one.project == need.project and one.kind in (need.kind, "") and fits(one.thing, need.thing)
+    ]
     if any(one.value is None for one in mine):
         return need.value
     rest = sum((one.value or Fraction(0) for one in mine), Fraction(0))
@@ -156,11 +163,27 @@ def _entry(group: Sequence[Need], wanted: Sequence[Fraction], in_hand: Fraction,
     buy = apply(short, how) if how else short
     lines = []
     if len(wanted) > 1:
-        lines.append(_line("Add what the projects still take", "needed = all of it together", [*wanted], " + ", need, unit, first.noun))
+        lines.append(
+            _line(
+                "Add what the projects still take",
+                "needed = all of it together",
+                [*wanted],
+                " + ",
+                need,
+                unit,
+                first.noun,
+            )
+        )
     if in_hand:
-        lines.append(_line("Take off what is in hand", "to buy = needed − in hand", [need, in_hand], " − ", short, unit, first.noun))
+        lines.append(
+            _line(
+                "Take off what is in hand", "to buy = needed − in hand", [need, in_hand], " − ", short, unit, first.noun
+            )
+        )
     if buy != short and how:
-        lines.append(Line("Round it up once, as it is sold", "", shown(short, unit, first.noun), shown(buy, unit, first.noun)))
+        lines.append(
+            Line("Round it up once, as it is sold", "", shown(short, unit, first.noun), shown(buy, unit, first.noun))
+        )
     price = prices.get(first.thing)
     cost = None
     if price is not None and buy:

@@ -38,4 +38,6 @@ def totals(payments: Iterable[tuple[str, Fraction]]) -> tuple[Spent, ...]:
 def _spent(currency: str, paid: list[Fraction]) -> Spent:
     total = sum(paid, Fraction(0))
     numbers = " + ".join(amount(one, currency) for one in paid)
-    return Spent(currency, total, Line("Add what was paid", "cost = all that was paid", numbers, amount(total, currency)))
+    return Spent(
+        currency, total, Line("Add what was paid", "cost = all that was paid", numbers, amount(total, currency))
+    )

@@ -28,7 +28,9 @@ def take(have: Fraction, used: Fraction, unit: str, noun: str = "") -> tuple[Fra
         raise NotSoMuch
     left = have - used
     numbers = f"{shown(have, unit, noun)} − {shown(used, unit, noun)}"
-    return left, Line("Take what is used from what is in hand", "left = in hand − used", numbers, shown(left, unit, noun))
+    return left, Line(
+        "Take what is used from what is in hand", "left = in hand − used", numbers, shown(left, unit, noun)
+    )
 
 
 def put(have: Fraction, more: Fraction) -> Fraction:
@@ -44,4 +46,8 @@ def enough(have: Fraction, need: Fraction, unit: str, noun: str = "") -> Enough:
     """
     spare = have - need
     numbers = f"{shown(have, unit, noun)} − {shown(need, unit, noun)}"
-    return Enough(spare >= 0, spare, Line("Take what is needed from what is in hand", "spare = in hand − needed", numbers, shown(spare, unit, noun)))
+    return Enough(
+        spare >= 0,
+        spare,
+        Line("Take what is needed from what is in hand", "spare = in hand − needed", numbers, shown(spare, unit, noun)),
+    )

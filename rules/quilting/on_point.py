@@ -104,7 +104,7 @@ SETTING_TRIANGLES = Rule(
                 Follows("Put the first into the second", "diagonal ^ 2 = 4 * leg ^ 2"),
                 Follows("Take the square root of both, and halve", "leg = diagonal / 2"),
             ),
-            names={"leg": "short side of a corner triangle, finished"},
+            names={"leg": "the short side of a corner triangle, finished"},
             of="diagonal / 2",
         ),
         half_square_addition("corner_addition"),

@@ -171,7 +171,12 @@ def untouched(path: Path, *lines: str) -> list[str]:
 
 
 def a_notebook(path: Path) -> Path:
-    Book(path).done(sentence(660), "Ines's hip is 38 in", "start project harbour tote", *(f"note: hem {number}" for number in range(60)))
+    Book(path).done(
+        sentence(660),
+        "Ines's hip is 38 in",
+        "start project harbour tote",
+        *(f"note: hem {number}" for number in range(60)),
+    )
     return path
 
 
@@ -255,7 +260,10 @@ def test_an_older_file_is_upgraded_in_place_and_a_copy_kept(tmp_path: Path) -> N
     body = '{"kind":"length","text":"66 cm","unit":"cm","value":"660"}'
     older.execute("INSERT INTO thing (kind, owner, name, body) VALUES ('measure', '', 'waist', ?)", (body,))
     older.execute("INSERT INTO sentence (said) VALUES ('my waist is 66 cm')")
-    older.execute("INSERT INTO change (sentence, thing, kind, owner, name, after) VALUES (1, 1, 'measure', '', 'waist', ?)", (body,))
+    older.execute(
+        "INSERT INTO change (sentence, thing, kind, owner, name, after) VALUES (1, 1, 'measure', '', 'waist', ?)",
+        (body,),
+    )
     older.execute(f"PRAGMA application_id = {APPLICATION}")
     older.execute("PRAGMA user_version = 1")
     older.commit()
@@ -285,7 +293,16 @@ def test_only_its_owner_can_read_the_file(tmp_path: Path) -> None:
 
 def test_looking_makes_no_file(tmp_path: Path) -> None:
     path = tmp_path / "notebook.db"
-    for line in (READ, "shopping list", "stash", "elastic for my waist", "undo", "forget my waist", "use 80 cm of it", "my blouse, how wide?"):
+    for line in (
+        READ,
+        "shopping list",
+        "stash",
+        "elastic for my waist",
+        "undo",
+        "forget my waist",
+        "use 80 cm of it",
+        "my blouse, how wide?",
+    ):
         Book(path).ask(line)
         assert not path.exists(), line
 
