@@ -90,7 +90,7 @@ TOY_TO_ANOTHER_YARN = Rule(
               says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "tension", "what tension", "will knit", "i knit", "thicker", "now", "mine is"),
               ask="What is the tension of the new yarn?", example="16.5 sts to 10 cm", sane=SANE_STITCHES, practice="10 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("height", "height in the pattern", LENGTH,
-              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height", "comes out"), axis="height",
+              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height"), axis="height",
               ask="How tall is the toy in the pattern?", example="30 cm", sane="1 cm..3 m", practice="15 cm..40 cm by 1 cm", usual="3 cm..1.5 m"),
         Input("yarn", "yarn in the pattern", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool"), extra=True, sane="1 m..10 km", practice="40 m..300 m by 10 m",
               usual="5 m..3 km"),
