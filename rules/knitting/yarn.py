@@ -49,7 +49,6 @@ YARN_NEEDED = Rule(
         Input("pattern_ball", "length of the pattern's ball", LENGTH,
               says=("pattern's ball", "original yarn", "pattern yarn", "balls of", "skeins of", "hanks of", "old yarn", "pattern", "calls for", "asks for"), spoken=True, ask="How long is a ball of the pattern's own yarn?", example="100 m", sane="1 m..20 km", practice="80 m..400 m by 10 m"),
         Input("ball_weight", "weight of a ball", MASS, says=("my yarn", "mine", "new yarn", "ball", "per ball"), extra=True, sane="1 g..5 kg"),
-        Input("pattern_weight", "weight of the pattern's ball", MASS, says=("pattern's", "pattern of", "original", "pattern yarn"), extra=True, sane="1 g..5 kg", spoken=True),
         _spare(Default("0 %", "the pattern's balls already hold the spare", given=("pattern_balls",))),
         NO_SPARE,
         EACH,
