@@ -35,15 +35,20 @@ def _for_a_need(run: Run, offers: tuple[Item, ...], by_area: list[Fraction]) -> 
     costs = [length * offer.count for length, offer in zip(bought, offers, strict=True)]
     unit = step_for(run, BUY_CLOTH).unit
     for offer, length, whole, cost in zip(offers, lengths, bought, costs, strict=True):
-        run.say(f"{offer.text}: the length on this width, as bought, at its price", "length needed × its width ÷ this width × price",
-                f"{shown(length, unit)}, bought as {shown(whole, unit)}", shown(cost, run.request.currency))  # fmt: skip
+        run.say(f"{offer.text}: the length on this width, as bought, at its price",
+                "length needed × its width ÷ this width × price",
+                f"{shown(length, unit)}, bought as {shown(whole, unit)}", shown(cost,
+                    run.request.currency))  # fmt: skip
     best = costs.index(min(costs))
     saved = sorted(costs)[1] - costs[best]
     columns = (("cloth", "text"), ("length to buy", unit), ("cost", run.request.currency))
-    rows = tuple((o.text, plain(w / factor(unit)), plain(round(c, 2))) for o, w, c in zip(offers, bought, costs, strict=True))
-    texts = tuple((o.text, shown(w, unit), shown(c, run.request.currency)) for o, w, c in zip(offers, bought, costs, strict=True))
+    rows = tuple((o.text, plain(w / factor(unit)), plain(round(c, 2))) for o, w, c in zip(offers, bought, costs,
+        strict=True))
+    texts = tuple((o.text, shown(w, unit), shown(c, run.request.currency)) for o, w, c in zip(offers, bought, costs,
+        strict=True))
     return Outcome(
-        {"cheaper": offers[best].text, "cost": costs[best], "saved": saved, "length": lengths[best], "by_area": by_area[best]},
+        {"cheaper": offers[best].text, "cost": costs[best], "saved": saved, "length": lengths[best],
+         "by_area": by_area[best]},
         table=Table(columns, rows, texts),
     )
 
@@ -56,25 +61,33 @@ def step_for(run: Run, rounding: Rounding):  # type: ignore[no-untyped-def]
 CHEAPER_CLOTH = Rule(
     topic="cheaper cloth",
     family="money",
-    says=("cheaper", "cheaper cloth", "better value", "cheapest", "which is cheaper", "better buy", "works out cheaper", "best value", "which works out",
+    says=("cheaper", "cheaper cloth", "better value", "cheapest", "which is cheaper", "better buy",
+          "works out cheaper", "best value", "which works out",
           "good value", "less expensive", "better deal", "which is the better"),
     about="Which of two or more cloths (width and price) is cheaper, by area or for what is needed.",
     inputs=(
         Input("offers", "cloths on offer", OFFERS, ask="What are the cloths: each one's width and price a length?",
               example="115 cm at £9 a metre or 150 cm at £11 a metre"),
-        Input("need", "length needed", LENGTH, says=("need", "takes", "pattern", "calls for", "says", "wants", "for", "requires", "of", "make"), extra=True,
+        Input("need", "length needed", LENGTH, says=("need", "takes", "pattern", "calls for", "says", "wants", "for",
+                                                     "requires", "of", "make"), extra=True,
               sane="1 cm..1 km", usual="40 cm..30 m"),
-        Input("need_width", "width it is needed on", LENGTH, says=("of", "wide", "width", "in"), extra=True, sane="10 cm..5 m", usual="60 cm..3 m"),
+        Input("need_width", "width it is needed on", LENGTH, says=("of", "wide", "width", "in"), extra=True,
+              sane="10 cm..5 m", usual="60 cm..3 m"),
     ),
     steps=(
-        Step("cheaper", "The one that costs least", kind=TEXT, says=("cheaper", "cheapest", "better", "which", "best value", "value")),
+        Step("cheaper", "The one that costs least", kind=TEXT, says=("cheaper", "cheapest", "better", "which",
+            "best value", "value")),
         Step("cost", "What it costs", kind=MONEY, rounding=PENNY, says=("cost", "pay")),
-        Step("saved", "What it saves against the next", kind=MONEY, rounding=PENNY, label="saved", says=("save", "saving", "difference")),
-        Step("length", "How much of it to buy", kind=LENGTH, rounding=BUY_CLOTH, label="length to buy", says=("how much",)),
-        Step("by_area", "Its price an area", kind=PRICE_AREA, rounding=None, label="price an area", says=("per square metre", "price an area")),
+        Step("saved", "What it saves against the next", kind=MONEY, rounding=PENNY, label="saved", says=("save",
+            "saving", "difference")),
+        Step("length", "How much of it to buy", kind=LENGTH, rounding=BUY_CLOTH, label="length to buy",
+             says=("how much",)),
+        Step("by_area", "Its price an area", kind=PRICE_AREA, rounding=None, label="price an area",
+             says=("per square metre", "price an area")),
     ),
     answers=("cheaper", "cost", "saved", "length", "by_area"),
-    headline=("The cheaper is {cheaper}: {cost} for {length}, {saved} less than the next.", "The cheaper for its area is {cheaper}: {by_area}."),
+    headline=("The cheaper is {cheaper}: {cost} for {length}, {saved} less than the next.",
+              "The cheaper for its area is {cheaper}: {by_area}."),
     algorithm=cheaper,
     no_unknown=("offers", "need", "need_width"),
     source=ARITHMETIC,
