@@ -46,7 +46,8 @@ BOUGHT_PATTERN = Rule(
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement",
           "sewing pattern",
           "dress pattern"),
-    about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, shrinkage, in that order.",
+    about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, "
+          "shrinkage, in that order.",
     inputs=(
         STATED,
         replace(STATED_WIDTH, ask="For cloth of what width does the pattern state it?"),
@@ -95,11 +96,15 @@ BOUGHT_PATTERN = Rule(
     related=("width swap", "pattern repeat"),
     pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     examples=(
-        "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over two lengths, and the "
+        "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over "
+        "two lengths, and the "
         "linen is going to shrink 8 per cent. How much to buy? -> 2.6 m",
-        "Envelope: 2.3 m of 150 cm without nap. My cord does have a nap, it's 140 cm wide and shrinks 4%. What do I ask for? -> 2.9 m",
+        "Envelope: 2.3 m of 150 cm without nap. My cord does have a nap, it's 140 cm wide and shrinks 4%. What do I "
+        "ask for? -> 2.9 m",
         "the pattern wants 3 yd of 45 in, I have 60 in fabric, a 4 in repeat and 3 pieces to match -> 2 5/8 yd",
-        "Pattern wants 3 m of 114 cm. There's only 2.4 m left on the roll - what's the narrowest width that would still do it? -> 142.5 cm",
-        "There's 3 m of 140 cm wide viscose in my stash. Is it enough for a pattern that says 3.5 m of 112 cm? -> enough; 0.2 m",
+        "Pattern wants 3 m of 114 cm. There's only 2.4 m left on the roll - what's the narrowest width that would "
+        "still do it? -> 142.5 cm",
+        "There's 3 m of 140 cm wide viscose in my stash. Is it enough for a pattern that says 3.5 m of 112 cm? -> "
+        "enough; 0.2 m",
     ),
 )

@@ -54,7 +54,8 @@ CIRCLE_SKIRT = Rule(
     says=("circle skirt", "circular skirt", "skirt", "circle", "twirl skirt", "peplum", "circular peplum",
           "skating skirt", "skater skirt",
           *(phrase for phrases in OPTIONS.values() for phrase in phrases)),
-    about="The waist and outer radius of a circle skirt (full, three-quarter, half or quarter), its sweep and its cloth.",
+    about="The waist and outer radius of a circle skirt (full, three-quarter, half or quarter), its sweep and its "
+          "cloth.",
     inputs=(
         Input("waist", "waist", LENGTH, says=("waist", "waists", "waistline", "waist measurement", "waist size",
                                               "round the waist", "waistband"),
@@ -92,13 +93,15 @@ CIRCLE_SKIRT = Rule(
                    "how long is the hem", "length of hem",
                    "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round",
                    "bias tape"), stated=("sweep", "round the hem", "hem")),
-        Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there is more than one",
+        Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
+                       "is more than one",
              "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width",
              label="widths for one piece"),
         Step("cloth", "The least length of the ways that fit the width",
              f"if(part = 1, if({WHOLE}, 2 * outer, 4 * outer * rounded(widths)), "
              f"if(part = 3 / 4, if({WHOLE}, 2 * outer, 3 * (outer + seam) * rounded(widths)), "
-             f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * rounded(widths))))",
+             f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * "
+             f"rounded(widths))))",
              rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
                  "how many metres", "how many yards", "buy"),
              stated=("only", "only have")),
@@ -141,7 +144,8 @@ CIRCLE_SKIRT = Rule(
         ),
     ),
     examples=(
-        "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my cutting radius? -> 8 5/16 in",
+        "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my "
+        "cutting radius? -> 8 5/16 in",
         "half circle skirt waist radius for a 70 cm waist -> 22.3 cm",
         "full circle skirt, 66 cm waist, 55 cm long, 1.5 cm hem, 150 cm cloth: how much -> 1.4 m",
         "three-quarter circle skirt, waist 28 in, 24 in long, 60 in cloth, how much fabric -> 2 5/8 yd",

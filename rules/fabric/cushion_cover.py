@@ -19,7 +19,8 @@ def rows_of(run: Run) -> Outcome:
     backs = [run.get("back")] * int(run.get("halves"))
     pieces = sorted([front, *backs] * int(run.get("count")), reverse=True)
     if pieces[0] > width:
-        raise Impossible(f"a piece {run.show(pieces[0], LENGTH)} wide does not fit across cloth {run.show(width, LENGTH)} wide. Take wider cloth")
+        raise Impossible(f"a piece {run.show(pieces[0], LENGTH)} wide does not fit across cloth "
+                         f"{run.show(width, LENGTH)} wide. Take wider cloth")
     rows: list[Fraction] = []
     for piece in pieces:
         fitting = next((spot for spot, used in enumerate(rows) if used + piece <= width), None)
@@ -96,7 +97,8 @@ CUSHION_COVER = Rule(
         Step("height", "The cover's height and a seam allowance at top and bottom", "cover_height + 2 * seam",
              label="height of every piece", rounding=CUT,
              says=("front height", "how high", "height to cut", "piece height"), axis="height"),
-        Step("back", "The back: half the cover and the overlap with a seam and a hem; with a zip, half the cover and two seams; or as the front",
+        Step("back", "The back: half the cover and the overlap with a seam and a hem; with a zip, half the cover and "
+                     "two seams; or as the front",
              "if(halves = 2, (cover + lap) / 2 + seam + turn, front)", label="back width", rounding=CUT,
              says=("back", "each back", "back piece", "each back piece", "backs", "back width", "envelope back",
                    "how wide is the back", "back panel",
@@ -114,7 +116,8 @@ CUSHION_COVER = Rule(
     algorithm=rows_of,
     source=COMMON_PRACTICE,
     examples=(
-        "Envelope cushion for a 16 in pad, finished cover 15 in, 4 in overlap, 1/2 in seams and a 1 in hem on each opening edge. Each back piece is how wide? -> 11 in",
+        "Envelope cushion for a 16 in pad, finished cover 15 in, 4 in overlap, 1/2 in seams and a 1 in hem on each "
+        "opening edge. Each back piece is how wide? -> 11 in",
         "cushion pad 18in sq plain back, cover 1in smaller, seams half inch. cut front how big -> 18 in; 18 in",
         "envelope cushion cover for a 45 cm pad in 140 cm cloth, how much fabric -> 0.5 m; 44.9 cm; 30 cm",
         "four zip back cushion covers for 50 cm pads, 140 cm wide fabric, how much cloth -> 2 m",

@@ -93,7 +93,8 @@ GATHERED_STRIP = Rule(
     headline=("Buy {cloth}: cut {panels}, each {cut_depth} deep.", "Cut the strip {full} long, {cut_depth} deep.",
               "Cut the strip {full} long."),
     sizes=(("edge", "depth"),),
-    source="common practice: 1.5 for heavy cloth, 2 for medium, 3 for sheer; 2 to 3 times (Utah State University Extension, straight ruffle)",
+    source="common practice: 1.5 for heavy cloth, 2 for medium, 3 for sheer; 2 to 3 times (Utah State University "
+           "Extension, straight ruffle)",
     related=("tiers", "gather ratio"),
     examples=(
         "ruffle on a 40 in edge, 6 in deep finished, sheer voile 54 in wide, how much cloth -> 5/8 yd; 3 panels",

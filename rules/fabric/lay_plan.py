@@ -62,7 +62,8 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
     number = sum(piece.count for piece in pieces)
     area = decimal(lay.cut_area / factor("m^2"),
                    3) + " m²" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd²"
-    run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on {shown(width, unit)}"
+    run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on "
+            f"{shown(width, unit)}"
             f"{', folded in half' if folded else ''}", "shortest lay found", f"pieces of {area} in all",
             shown(lay.length, long_unit))  # fmt: skip
     run.say(f"{named}no lay can be shorter than this ({lay.bound_kind.value})", "lower bound", "", shown(lay.bound,
@@ -73,8 +74,10 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
 def _misfit(run: Run, misfit: Misfit, turn: bool) -> str:
     unit = run.unit_of(LENGTH)
     piece = misfit.piece
-    turned = ", however it is turned" if turn else " unless it is turned: say it can be turned" if misfit.fits_if_turned else ""
-    return (f"The {piece.label}, {shown(piece.width, unit)} wide and {shown(piece.length, unit)} long, does not fit across "
+    hint = " unless it is turned: say it can be turned" if misfit.fits_if_turned else ""
+    turned = ", however it is turned" if turn else hint
+    return (f"The {piece.label}, {shown(piece.width, unit)} wide and {shown(piece.length, unit)} long, does not fit "
+            f"across "
             f"{shown(misfit.room, unit)} of cloth{turned}. Take wider cloth, or join the piece.")  # fmt: skip
 
 
@@ -106,7 +109,8 @@ LAY_PLAN = Rule(
           "cut out of", "fit on", "fit across", "layplan",
           "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
           "cutting out", "panels", "rectangles"),
-    about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a drawing of it.",
+    about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a "
+          "drawing of it.",
     inputs=(
         Input("pieces", "pieces to cut", PIECES,
               ask="What are the pieces: how many of each, how wide and how long as cut?",
@@ -152,7 +156,8 @@ LAY_PLAN = Rule(
     related=("pattern repeat", "cloth for a bought pattern"),
     examples=(
         "lay plan: 2 fronts 30 x 70, 1 back 58 x 70 and 2 sleeves 40 x 60 cm on 140 cm cloth -> 1.3 m",
-        "I need sixteen backs for mini quilts, each 19 inches wide by 11 inches long as cut, with the print the right way up so no turning. How much "
+        "I need sixteen backs for mini quilts, each 19 inches wide by 11 inches long as cut, with the print the "
+        "right way up so no turning. How much "
         "42 inch fabric? -> 2 1/2 yd",
         "lay out 4 panels 50 x 40 cm on 100 cm fabric, they can be turned -> 0.8 m; the best possible",
     ),

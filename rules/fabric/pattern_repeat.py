@@ -50,12 +50,14 @@ PATTERN_REPEAT = Rule(
     headline=("Buy {cloth}: cut each drop {cut}.", "Cut each drop {cut}."),
     source=COMMON_PRACTICE,
     pairs=(("in_hand", "width"),),
-    cautions=(Caution("To choose where the motif starts, buy one repeat more; a half-drop print needs half a repeat more for every other drop"),),
+    cautions=(Caution("To choose where the motif starts, buy one repeat more; a half-drop print needs half a repeat "
+                      "more for every other drop"),),
     examples=(
         "Curtains: four drops, each 220 cm cut, pattern repeat 64 cm. How many metres of fabric? -> 10.3 m; 256 cm",
         "curtains drop 2.1m repeat 32cm 4 drops cloth tot -> 9 m",
         "3 drops of 90 in with a 24 in repeat, how many yards -> 8 yd; 96 in",
-        "I've 9 metres of a print with a 24 inch repeat. Each drop has to be 170 cm. How many drops will it do? -> 4 drops",
+        "I've 9 metres of a print with a 24 inch repeat. Each drop has to be 170 cm. How many drops will it do? -> 4 "
+        "drops",
         "cut length 98 in, repeat 13 in, 2 drops, what length to cut -> 104 in",
     ),
 )

@@ -13,7 +13,10 @@ from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, SPACING, sna
 from ..engine.run import Run
 from .words import CLOTH_WORDS, SEAM, hem
 
-PLEAT_SOURCE = "CITS Dress Making Trade Practical, pleats and tucks (National Instructional Media Institute, India, 2024)"
+PLEAT_SOURCE = (
+    "CITS Dress Making Trade Practical, pleats and tucks (National Instructional Media Institute, India, "
+    "2024)"
+)
 # Layers folded under one knife pleat, and under one box or inverted pleat (two folds).
 FOLDS = {"knife": 2, "box": 4, "inverted": 4}
 
@@ -33,7 +36,8 @@ def pleats(run: Run) -> Outcome:
             values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
         return Outcome(values)
     number = number or run.get("number")
-    under = depth if depth is not None else (pleat if pleat is not None else finished / number) / (1 if kind == "knife" else 2)
+    shown = pleat if pleat is not None else finished / number
+    under = depth if depth is not None else shown / (1 if kind == "knife" else 2)
     takes = FOLDS[kind] * under
     run.say(f"Each {kind} pleat takes {FOLDS[kind]} times its depth", f"taken up = {FOLDS[kind]} × depth",
             f"{FOLDS[kind]} × {_size(run, under)}", _size(run, takes))  # fmt: skip
@@ -142,7 +146,8 @@ PLEATS = Rule(
     headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.",
               "Cut it {flat} wide."),
     algorithm=pleats,
-    source=f"{PLEAT_SOURCE}: finished + 2 × depth × number; a box or inverted pleat takes 4 × depth; full pleats 3 × finished",
+    source=f"{PLEAT_SOURCE}: finished + 2 × depth × number; a box or inverted pleat takes 4 × depth; full pleats 3 × "
+           f"finished",
     cautions=(Caution("The number does not divide the width: fold them to the pleat width that fits",
                       when="abs(fits - pleat) > 0.5"),),
     related=("tucks", "gathered strip"),
@@ -173,7 +178,8 @@ PLEATS = Rule(
         ),
     ),
     examples=(
-        "Skirt front 60 cm finished with 4 box pleats, each one 6 cm across the face, spaced apart so they don't meet. Flat width? -> 108 cm; 4 pleats",
+        "Skirt front 60 cm finished with 4 box pleats, each one 6 cm across the face, spaced apart so they don't "
+        "meet. Flat width? -> 108 cm; 4 pleats",
         "full knife pleats for a 50 cm waist, each pleat 2.5 cm, how many pleats -> 20 pleats; 150 cm",
         "box pleats to a finished width of 30 in, flat width -> 90 in",
         "pleated section of 62 cm, 12 knife pleats 4.2 cm deep, flat width -> 162.8 cm",

@@ -95,7 +95,8 @@ SHRINK_TEST = Rule(
                       when="after > before"),),
     related=("shrinkage",),
     examples=(
-        "I marked out a 20 cm square on the calico. After the wash it was 19 cm lengthways and 19.5 cm across. What's the shrinkage? -> 5 %; 2.5 %",
+        "I marked out a 20 cm square on the calico. After the wash it was 19 cm lengthways and 19.5 cm across. "
+        "What's the shrinkage? -> 5 %; 2.5 %",
         "shrink test: 50 cm before, 48 cm after -> 4 %",
         "test square was 10 in before the wash and 9 1/2 in after, what percentage did it shrink -> 5 %",
     ),

@@ -32,7 +32,8 @@ TABLECLOTH = Rule(
     topic="tablecloth",
     family="fabric",
     says=("tablecloth", "table cloth", "table runner", "runner", "table", "table linen", "cloth for a table"),
-    about="The size to cut a tablecloth or runner, square, oblong or round, with its drop and hem, and the cloth for it.",
+    about="The size to cut a tablecloth or runner, square, oblong or round, with its drop and hem, and the cloth for "
+          "it.",
     inputs=(
         choice("shape", "shape of the table",
                {"round": ("round", "circular", "round table", "diameter", "round tablecloth"), "square": ("square",
@@ -70,7 +71,8 @@ TABLECLOTH = Rule(
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem",
              label="cut length", rounding=CUT,
              says=("cut length", "cut size", "how long to cut")),
-        Step("widths", "Widths of cloth side by side, joined where there is more than one (the lesser side across, where that saves)",
+        Step("widths", "Widths of cloth side by side, joined where there is more than one (the lesser side across, "
+                       "where that saves)",
              "min(cut_width, cut_length) / width", COUNT, rounding=COUNT_UP, noun="width", says=("how many widths",
                  "widths")),
         Step("cloth", "Each width runs the other way", "rounded(widths) * max(cut_width, cut_length)",
@@ -84,11 +86,13 @@ TABLECLOTH = Rule(
               "Buy {cloth}."),
     sizes=(("table_width", "table_length"),),
     source=COMMON_PRACTICE,
-    cautions=(Caution("A join takes two seam allowances more: put whole width in the middle and half a width at each side", when="ceil(widths) > 1"),),
+    cautions=(Caution("A join takes two seam allowances more: put whole width in the middle and half a width at each "
+                      "side", when="ceil(widths) > 1"),),
     related=("napkins",),
     examples=(
         "tablecloth for a table 90 x 180 cm with a 25 cm drop, cut size -> 150 cm; 240 cm",
-        "If my piece of damask is 150cm square and the table is 90 cm square, what drop will the tablecloth have after a double 2.5 cm hem? -> 25 cm",
+        "If my piece of damask is 150cm square and the table is 90 cm square, what drop will the tablecloth have "
+        "after a double 2.5 cm hem? -> 25 cm",
         "round tablecloth, table 120 cm diameter, 30 cm drop: how big to cut -> 182.4 cm",
         "square tablecloth for a 36 in table with a 10 in drop in 60 in cloth, how many yards -> 1 3/4 yd",
     ),

@@ -123,6 +123,7 @@ TIERS = Rule(
     examples=(
         "tiered skirt, 3 tiers, waist 70 cm, 75 cm long, 1.5 fullness, 140 cm cloth -> 1.5 m; 5 panels; 236.3 cm",
         "3 tiers from a 28 in waist, 30 in long, how wide is the bottom tier -> 94 1/2 in",
-        "tiered skirt of 4 tiers, first edge 1 m, total length 80 cm, twice as full at 2 times, flat yoke, cloth 150 cm wide, how much -> 2.8 m; 12 panels",
+        "tiered skirt of 4 tiers, first edge 1 m, total length 80 cm, twice as full at 2 times, flat yoke, cloth 150 "
+        "cm wide, how much -> 2.8 m; 12 panels",
     ),
 )

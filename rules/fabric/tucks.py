@@ -60,7 +60,8 @@ TUCKS = Rule(
     source=PLEAT_SOURCE,
     related=("pleats",),
     examples=(
-        "tucked front 28 cm wide, tucks 2 mm wide with a gap of 1.5 cm, 2 cm from the edge, how wide to cut -> 34.4 cm; 16 tucks",
+        "tucked front 28 cm wide, tucks 2 mm wide with a gap of 1.5 cm, 2 cm from the edge, how wide to cut -> 34.4 "
+        "cm; 16 tucks",
         "how much do 5 tucks 1/2 in deep take up -> 5 in",
         "12 pintucks 3 mm wide on a yoke 30 cm finished, flat width -> 37.2 cm",
     ),

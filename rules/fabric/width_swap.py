@@ -77,9 +77,11 @@ ONE_WAY_EXTRA = Input(
 
 TOO_WIDE = Caution("A pattern piece wider than the new cloth will not fit: measure the widest piece",
                    when="width < stated_width")
-FAR_APART = Caution("Widths more than 12 in (30 cm) apart change the lay: try the pieces on the new width before buying",
+FAR_APART = Caution("Widths more than 12 in (30 cm) apart change the lay: try the pieces on the new width before "
+                    "buying",
                     when="abs(width - stated_width) > 304.8")  # fmt: skip
-NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated is without nap, say \"it has a nap\" to add for it",
+NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated is without nap, say \"it has a nap\" "
+                    "to add for it",
                     mentions=("velvet", "corduroy", "needlecord", "cord", "velveteen", "fur", "terry",
                               "towelling"))  # fmt: skip
 

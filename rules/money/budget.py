@@ -42,7 +42,8 @@ BUDGET = Rule(
     related=("cost",),
     examples=(
         "Twenty pounds to spend and it's £7.50 a metre. How much can I have? -> 2.6 m; £0.50",
-        "I've €40 to spend and the linen is €13.50 a metre, cut to the nearest 10 cm below. How much can I get, and what's my change? -> 2.9 m; €0.85",
+        "I've €40 to spend and the linen is €13.50 a metre, cut to the nearest 10 cm below. How much can I get, and "
+        "what's my change? -> 2.9 m; €0.85",
         "got £20 cloth £7.50/m how much cn i get -> 2.6 m; £0.50",
         "how many yards can I get for $30 at $8.99 a yard -> 3 1/4 yd; $0.78",
     ),

@@ -1,4 +1,4 @@
-"""Published rows on cloth put to the fabric rules: width charts, gathers, tucks, pleats, circle skirts, shrinkage, matching."""
+"""Published rows on cloth put to the fabric rules: width charts, gathers, tucks, pleats, circles, shrinkage, matching."""
 
 from __future__ import annotations
 
@@ -45,7 +45,8 @@ def width_conversion(row: Row) -> float | None:
 
 def by_whole_lays(row: Row) -> bool:
     """Chart rows more than their 1/8 yd from the plain proportion."""
-    return row.topic == "fabric width conversion" and row.get("lookup").startswith("chart") and abs(swapped(row) - float(row.expected)) > 0.125
+    of_chart = row.topic == "fabric width conversion" and row.get("lookup").startswith("chart")
+    return of_chart and abs(swapped(row) - float(row.expected)) > 0.125
 
 
 def estimation(row: Row) -> float | None:
@@ -84,7 +85,8 @@ def gathered(row: Row) -> float | None:
             return None
         return exact(work("gathered strip", edge="1 m", **({"heaviness": cloth} if cloth else {})), "full", "m")
     edge = row.get("seam") or row.get("space") or row.get("finished") or row.get("frilled_width") or row.get("window")
-    fullness = row.get("fullness") or REDUCED.get(row.get("reduced_to") or row.get("gathered_to")) or BALDT.get(row.get("ruffle"), "2")
+    reduced = REDUCED.get(row.get("reduced_to") or row.get("gathered_to"))
+    fullness = row.get("fullness") or reduced or BALDT.get(row.get("ruffle"), "2")
     if not edge:
         return None
     return exact(work("gathered strip", edge=edge, fullness="2" if row.id == "GA-001" else fullness), "full", unit)
@@ -153,7 +155,7 @@ def pleats(row: Row) -> float | None:
 
 
 def pleated_cloth(row: Row, given: dict[str, str]) -> float:
-    """The book takes one allowance a strip from the width, and gives lengths as cut: half of it is our seam, each side."""
+    """The book takes one allowance a strip from the width, its lengths as cut: half of it is our seam, each side."""
     if row.id in ("PL-006", "PL-007"):  # the same worked example as PL-005
         given = {"finished": "92 cm", "number": "18", "depth": "4 cm", "width": "90 cm"}
     seam = Fraction((row.get("seam_allowance_per_strip") or "2 cm").split()[0]) / 2
@@ -172,7 +174,7 @@ def touching(row: Row) -> float:
     return exact(work("pleats", finished="1 in"), "flat", "in")
 
 
-# -- circles, shrinkage, matching, seams ---------------------------------------------------------------------------------
+# -- circles, shrinkage, matching, seams -----------------------------------------------------------------------------
 
 
 def circle(row: Row) -> float | None:
@@ -240,7 +242,7 @@ def ids(prefix: str, first: int, last: int) -> Callable[[Row], bool]:
 
 
 LISTED = [
-    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, which is what the rule works and says", CHART, by_whole_lays),
+    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, as the rule works it", CHART, by_whole_lays),
     Listed("an addition for widths that differ greatly, by no stated amount of difference: the rule warns instead", 1,
            ids("FW", 109, 109)),
     Listed("no sum of a rule: an area over a width, which no lay of the one piece has", 1, ids("FW", 116, 116)),
