@@ -93,7 +93,7 @@ TIERS = Rule(
               noun="tier", ask="How many tiers?", example="3",
               sane="1..12", usual="2..6", practice="2..5"),
         Input("fullness", "fullness", RATIO, says=("fullness", "times", "full", "times full", "as full", "ratio",
-                                                   "times the one above", "gathered"),
+                                                   "times the one above"),
               default="1 1/2", because="the usual fullness of a tier", sane="1..5", usual="1.2..2.5", practice="1..2"),
         CLOTH_WIDTH,
         flag("yoke", "flat yoke", ("flat yoke", "first tier flat", "top tier flat", "flat top tier",
