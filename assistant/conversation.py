@@ -16,7 +16,7 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
+from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, takes_list, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
@@ -35,7 +35,7 @@ UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 # A reading this plain is not weighed against those that the words speak for so much less.
-PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
@@ -218,8 +218,14 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
-        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
-        return next((one for one in readings if plain_enough(one, matches)), None)
+        """The best of the readings (which come best first) that speaks plainly enough of its rule.
+
+        One that loses a number gives way to a list (the lines of a bill) that takes them all.
+        """
+        plain = [one for one in readings if plain_enough(one, matches)]
+        if plain and plain[0].lost:
+            return next((one for one in plain if not one.lost and takes_list(one)), plain[0])
+        return plain[0] if plain else None
 
     def _said(self, reading: Reading, heard: Heard) -> Answer:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""

@@ -102,10 +102,10 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
-    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
-        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
@@ -208,6 +208,8 @@ def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
     return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
+    values = reading.line.values
+    return bool(values) and not values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:
@@ -227,6 +229,11 @@ def _listed(reading: Reading, name: str) -> int:
         return 0
     counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
     return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
+
+
+def takes_list(reading: Reading) -> bool:
+    """Whether it takes a list that tells by itself what it is for: the lines of a bill, the pieces of a lay."""
+    return any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -249,7 +256,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs):
+    elif matches and takes_list(reading):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)

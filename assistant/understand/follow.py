@@ -101,7 +101,7 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = dict.fromkeys(request.given, 0.4)
+    prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     best = talk.best(talk.readings(heard), heard.matches)

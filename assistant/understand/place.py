@@ -21,6 +21,7 @@ UNPLACED = -6.0
 MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
+LATER = 0.03
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -31,8 +32,6 @@ PAST_ITS_WIDTH = 0.8
 PAIRED = 1.2
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
-# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
-OTHERWISE_NAMED = 5.0
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
@@ -154,12 +153,13 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+          prefer: Mapping[str, float] | None = None, told: bool = True,
+          chosen: Mapping[str, tuple[str, ...]] | None = None) -> Placing:
     """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
 
-    told: whether a value may be a result that was told, so that the rule runs backwards.
+    told: whether a value may be a result that was told, so that the rule runs backwards. chosen: the options chosen.
     """
-    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
+    slots = [slot for slot in slots_of(rule) if (told or not slot.stated) and _possible(slot, chosen or {})]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, line, matches)
     by_slot: dict[str, list[Mention]] = {}
@@ -191,6 +191,15 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
     before = {mention.last for mention in mentions}
     return len(values) > 1 and all(value.first in before for value in values)
+
+
+def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
+    """Whether a place is there at all under the options chosen: a circle has no height."""
+    for name, wanted in slot.declared.when.items():
+        options = (wanted,) if isinstance(wanted, str) else wanted
+        if name in chosen and not set(chosen[name]) & set(options):
+            return False
+    return True
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -302,8 +311,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
-        if named and slot.name not in named:
-            affinity -= OTHERWISE_NAMED
+        if named and slot.name not in named and slot.name not in prefer:
+            continue  # "72 in wide" is no length
         if value.soft and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
@@ -313,6 +322,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+            score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:

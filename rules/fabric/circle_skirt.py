@@ -72,7 +72,7 @@ CIRCLE_SKIRT = Rule(
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius", "hem radius", "outside radius", "outer")),
         Step("sweep", "The finished hem is that part of a larger circle", "2 * pi * part * (radius + length)", rounding=RADIUS, label="hem sweep",
              says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round", "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem"), stated=("sweep", "round the hem", "hem")),
+                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round", "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there is more than one",
              "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width", label="widths for one piece"),
         Step("cloth", "The least length of the ways that fit the width",

@@ -43,7 +43,7 @@ FROM_A_FAT_QUARTER = Rule(
               sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fat quarter", "quarter", "usable", "wide fabric", "wide cloth"), default=LONG,
               sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
-        Input("straightened", "taken off to straighten it", LENGTH, default=Default("1/2 in | 1 cm", derived=True), sane="0 cm..10 cm"),
+        Input("straightened", "taken off to straighten it", LENGTH, spoken=True, default=Default("1/2 in | 1 cm", derived=True), sane="0 cm..10 cm"),
         Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten", "trimmed off", "squaring up"),
               default=Default("0 in | 0 cm", derived=True), sane="0 cm..10 cm", practice="1/4 in..1 in by 1/4 in", spoken=True),
     ),

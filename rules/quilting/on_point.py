@@ -122,7 +122,7 @@ ON_POINT_SIZE = Rule(
              says=("diagonal",)),
         Step("width", "Blocks across, each its diagonal wide", "across * diagonal", rounding=CUT, label="width on point", axis="width",
              says=("how big", "size", "how large", "what size", "width", "finished size", "quilt centre", "how wide", "big"),
-             stated=("wide", "width", "come out at")),
+             stated=("wide", "width", "come out at", "come out", "should be", "measure")),
         Step("length", "Blocks down, each its diagonal long", "down * diagonal", rounding=CUT, label="length on point", axis="length",
              says=("length", "how long"), stated=("long",)),
         *_counts(),

@@ -23,6 +23,6 @@ BLOCK = Input("block", "block finished size", LENGTH,
                     "square blocks", "each"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m", practice="6 in..14 in by 1 in")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide", "in a row", "row of", "blocks in each row", "blocks", "rows of"),
-               ask="How many blocks across?", example="5", sane="1..200", practice="3..8 by 1")  # fmt: skip
+               ask="How many blocks across?", example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of", "blocks long", "long", "rows down", "up and down"),
-             ask="How many blocks down?", example="6", sane="1..200", practice="4..9 by 1")  # fmt: skip
+             ask="How many blocks down?", example="6", sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip
