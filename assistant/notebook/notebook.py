@@ -23,7 +23,7 @@ WELL = ("done", "answered")
 
 
 class Notebook:
-    """What the maker keeps, in the file at a path. The file is opened only when there is one, or a sentence makes it."""
+    """What the maker keeps, in the file at a path. It is opened only when it is there, or a sentence makes it."""
 
     def __init__(self, path: Path) -> None:
         self.path = path

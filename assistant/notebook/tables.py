@@ -155,8 +155,13 @@ def _size(hearing: Hearing, owner: str, whose: str) -> Answer | None:
     ]
     if not kept:
         name = whose.removesuffix("'s") if owner else "you"
-        return reply.needs(f"I have no measure of {name} that the table has: {reply.joined(table.places())}.", "measure",
-                           f"What is {whose} {table.places()[0] or 'bust'}?", f"{whose if owner else 'my'} {table.places()[0] or 'bust'} is 88 cm")  # fmt: skip
+        place = table.places()[0] or "bust"
+        return reply.needs(
+            f"I have no measure of {name} that the table has: {reply.joined(table.places())}.",
+            "measure",
+            f"What is {whose} {place}?",
+            f"{whose if owner else 'my'} {place} is 88 cm",
+        )
     called = " ".join(word for word in thing.body["called"].split() if word.isalpha())
     text = f"which size to cut for {called}"
     fillings = [
