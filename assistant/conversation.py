@@ -16,7 +16,7 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
+from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, takes_list, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
@@ -34,6 +34,8 @@ BARE_COVERAGE = 0.75
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
+# A reading this plain is not weighed against those that the words speak for so much less.
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
@@ -157,8 +159,9 @@ class Conversation:
     def readings(self, heard: Heard) -> list[Reading]:
         """Every likely reading of a line on its own, the best first."""
         hint = system_of_line(heard.line) or self.habits.system
-        found = []
-        topics = [topic for topic, _ in candidates(heard.matches)]
+        found: list[Reading] = []
+        loud = dict(candidates(heard.matches))
+        topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
         if len(heard.line.values) >= SHORTEST_LIST:
@@ -166,6 +169,8 @@ class Conversation:
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
         for topic in dict.fromkeys(topics):
+            if found and topic in loud and loud[topic] < QUIETER * loud[found[0].rule.topic] and _plain(found[0]):
+                continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
@@ -213,8 +218,14 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
-        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
-        return next((one for one in readings if plain_enough(one, matches)), None)
+        """The best of the readings (which come best first) that speaks plainly enough of its rule.
+
+        One that loses a number gives way to a list (the lines of a bill) that takes them all.
+        """
+        plain = [one for one in readings if plain_enough(one, matches)]
+        if plain and plain[0].lost:
+            return next((one for one in plain if not one.lost and takes_list(one)), plain[0])
+        return plain[0] if plain else None
 
     def _said(self, reading: Reading, heard: Heard) -> Answer:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""
@@ -264,6 +275,11 @@ def _alike(one: object, other: object) -> bool:
     if isinstance(one, int | float) and isinstance(other, int | float):
         return abs(one - other) <= 1e-6 * max(1.0, abs(one))
     return one == other
+
+
+def _plain(reading: Reading) -> bool:
+    """Whether a reading names its topic, finds a place for every number, and is heard in most of the line."""
+    return reading.topic_score >= PLAINLY_NAMED and not reading.placing.unplaced and coverage(reading) >= PLAINLY_HEARD
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

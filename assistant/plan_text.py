@@ -27,8 +27,8 @@ def in_lines(answer: Answer, columns: int, colour: bool, unicode: bool) -> list[
         for number, sentence in enumerate(answer.order, 1):
             lines += wrap(sentence, columns, f"  {number}. ", "     ")
     lines += told_beside(answer, columns, colour)
-    first = answer.parts[0]
-    return lines + section("Why", [f'type "why the {first[0].lower()}?" for the working of a part, or "why?" for all of it'], columns)
+    first = answer.parts[0][0].lower().removeprefix("the ")
+    return lines + section("Why", [f'type "why the {first}?" for the working of a part, or "why?" for all of it'], columns)
 
 
 def named(result: Result) -> str:

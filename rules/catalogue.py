@@ -10,15 +10,17 @@ from pathlib import Path
 
 from .engine.buying import with_buying
 from .engine.declare import DeclarationError, Rule
+from .engine.plan import FAMILY
 
 _HERE = Path(__file__).parent
 _NOT_FAMILIES = frozenset(("engine", "kept", "layplan", "__pycache__"))
 
 
 def modules() -> tuple[str, ...]:
-    """The dotted names of the rule modules, in order of family and file."""
+    """The dotted names of the rule modules, in order of family and file; plans last, as they hold the rules of the others too."""
     found = []
-    for folder in sorted(path for path in _HERE.iterdir() if path.is_dir() and path.name not in _NOT_FAMILIES):
+    folders = (path for path in _HERE.iterdir() if path.is_dir() and path.name not in _NOT_FAMILIES)
+    for folder in sorted(folders, key=lambda path: (path.name == FAMILY, path.name)):
         found += [f"rules.{folder.name}.{path.stem}" for path in sorted(folder.glob("*.py")) if path.stem != "__init__"]
     return tuple(found)
 

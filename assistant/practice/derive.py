@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from rules.engine import derive
-from rules.engine.slips import label_of
+from rules.engine.slips import label_of, the
 
 from .told import capital, sentence, told
 
@@ -31,7 +31,10 @@ def derivation(rule: Rule, system: str) -> Answer:
 
 
 def _from_geometry(rule: Rule, made: Derivation, system: str) -> list[str]:
-    lines = [f"The {label_of(rule, made.step)}:"]
+    lines = [f"{the(label_of(rule, made.step), True)}:"]
+    called = [f"{name.replace('_', ' ')} is {what}" for name, what in made.names.items()]
+    if called:
+        lines.append(f"  {sentence('Here ' + '; '.join(called))}")
     for number, line in enumerate(derive.derived(rule, made), 1):
         lines += [f"  {number}. {sentence(line.words)}", f"     {line.equation}"]
     if numbers := derive.tried(rule, made, system):

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from rules.engine.draw import EASIEST, draw
 from rules.engine.kinds import COUNT, ROWS, STITCHES
 from rules.engine.marking import Case, Expected
-from rules.engine.slips import is_usable_width, nominal_width, slips_of
+from rules.engine.slips import is_usable_width, nominal_width, slips_of, the
 from rules.engine.text import plural, shown
 from rules.engine.work import answer
 
@@ -136,9 +136,9 @@ def wanted(want: Expected, level: int = EASIEST) -> str:
     """What to find, and on the easier levels how to round it."""
     if want.kind in (COUNT, STITCHES, ROWS):
         noun = plural(want.noun or {STITCHES: "stitch", ROWS: "row"}.get(want.kind, ""), 2)
-        asked = f"How many {want.label}?" if noun in want.label else f"How many {noun} ({want.label})?" if noun else f"Find the {want.label}."
+        asked = f"How many {want.label}?" if noun in want.label else f"How many {noun} ({want.label})?" if noun else f"Find {the(want.label)}."
     else:
-        asked = f"{capital(want.label)}?" if want.words else f"Find the {want.label}."
+        asked = f"{capital(want.label)}?" if want.words else f"Find {the(want.label)}."
     told = rounding(want) if level <= TELL_ROUNDING else ""
     return f"{asked} Round {told}." if told else asked
 

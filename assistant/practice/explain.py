@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from grammar.formula import Binary, Call, Name, Node, Number
 from rules.engine import formula
 from rules.engine.kinds import LENGTH
-from rules.engine.slips import label_of
+from rules.engine.slips import label_of, the
 from rules.engine.text import decimal
 
 from .told import capital, listed, sentence, told, worked
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from ..conversation import Conversation
 
 SYMBOLS = {
-    "pi": "π (pi) is 3.1416: how many times the width of a circle goes round it",
+    "pi": "pi, written π, is 3.1416: how many times the width of a circle goes round it",
     "sqrt(2)": "the square root of 2 is 1.4142: the diagonal of a square whose side is 1",
 }
 COMPARISON = re.compile(r"^(?P<left>[^<>=]+?) *(?P<sign><=|>=|<|>|=) *(?P<right>[^<>=]+)$")
@@ -61,16 +61,16 @@ def _extra(item: Input) -> str:
 
 
 def _options(item: Input) -> str:
-    return listed([key.replace("_", " ") for key in item.options], "or")
+    return listed([f"“{key.replace('_', ' ')}”" for key in item.options], "or")
 
 
 def _assumed(rule: Rule, item: Input) -> str:
     """An input with what it is taken to be, and why."""
     choice = f", one of {_options(item)}," if item.options else ""
-    return f"{item.label}{choice} is {'; or '.join(_default(rule, default) for default in item.defaults)}"
+    return f"{item.label}{choice} is {'; or '.join(_default(rule, item, default) for default in item.defaults)}"
 
 
-def _default(rule: Rule, default: Default) -> str:
+def _default(rule: Rule, item: Input, default: Default) -> str:
     """What an input is taken to be, when, and why: "1 in, or 2.5 cm in metric: the usual elastic for a waist"."""
     when = _when(rule, default.when)
     if default.value.startswith("="):
@@ -78,14 +78,18 @@ def _default(rule: Rule, default: Default) -> str:
             return f"{default.because}{when}"
         return f"worked out as {_formula(rule, default.value[1:])}{when}"
     inch, bar, metric = (part.strip() for part in default.value.replace("_", " ").partition("|"))
-    value = f"{inch}, or {metric} in metric" if bar else inch
+    value = f"{inch}, or {metric} in metric" if bar else f"“{inch}”" if item.options else inch
     because = f": {default.because}" if default.because and not default.derived else ""
     return f"{value}{when}{because}"
 
 
 def _when(rule: Rule, when: When) -> str:
     """The choices under which something holds, in words."""
-    parts = [f"{_subject(rule, name)} is {listed([one.replace('_', ' ') for one in _several(wanted)], 'or')}" for name, wanted in when.items()]
+    parts = []
+    for name, wanted in when.items():
+        words = [f"“{one.replace('_', ' ')}”" for one in _several(wanted)]
+        subject = _subject(rule, name)
+        parts.append(f"{subject} {'' if subject.endswith(' is') else 'is '}{listed(words, 'or')}")
     return f" when {listed(parts)}" if parts else ""
 
 
@@ -115,7 +119,7 @@ def _below(rule: Rule, step: Step) -> list[str]:
     if step.formula:
         made.append(f"{step.shown_label} = {_formula(rule, step.formula)}")
     else:
-        made.append(f"This gives the {step.shown_label}.")
+        made.append(f"This gives {the(step.shown_label)}.")
     if step.rounding is not None:
         made.append(f"Rounded {rounding_words(step.rounding)}.")
     if step.when:
@@ -168,9 +172,11 @@ def rounding_words(how: Rounding) -> str:
 
 
 def _signs(rule: Rule) -> list[str]:
-    every = " ".join(step.formula for step in rule.steps) + " ".join(one.value for item in rule.inputs for one in item.defaults)
-    names = {name for sign in SYMBOLS for name in [sign] if sign in every.replace(" ", "") and (sign != "pi" or "pi" in _words(every))}
-    return [SYMBOLS[name] for name in SYMBOLS if name in names]
+    """What pi and the root of 2 are, where the formulas hold them."""
+    formulas = [step.formula for step in rule.steps] + [one.value for item in rule.inputs for one in item.defaults]
+    every = " ".join(formulas)
+    there = {"pi": "pi" in _words(every), "sqrt(2)": "sqrt(2)" in every}
+    return [told_of for sign, told_of in SYMBOLS.items() if there[sign]]
 
 
 def _words(text: str) -> set[str]:
@@ -190,7 +196,7 @@ def _example(rule: Rule, talk: Conversation) -> list[str]:
     made = Conversation(talk.mind, habits=talk.habits).ask(question)
     lines = [f"For example: {question}"]
     lines += [f"  {number}. {worked(line)}" for number, line in enumerate(made.working, 1)]
-    return [*lines, f"  {sentence(made.headline or made.message)}"]
+    return [*lines, f"  {made.headline or made.message}"]
 
 
 def _part(title: str, items: list[str]) -> list[str]:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from grammar.query import Mark, Measure, Word
 from rules.engine.kinds import ALL_KINDS, ANY, COUNT, Kind
 from rules.engine.marking import Case, Expected, Typed, Verdict
+from rules.engine.slips import the
 from rules.engine.units import UnitError, same_kind, system_of
 
 from ..understand.tokens import FILLERS
@@ -104,7 +105,7 @@ def mark(case: Case, read: Reading) -> Verdict:
     want = case.expected
     if read.typed is None or (read.kind is not None and read.kind is not want.kind):
         earlier = case.earlier(read.typed, read.kind) if read.typed is not None and read.kind is not None else None
-        return earlier or Verdict(False, told=f"That is {_kind_words(read)}; the {want.label} is asked for{_such_as(want)}.")
+        return earlier or Verdict(False, told=f"That is {_kind_words(read)}; {the(want.label)} is asked for{_such_as(want)}.")
     verdict = case.mark(read.typed)
     if verdict.right or verdict.slip:
         return verdict

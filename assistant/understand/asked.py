@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
+from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
-from .lexicon import HOW_AXIS, Match
-from .tokens import FILLERS, LINKS, stem
 from .lexicon import HOW_AXIS, Match, Tag
-from .tokens import FILLERS, LINKS
+from .tokens import FILLERS, LINKS, stem
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -65,6 +64,10 @@ def _compound(line: Line) -> str:
     return next((SPELLED[spelled] for spelled in COMPOUND if spelled in low), "")
 
 
+# Told, never asked for: what is in hand, and the step a shop cuts by.
+NEVER_ASKED = frozenset((IN_HAND.name, SHOP_STEP.name))
+
+
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
 
@@ -85,7 +88,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             continue
         strength = max(strength, _opening(rule, line, match, tags))
         for tag in tags:
-            if tag.what == "role" and (counted or not _sought(line, match)):
+            if tag.what == "role" and (tag.name in NEVER_ASKED or counted or not _sought(line, match)):
                 continue
             if not _could_answer(rule, tag.name, line, match):
                 continue

@@ -15,10 +15,10 @@ from rules.engine.units import CURRENCIES, system_of
 
 from .asked import unit_asked
 from .choose import Reading
+from .counted import Counted
 from .place import Slot
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
-
 
 YOU_SAID_SO = "you said so"
 
@@ -241,10 +241,12 @@ def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
     return [Given(amount, unit, shown(amount, "1" if unit == "1" else unit)) for amount in amounts]
 
 
-def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Value | None) -> list[Item]:
+def _items(value: Value, slot: Slot, bare: str, line: Line, counted: Counted | None) -> list[Item]:
     """The entries of a list that a value gives, each so many times as its count says."""
     items = []
-    count = counted.main.value if counted is not None else Fraction(1)
+    count = counted.times if counted is not None else Fraction(1)
+    if len(value.members) > 1 and count == len(value.members):
+        count = Fraction(1)  # "three strips 3 in, 2 in and 1 1/2 in" counts the list itself
     for measure in value.members:
         given = _given(measure, slot, bare, line)
         text = given.text if not measure.sign or measure.text.startswith(("+", "-", "−")) else f"{measure.sign}{given.text}"

@@ -12,7 +12,7 @@ from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
-from .counted import counts_of
+from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
 from .readers import PLAIN, reader_of
@@ -61,7 +61,7 @@ class Reading:
     chosen: dict[str, tuple[str, ...]]
     asked: tuple[str, ...]
     listed: dict[str, Given] = field(default_factory=dict)
-    counts: Mapping[int, Value] = field(default_factory=dict)
+    counts: Mapping[int, Counted] = field(default_factory=dict)
     score: float = 0.0
     taken: frozenset[int] = frozenset()
     heard: frozenset[int] = frozenset()
@@ -99,13 +99,13 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     asked = asked_for(rule, line, mine)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
-    counted = {value.number for value in counts.values()}
+    counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
-    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
-        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
@@ -131,12 +131,12 @@ def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) ->
     ]
 
 
-def _keep_counts(placing: Placing, counts: Mapping[int, Value]) -> None:
+def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:
     """A count whose length went elsewhere than to a list has no place."""
     for number, count in counts.items():
         slots = placing.spots.get(number, ())
         if not any(isinstance(slot.declared, Input) and slot.declared.many for slot in slots):
-            placing.unplaced.append(count)
+            placing.unplaced.append(count.value)
             placing.score += UNPLACED
 
 
@@ -207,6 +207,7 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
 def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
     values = reading.line.values
     return bool(values) and not values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
@@ -216,10 +217,23 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
+def _many(items: tuple[object, ...]) -> bool:
+    """Whether a list holds two or more things."""
+    return len(items) > 1 or any(getattr(item, "count", 1) > 1 for item in items)
+
+
 def _listed(reading: Reading, name: str) -> int:
-    """How many entries a list input has, none when it was not read."""
+    """How many things a list input has, none when it was not read; "6 mats 18 x 14 in" are six."""
     given = reading.listed.get(name)
-    return len(given.value) if given is not None and isinstance(given.value, Sized) and not isinstance(given.value, str) else 0
+    if given is None or not isinstance(given.value, Sized) or isinstance(given.value, str):
+        return 0
+    counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
+    return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
+
+
+def takes_list(reading: Reading) -> bool:
+    """Whether it takes a list that tells by itself what it is for: the lines of a bill, the pieces of a lay."""
+    return any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -242,7 +256,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs):
+    elif matches and takes_list(reading):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)

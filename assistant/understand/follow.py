@@ -17,8 +17,8 @@ from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, read_as
 from .say import needs_unit
-from .values import LENGTHS
 from .tokens import FILLERS
+from .values import LENGTHS
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -101,13 +101,15 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = dict.fromkeys(request.given, 0.4)
+    prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     best = talk.best(talk.readings(heard), heard.matches)
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
+        return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
@@ -124,7 +126,7 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading)):
+    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):

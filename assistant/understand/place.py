@@ -8,27 +8,30 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
-from rules.engine.buying import told_in_hand
+from rules.engine.buying import BUYING, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
 from .tokens import LEADING, stem
-from .values import LENGTHS, Line, Value, kinds_of, lacks_length, rough_value
+from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
 MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
+LATER = 0.03
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
 STATED_COST = 1.6
+# How much less the words past "of 140 cm" say of the length before it.
+PAST_ITS_WIDTH = 0.8
+# How much likelier "3 m of 140 cm" is a length and its width than two things apart.
+PAIRED = 1.2
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
-# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
-OTHERWISE_NAMED = 5.0
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 EITHER = frozenset(("or", "versus", "vs"))
@@ -108,7 +111,7 @@ def slots_of(rule: Rule) -> list[Slot]:
         for order, item in enumerate(rule.inputs)
         if item.kind.is_number
     ]
-    if all(slot.name in rule.no_unknown for slot in slots):
+    if all(slot.name in (*rule.no_unknown, *BUYING) for slot in slots):
         return slots  # nothing could be worked back to, so no result is told
     in_hand = told_in_hand(rule)
     slots += [
@@ -150,27 +153,26 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+          prefer: Mapping[str, float] | None = None, told: bool = True,
+          chosen: Mapping[str, tuple[str, ...]] | None = None) -> Placing:
     """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
 
-    told: whether a value may be a result that was told, so that the rule runs backwards.
+    told: whether a value may be a result that was told, so that the rule runs backwards. chosen: the options chosen.
     """
-    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
+    slots = [slot for slot in slots_of(rule) if (told or not slot.stated) and _possible(slot, chosen or {})]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, line, matches)
     by_slot: dict[str, list[Mention]] = {}
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     options = []
-    whole = values
-    values = _cloths(rule, line, values)
     backward = _roles_lead(line, values, mentions)
     for value in values:
         found = _options(rule, line, value, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, backward)
         found.sort(key=lambda option: -option.score)
         options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order, _alternatives(line, values))
+    best = _search(values, options, order, _alternatives(line, values), Pairing(_one_of_another(line, values), frozenset(rule.pairs)))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -178,48 +180,26 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         else:
             placing.spots[values[index].number] = option.slots
             placing.spoken += option.spoken
-    _part_cloths(placing, values, whole)
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
 
 
-GROUPED = ("size", "span", "cloth")
-
-
-def _cloths(rule: Rule, line: Line, values: list[Value]) -> list[Value]:
-    """The values with each cloth ("2 m of 115 cm") as one, where the rule takes a cloth's length and width together."""
-    if not rule.cloths:
-        return values
-    found: list[Value] = []
-    for value in values:
-        before = found[-1] if found else None
-        if before is not None and before.shape == value.shape == "one" and line.words[before.last : value.first] == ["of"]:
-            if before.main.unit in LENGTHS and value.main.unit in LENGTHS:
-                members = (before.main, value.main)
-                found[-1] = Value("cloth", members, "", before.first, value.last, before.start, value.end, number=before.number)
-                continue
-        found.append(value)
-    return found
-
-
-def _part_cloths(placing: Placing, values: list[Value], whole: list[Value]) -> None:
-    """Give each number of a cloth its own place again."""
-    for value in values:
-        if value.shape != "cloth":
-            continue
-        first = next(index for index, one in enumerate(whole) if one.number == value.number)
-        pair = whole[first : first + 2]
-        slots = placing.spots.pop(value.number, None)
-        if slots is not None:
-            placing.spots.update({one.number: (slot,) for one, slot in zip(pair, slots, strict=True)})
-        else:
-            placing.unplaced = [one for one in placing.unplaced if one is not value] + pair
+GROUPED = ("size", "span")
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
     before = {mention.last for mention in mentions}
     return len(values) > 1 and all(value.first in before for value in values)
+
+
+def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
+    """Whether a place is there at all under the options chosen: a circle has no height."""
+    for name, wanted in slot.declared.when.items():
+        options = (wanted,) if isinstance(wanted, str) else wanted
+        if name in chosen and not set(chosen[name]) & set(options):
+            return False
+    return True
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -234,8 +214,35 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
     return twins
 
 
+def _one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
+    """Values with "of" between them: "3 m of 140 cm"."""
+    return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] == ["of"])
+
+
+@dataclass(frozen=True, slots=True)
+class Pairing:
+    """duos: indices of values with "of" between them; pairs: the inputs of the rule that such a duo likely fills."""
+
+    duos: tuple[tuple[int, int], ...]
+    pairs: frozenset[tuple[str, str]]
+
+    @property
+    def most(self) -> float:
+        """The most it can add to a score."""
+        return PAIRED * len(self.duos) if self.pairs else 0.0
+
+    def bonus(self, chosen: Mapping[int, Option | None]) -> float:
+        """What the duos that fill a pair add."""
+        if not self.pairs:
+            return 0.0
+        return sum(PAIRED for one, other in self.duos if self._is_pair(chosen.get(one), chosen.get(other)))
+
+    def _is_pair(self, one: Option | None, other: Option | None) -> bool:
+        return one is not None and other is not None and (one.slots[0].name, other.slots[0].name) in self.pairs
+
+
 def _search(values: list[Value], options: list[list[Option]], order: list[int],
-            twins: Mapping[int, frozenset[int]]) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+            twins: Mapping[int, frozenset[int]], pairing: Pairing) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
     """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
@@ -250,10 +257,11 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int],
         nonlocal best_score, best, steps
         steps += 1
         if depth == len(order):
+            score += pairing.bonus(chosen)
             if score > best_score:
                 best_score, best = score, dict(chosen)
             return
-        index, rest = order[depth], bound[depth + 1]
+        index, rest = order[depth], bound[depth + 1] + pairing.most
         for option in options[index]:
             if score + option.score + rest <= best_score or steps > MOST_STEPS:
                 break  # the options come best first: none of the others can do better
@@ -282,13 +290,13 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     found: list[Option] = []
     if value.shape in GROUPED or value.main.per is not None:
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
-    if value.shape in ("size", "cloth") or (value.shape == "span" and found):
+    if value.shape == "size" or (value.shape == "span" and found):
         return found
     counted = _counts(rule, line, value)
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
-        if name in by_name and any(_names(line, value, mention) for mention in mentions)
+        if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     for slot in slots:
@@ -302,9 +310,11 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.stated and value.shape in ("series", "sweep"):
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
-        affinity, mention = _affinity(line, value, spoken_by)
-        if named and slot.name not in named:
-            affinity -= OTHERWISE_NAMED
+        affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
+        if named and slot.name not in named and slot.name not in prefer:
+            continue  # "72 in wide" is no length
+        if value.soft and value.main.value == 1 and affinity < BESIDE:
+            continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
@@ -312,6 +322,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+            score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
@@ -345,16 +356,16 @@ def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     measures = value.members if value.shape in GROUPED else _rate_parts(value.main)
     found = []
-    for rank, group in enumerate({"span": rule.spans, "cloth": rule.cloths}.get(value.shape, rule.sizes)):
+    for rank, group in enumerate(rule.spans if value.shape == "span" else rule.sizes):
         if len(group) != len(measures) or any(name not in by_name for name in group):
             continue
         slots = tuple(by_name[name] for name in group)
         fits = [_fit(measure, slot, system_hint) for measure, slot in zip(measures, slots, strict=True)]
         if any(fit is None for fit in fits):
             continue
-        near, mention = max((_affinity(line, value, by_slot.get(slot.name, ())) for slot in slots), default=(0.0, -1))
+        near = max((_affinity(line, value, by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + prefer.get(group[0], 0.0)
-        found.append(Option(slots, score, mention if value.shape == "cloth" else -1, spoken=near >= BESIDE))
+        found.append(Option(slots, score, spoken=near >= BESIDE))
     return found
 
 
@@ -417,9 +428,20 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     return ""
 
 
-def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[float, int]:
-    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot."""
+def _past_its_width(line: Line, value: Value) -> int:
+    """The place after "of 140 cm" behind a length, from where words still speak of it ("1 m of 140 cm enough"); 0 for none."""
+    if line.words[value.last : value.last + 1] == ["of"] and value.last + 1 in line.at_value:
+        return line.at_value[value.last + 1].last
+    return 0
+
+
+def _affinity(line: Line, value: Value, mentions: Sequence[Mention], spoken: bool = False) -> tuple[float, int]:
+    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot.
+
+    spoken: the slot is only taken when spoken of, so that words farther on are heard too ("1 m of 140 cm fabric enough").
+    """
     best, second, who = 0.0, 0.0, -1
+    after = _past_its_width(line, value) if spoken else 0
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
@@ -429,6 +451,8 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention]) -> tuple[fl
             if mention.leads:
                 continue
             near = 3.0 - line.crossing(value.last, mention.first) * 1.1 - (AFTER_STOP if line.stops(value.last, mention.first) else 0.0)
+            if after and mention.first >= after:
+                near = max(near, 3.0 - PAST_ITS_WIDTH - line.crossing(after, mention.first) * 1.1)
         else:
             near = 2.8 - line.crossing(mention.last, value.first)
         near *= 0.55 + 0.45 * min(1.5, mention.weight)

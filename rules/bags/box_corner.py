@@ -108,7 +108,7 @@ BOX_CORNER = Rule(
                 Follows("Take a quarter of the square from both", "point ^ 2 = depth ^ 2 / 4"),
                 Follows("Take the square root of both", "point = depth / 2"),
             ),
-            names={"edge": "side of the corner's point"},
+            names={"edge": "a side of the corner's point"},
             try_with={"depth": "4 in | 10 cm"},
         ),
     ),

@@ -25,8 +25,9 @@ DISCOUNT = Input(
 IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
     says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
+          "left on the roll", "on the roll", "out of", "enough", "do", "remnant", "offcut"),
 )  # fmt: skip
+BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 
@@ -62,9 +63,6 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
         Step("lacking", "Take what is in hand from the need", f"{need} - in_hand", LENGTH, label="lacking", unit=units,
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
-    cloths = (*rule.cloths, ("in_hand", rule.cloth_width)) if rule.cloth_width else rule.cloths
-    return replace(rule, inputs=(*rule.inputs, IN_HAND), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
-                   headline=(*VERDICT_HEADLINES, *rule.headline), cloths=cloths)  # fmt: skip
     hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
     return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
                    headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip

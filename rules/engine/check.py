@@ -41,10 +41,10 @@ def check_rule(rule: Rule) -> None:
     for name in rule.answers:
         if rule.step(name) is None:
             raise wrong(f"answers names {name}, which is no step; answers are steps")
-    for group in (*rule.sizes, *rule.spans, *rule.cloths):
+    for group in (*rule.sizes, *rule.spans, *rule.pairs):
         for name in group:
-            if rule.input(name) is None:
-                raise wrong(f"sizes, spans or cloths names {name}, which is no input")
+            if rule.input(name) is None and name != "in_hand":  # what is in hand is added with the buying
+                raise wrong(f"sizes, spans or pairs names {name}, which is no input")
     if not rule.source:
         raise wrong("has no source; say COMMON_PRACTICE, ARITHMETIC or the published source")
 

@@ -159,7 +159,7 @@ class Derivation:
     """How a step's formula comes out of geometry, line by line; the last line gives what the formula gives.
 
     step: the step derived. of: the formula that the last line must equal, when that is only part of the step's own
-    (an addition inside it). names: symbol -> what it is, for those that are no input or step of the rule.
+    (an addition inside it). names: word -> what it stands for, for those that are no input or step of the rule.
     try_with: name -> value ("1/4 in | 0.75 cm"): the last line worked with it and rounded as the step is.
     """
 
@@ -193,9 +193,8 @@ class Rule:
     something in particular was asked, it names that.
     sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
-    cloths: pairs of input names, a length of cloth and its width, that "2 m of 115 cm" fills.
-    cloth_width: the input that is the width of the cloth bought, so that the cloth in hand has that width too.
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
+    pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -219,8 +218,7 @@ class Rule:
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
-    cloths: tuple[tuple[str, str], ...] = ()
-    cloth_width: str = ""
+    pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""
     lone: bool = False
     algorithm: Callable[..., Any] | None = None

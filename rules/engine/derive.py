@@ -6,6 +6,7 @@ sympy does the algebra. It is loaded only here and only when a derivation is ask
 from __future__ import annotations
 
 import operator
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
@@ -25,6 +26,7 @@ from .text import shown
 from .trees import every
 
 OPERATIONS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "^": operator.pow}
+PLAIN_ROOT = re.compile(r"square root of \((\w+)\)")
 DIRECTIONS = {"up": "up to the next", "down": "down to the next", "near": "to the nearest", "ties up": "to the nearest"}
 
 
@@ -169,9 +171,10 @@ def in_words(rule: Rule, made: Derivation, equation: str) -> str:
 
 
 def words(rule: Rule, node: Node, made: Derivation | None = None) -> str:
-    """A formula with things called by their names, powers as small figures."""
+    """A formula with things called by their names, powers as small figures, roots with their sign."""
     names = made.names if made else {}
-    text = formula.show(node, lambda name: names.get(name) or label_of(rule, name))
+    text = formula.show(node, lambda name: name.replace("_", " ") if name in names else label_of(rule, name))
+    text = PLAIN_ROOT.sub(r"√\1", text).replace("square root of (", "√(")
     return text.replace(" ^ 2", "²").replace(" ^ 3", "³")
 
 
@@ -183,7 +186,7 @@ def tried(rule: Rule, made: Derivation, system: str) -> str:
     values = {name: _given(rule, name, text, system) for name, text in made.try_with.items()}
     _, right = sides(rule, made.lines[-1].equation)
     exact = formula.evaluate(right, lambda name: values[name].value, lambda name: values[name].value)
-    given = ", ".join(f"{made.names.get(name) or label_of(rule, name)} {one.text}" for name, one in values.items())
+    given = ", ".join(f"{label_of(rule, name)} {one.text}" for name, one in values.items())
     how = step.rounding.of(system) if step.rounding is not None else None
     unit = how.unit if how is not None else step.kind.inch if system == "in" else step.kind.metric
     worked = shown(float(exact) if exact % 1 else exact, unit)

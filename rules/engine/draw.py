@@ -9,7 +9,7 @@ from .buying import VERDICT
 from .declare import Input, Rule
 from .kinds import ANY, LENGTH, TEXT
 from .literal import bounds, literal
-from .marking import TROUBLE, expected, makes_sense
+from .marking import TROUBLE, Quiet, expected, makes_sense
 from .request import Given, Number, Request
 from .run import Run
 from .sample import Pick, number, sample
@@ -40,7 +40,8 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool 
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
-    words: it asks for a result in words. A rule that gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
+    words: it asks for a result in words. A rule that gives no sum at a level (its plain case is told at once) is drawn
+    from at the next that does.
     """
     for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
         if (made := _at_level(rule, pick, system, own, words)) is not None:
@@ -51,38 +52,57 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool 
 def _at_level(rule: Rule, pick: Pick, system: str, level: int, words: bool) -> Request | None:
     """The best of some draws; None when none gives a sum."""
     best: tuple[int, Request] | None = None
-    for _ in range(3 * TRIES):
-        made = _try(rule, pick, system, level, word_targets(rule) if words else targets(rule))
-        if made is None:
+    wanted = word_targets(rule) if words else targets(rule)
+    for _ in range(3 * TRIES if wanted else 0):
+        run = _try(rule, pick, system, level, wanted)
+        if run is None:
             continue
-        awkward = _awkward(Run(rule, made), made.asked[0])
+        awkward = _awkward(run)
         if best is None or awkward < best[0]:
-            best = awkward, made
+            best = awkward, run.request
         if not awkward or rule.algorithm is not None or level > 2:
             break
     return best[1] if best else None
 
 
-def _try(rule: Rule, pick: Pick, system: str, level: int, wanted: tuple[str, ...]) -> Request | None:
-    """One draw; None when the numbers do not go together."""
-    if not wanted:
-        return None
+def _try(rule: Rule, pick: Pick, system: str, level: int, wanted: tuple[str, ...]) -> Run | None:
+    """One draw, worked; None when the numbers do not go together or make no sum."""
     target = wanted[pick(len(wanted))] if level > 2 else wanted[0]
     request = Request(rule.topic, given=_given(rule, pick, system, level), asked=(target,), system=system)
-    request = _complete(rule, request, pick, system, level)
-    if level >= HARDEST:
-        request = _mixed(rule, request, pick)
-    if not _works(rule, request) or not makes_sense(expected(Run(rule, request), target)):
+    run = _worked(rule, request) or _completed(rule, request, pick, system, level)
+    if run is not None and level >= HARDEST:
+        run = _worked(rule, _mixed(rule, _pruned(run), pick))
+    if run is None or not makes_sense(expected(run, target)) or _refused(run):
         return None
-    request = _pruned(rule, request, target)
-    return None if _told_already(rule, request) else request
+    run.request = _pruned(run)
+    return None if _told_already(run) else run
 
 
-def _told_already(rule: Rule, request: Request) -> bool:
+def _worked(rule: Rule, request: Request) -> Run | None:
+    """The request worked as far as the result asked for; None when it cannot be."""
+    run = Quiet(rule, request)
+    try:
+        expected(run, request.asked[0])
+    except TROUBLE:
+        return None
+    return run
+
+
+def _refused(run: Run) -> bool:
+    """Whether the rule declares that it has no answer for these numbers."""
+    return any(run.holds_formula(refusal.when) and run.holds(refusal.choices) for refusal in run.rule.refusals)
+
+
+def _told_already(run: Run) -> bool:
     """Whether the result hangs on nothing given, or is one of the values given: no sum to practise."""
-    made = expected(Run(rule, request), request.asked[0])
-    given = [(item.kind.base, value.value) for name, value in request.given.items() if (item := rule.input(name)) and item.kind.is_number]
+    made = expected(run, run.request.asked[0])
+    given = [(item.kind.base, value.value) for item, value in _numbers(run)]
     return not given or (made.kind.base, made.exact) in given
+
+
+def _numbers(run: Run) -> list[tuple[Input, Given]]:
+    """The inputs that were given numbers, with these."""
+    return [(item, value) for name, value in run.request.given.items() if (item := run.rule.input(name)) and item.kind.is_number]
 
 
 def _given(rule: Rule, pick: Pick, system: str, level: int) -> dict[str, Given]:
@@ -122,33 +142,25 @@ def _readable(given: Given, system: str) -> Given:
     return Given(value, unit, shown(value, unit))
 
 
-def _complete(rule: Rule, request: Request, pick: Pick, system: str, level: int) -> Request:
-    """The request with what its result still needs."""
+def _completed(rule: Rule, request: Request, pick: Pick, system: str, level: int) -> Run | None:
+    """The request with what its result still needs, worked; None when that cannot be drawn."""
     for name in needed(rule, request, request.asked[0]):
         item = rule.input(name)
         value = item and (number(item, pick, system, coarse=level < 3) or _like_example(item, pick, system))
         if value:
             request = replace(request, given={**request.given, name: _readable(value, system)})
-    return request if _works(rule, request) else _with_one_more(rule, request, pick, system)
+    return _worked(rule, request) or _with_one_more(rule, request, pick, system)
 
 
-def _with_one_more(rule: Rule, request: Request, pick: Pick, system: str) -> Request:
-    """The request with one of the inputs that are otherwise worked from each other (how many more, or how many in all)."""
+def _with_one_more(rule: Rule, request: Request, pick: Pick, system: str) -> Run | None:
+    """With one of the inputs that are otherwise worked from each other (how many more, or how many in all)."""
     free = [item for item in rule.inputs if item.name not in request.given and item.practice and item.default is not None]
     for item in free[(start := pick(len(free) or 1)) :] + free[:start]:
         value = number(item, pick, system)
-        fuller = replace(request, given={**request.given, item.name: value}) if value else request
-        if value and _works(rule, fuller):
-            return fuller
-    return request
-
-
-def _works(rule: Rule, request: Request) -> bool:
-    try:
-        expected(Run(rule, request), request.asked[0])
-    except TROUBLE:
-        return False
-    return True
+        run = _worked(rule, replace(request, given={**request.given, item.name: value})) if value else None
+        if run is not None:
+            return run
+    return None
 
 
 def _like_example(item: Input, pick: Pick, system: str) -> Given | None:
@@ -183,18 +195,16 @@ def _mixed(rule: Rule, request: Request, pick: Pick) -> Request:
     return replace(request, given={**request.given, name: Given(value, there, shown(value, there))})
 
 
-def _pruned(rule: Rule, request: Request, target: str) -> Request:
+def _pruned(run: Run) -> Request:
     """The request without what its result does not depend on."""
-    run = Run(rule, request)
-    run.get(target)
-    return replace(request, given={name: given for name, given in request.given.items() if name in run.touched})
+    return replace(run.request, given={name: given for name, given in run.request.given.items() if name in run.touched})
 
 
-def _awkward(run: Run, target: str) -> int:
+def _awkward(run: Run) -> int:
     """How many of the numbers on the way to a result cannot be written shortly, and how many given are alike."""
-    run.get(target)
-    given = [(item.kind.name, value.value) for name, value in run.request.given.items() if (item := run.rule.input(name)) and item.kind.is_number]
-    return len(given) - len(set(given)) + sum(1 for name in run.values if (made := _number(run, name)) is not None and not made)
+    given = [(item.kind.name, value.value) for item, value in _numbers(run)]
+    alike = len(given) - len(set(given))
+    return alike + sum(1 for name in tuple(run.values) if (made := _number(run, name)) is not None and not made)
 
 
 def _number(run: Run, name: str) -> bool | None:

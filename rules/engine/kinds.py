@@ -47,6 +47,7 @@ CHOICE = Kind("choice", "text", "text", "text")
 TEXT = Kind("words", "text", "text", "text")
 ANY = Kind("any measure", "any", "any", "any")
 CHANGES = Kind("changes", "mm", "in", "cm")
+ALTERATIONS = Kind("alterations", "mm", "in", "cm")
 SUM = Kind("sum", "text", "text", "text")
 PIECES = Kind("pieces", "text", "text", "text")
 COST_LINES = Kind("cost lines", "text", "text", "text")
@@ -58,6 +59,6 @@ YARN_COUNT = Kind("yarn count", "text", "text", "text")
 
 ALL_KINDS: tuple[Kind, ...] = (
     LENGTH, AREA, VOLUME, MASS, AREAL, LINEAR, MONEY, PRICE, PRICE_AREA, COUNT, RATIO, PERCENT, STITCHES, ROWS,
-    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, CHANGES, SUM, PIECES, COST_LINES, OFFERS, SIZES, FIGURE,
+    STITCH_RATE, ROW_RATE, PER_LENGTH, ANGLE, TIME, CHOICE, TEXT, ANY, CHANGES, ALTERATIONS, SUM, PIECES, COST_LINES, OFFERS, SIZES, FIGURE,
     STRIPES, YARN_COUNT,
 )  # fmt: skip

@@ -17,7 +17,7 @@ class Outcome:
     drawing: plain data of rules/engine/drawing.py, or None. labels: step name -> what to call its result here, where that
     depends on what was asked ("rows of navy"). The working is said to the run as it is made.
     For a plan: parts, (title, answer) of each rule worked for it; cut, its cut list; order, its order of work, a sentence
-    a step; headline, what to say first when nothing in particular was asked.
+    a step; headline, what to say first when nothing in particular was asked; used, the inputs that its parts used.
     """
 
     values: Mapping[str, Any]
@@ -31,3 +31,4 @@ class Outcome:
     cut: Table | None = None
     order: tuple[str, ...] = ()
     headline: str = ""
+    used: frozenset[str] = frozenset()

@@ -87,7 +87,8 @@ class Part:
     part does. cuts: what it puts on the cut list.
     asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of the rule's
     own. when: only under these choices of the plan; needs: only
-    when these inputs of the plan are known; unless: not when any of these was given.
+    when these inputs of the plan are known, any_of: one of these; unless: not when any of these was given.
+    instead: things that need not be bought when it is worked. plain: told without its drawing and notes.
     """
 
     name: str
@@ -102,7 +103,10 @@ class Part:
     headline: str = ""
     when: When = field(default_factory=dict)
     needs: tuple[str, ...] = ()
+    any_of: tuple[str, ...] = ()
     unless: tuple[str, ...] = ()
+    instead: tuple[str, ...] = ()
+    plain: bool = False
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "rule", with_buying(self.rule))
@@ -114,12 +118,22 @@ class Part:
                 raise DeclarationError(f"part {self.name}: {self.rule.topic} has no step {name}")
 
 
+    @property
+    def costed(self) -> str:
+        """The step that the rule's own cost is of: the first length it buys, or else the first thing bought here; "" for none."""
+        if self.rule.step("cost") is None:
+            return ""
+        lengths = [name for name in self.rule.answers if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought]
+        return lengths[0] if lengths else next(iter(self.buys), "")
+
+
 @dataclass(frozen=True, slots=True)
 class Do:
-    """A sentence of the order of work. parts: only when one of these parts was worked; when: only under these choices."""
+    """A sentence of the order of work. parts: only when one of these parts was worked, without: only when none of these; when: only under these choices."""
 
     text: str
     parts: tuple[str, ...] = ()
+    without: tuple[str, ...] = ()
     when: When = field(default_factory=dict)
 
 
@@ -151,7 +165,7 @@ def _steps(parts: tuple[Part, ...]) -> tuple[Step, ...]:
     for part in parts:
         for name, buy in part.buys.items():
             bought.setdefault(buy.step, _bare(part.rule, name, buy.step, buy.thing))
-            if part.rule.step("cost") is not None:
+            if name == part.costed:
                 bought.setdefault(f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}"))
         for name in part.takes:
             rest.setdefault(name, _bare(part.rule, name, name, ""))

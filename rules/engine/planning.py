@@ -37,10 +37,12 @@ class Bench:
     rows: list[tuple[tuple[Any, ...], tuple[str, ...]]] = field(default_factory=list)
     passed: set[str] = field(default_factory=set)
     used: set[str] = field(default_factory=set)
+    spared: set[str] = field(default_factory=set)
 
 
 def work_plan(run: Run) -> Outcome:
     """Every part of the run's plan that is wanted, in order. Raises Needs for an input of the plan, or Impossible."""
+    run = Run(run.rule, run.request, dict(run.values))  # a run of its own: what it reads and assumes is told by the parts
     for item in run.rule.inputs:
         if item.default is None and not item.extra and run.holds(item.when):
             run.get(item.name)
@@ -48,11 +50,9 @@ def work_plan(run: Run) -> Outcome:
     for part in run.rule.parts:
         if _wanted(bench, part):
             _work(bench, part)
-    run.touched -= bench.passed - bench.used
     assumed = gathered(bench.parts, run.assumed)
-    del run.assumed[:], run.lines[:]  # the parts tell them
     return Outcome(bench.values, notes=tuple(_unpriced(bench)), parts=tuple(bench.parts), assumed=assumed, cut=_cut_list(bench),
-                   order=tuple(_order(bench)), headline=_headline(bench))  # fmt: skip
+                   order=tuple(_order(bench)), headline=_headline(bench), used=frozenset(run.touched - bench.passed | bench.used))  # fmt: skip
 
 
 # -- one part --------------------------------------------------------------------------------------------------------
@@ -61,6 +61,8 @@ def work_plan(run: Run) -> Outcome:
 def _wanted(bench: Bench, part: Part) -> bool:
     run = bench.run
     if not run.holds(part.when) or any(run.was_given(name) for name in part.unless):
+        return False
+    if part.any_of and not any(run.maybe(name) is not None for name in part.any_of):
         return False
     if any(isinstance(source, Costs) and len(_costs(bench, source)) < FEWEST_COSTS for source in part.given.values()):
         return False
@@ -93,11 +95,14 @@ def _work(bench: Bench, part: Part) -> None:
     results = tuple(replace(result, name=names.get(result.key, result.name)) for result in made.results if result.key not in part.leaves)
     assumed = tuple(replace(value, name=_plan_label(bench, part, value.name)) for value in made.assumed)
     head = part.headline.format(**{result.key: with_other(result) for result in made.results}) if part.headline else made.headline
-    bench.parts.append((part.title, replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())))
+    told = replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())
+    bench.parts.append((part.title, replace(told, drawing=None, notes=()) if part.plain else told))
 
 
 def _input_name(source: Source) -> str:
     """The plan's input that a source is, or ""."""
+    if isinstance(source, tuple):
+        return next((name for name in source if "." not in name), "")
     return source.name if isinstance(source, Told) else source if isinstance(source, str) else ""
 
 
@@ -208,11 +213,18 @@ def _buys(part: Part, made: Answer) -> Iterator[tuple[Result, Buy]]:
 
 def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
     cost = next((result for result in made.results if result.key == "cost"), None)
+    for thing in part.instead:
+        bench.bought.pop(Buy(thing).step, None)
+        bench.values.pop(Buy(thing).step, None)
+        bench.spared.add(thing)
     for result, buy in _buys(part, made):
-        bench.bought[buy.step] = (buy, result, cost)
+        if buy.thing in bench.spared:
+            continue
+        priced = cost if result.key == part.costed else None
+        bench.bought[buy.step] = (buy, result, priced)
         bench.values[buy.step] = own.values[result.key]
         bench.values.pop(f"{buy.step}_cost", None)
-        if cost is not None:
+        if priced is not None:
             bench.values[f"{buy.step}_cost"] = own.values["cost"]
 
 
@@ -251,7 +263,7 @@ def _headline(bench: Bench) -> str:
     if not said:
         return ""
     listed = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    total = bench.values.get("total")
+    total = bench.values.get("total", bench.values.get("cost"))
     cost = f" It comes to {amount(total, bench.run.request.currency)}." if total is not None else ""
     return f"Buy {listed}.{cost}"
 
@@ -306,5 +318,5 @@ def _cut_list(bench: Bench) -> Table | None:
 
 def _order(bench: Bench) -> Iterator[str]:
     for do in bench.run.rule.order:
-        if bench.run.holds(do.when) and (not do.parts or any(name in bench.runs for name in do.parts)):
+        if bench.run.holds(do.when) and (not do.parts or bench.runs.keys() & set(do.parts)) and not bench.runs.keys() & set(do.without):
             yield do.text

@@ -83,7 +83,7 @@ def _nominal(rule: Rule, system: str) -> Iterator[Slip]:
     """The width cloth is sold as, put in the place of the width that can be used."""
     for item in rule.inputs:
         if is_usable_width(item):
-            told = f"You took the width that the cloth is sold as. Only the {item.label} counts."
+            told = f"You took the width that the cloth is sold as. Only {the(item.label)} counts."
             yield Slip(NOMINAL, told, item.name, rule, {item.name: lambda usable: nominal_width(usable, system)})
 
 
@@ -91,7 +91,7 @@ def _ignored(rule: Rule, in_formulas: tuple[Slip, ...]) -> Iterator[Slip]:
     """An allowance left out wherever it comes in: one that some formula adds, or that an algorithm calls by such a name."""
     told = {slip.told for slip in in_formulas if slip.name == FORGOT}
     for item in rule.inputs:
-        words = f"You left out the {item.label}."
+        words = f"You left out {the(item.label)}."
         named = rule.algorithm is not None and bool(ALLOWANCES.intersection(item.label.split()))
         if item.kind in (LENGTH, STITCHES, ROWS, PERCENT) and item.default is not None and (named or words in told):
             yield Slip(FORGOT, words, item.name, rule, {item.name: lambda value: Fraction(0)})
@@ -127,9 +127,9 @@ def _left_out(rule: Rule, node: Node) -> Noted:
     if node.right == ONE:
         yield (ONE_OFF, "You counted one too few or one too many."), node.left
     if _is_allowance(rule, node.right, last=True):
-        yield (FORGOT, f"You left out the {_labels(rule, node.right)}."), node.left
+        yield (FORGOT, f"You left out {the(_labels(rule, node.right))}."), node.left
     if node.op == "+" and _is_allowance(rule, node.left, last=False):
-        yield (FORGOT, f"You left out the {_labels(rule, node.left)}."), node.right
+        yield (FORGOT, f"You left out {the(_labels(rule, node.left))}."), node.right
 
 
 def _is_allowance(rule: Rule, node: Node, last: bool) -> bool:
@@ -181,7 +181,7 @@ def _turned(system: str, rule: Rule, node: Node) -> Noted:
 def _unrounded(rule: Rule, node: Node) -> Noted:
     """An earlier result taken as it came, where the sum goes on with the rounded one."""
     if isinstance(node, Call) and node.name == "rounded":
-        yield (UNROUNDED, f"You went on without rounding the {_labels(rule, node)}."), node.args[0]
+        yield (UNROUNDED, f"You went on without rounding {the(_labels(rule, node))}."), node.args[0]
 
 
 def _power(rule: Rule, name: str) -> Fraction:
@@ -192,13 +192,24 @@ def _power(rule: Rule, name: str) -> Fraction:
 def _labels(rule: Rule, node: Node) -> str:
     """The names of a part of a formula as people say them."""
     names = dict.fromkeys(formula.names(node))
-    return " and the ".join(label_of(rule, name) for name in names) or text(node)
+    labels = [label_of(rule, name) for name in names]
+    return " and ".join((labels[0], *(the(label) for label in labels[1:]))) if labels else text(node)
 
 
 def label_of(rule: Rule, name: str) -> str:
     """What an input or a step is called."""
     item, step = rule.input(name), rule.step(name)
     return item.label if item else step.shown_label if step else name.replace("_", " ")
+
+
+def the(label: str, capital: bool = False) -> str:
+    """A label after "the", unless it brings an article of its own.
+
+    >>> the("strip width"), the("the whole"), the("waist", capital=True)
+    ('the strip width', 'the whole', 'The waist')
+    """
+    words = label if label.partition(" ")[0] in ("the", "a", "an") else f"the {label}"
+    return words[:1].upper() + words[1:] if capital else words
 
 
 # -- in roundings ----------------------------------------------------------------------------------------------------
@@ -212,9 +223,9 @@ def _in_roundings(rule: Rule) -> Iterator[Slip]:
         if how is not None and how.inch.direction in _TURNED:
             up = how.inch.direction == "up"
             told = (
-                f"You rounded the {step.shown_label} down, which leaves it short: round up."
+                f"You rounded {the(step.shown_label)} down, which leaves it short: round up."
                 if up
-                else f"You rounded the {step.shown_label} up, and there is not so much: round down."
+                else f"You rounded {the(step.shown_label)} up, and there is not so much: round down."
             )
             turned = Rounding(how.name, _turn(how.inch), _turn(how.metric), how.bought)
             yield Slip(ROUNDED_DOWN if up else ROUNDED_UP, told, step.name, _with_step(rule, replace(step, rounding=turned)))

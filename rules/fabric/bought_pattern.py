@@ -68,8 +68,6 @@ BOUGHT_PATTERN = Rule(
              label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy", "length",
              "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll", "only")),
     ),
-    cloths=(("stated_length", "stated_width"),),
-    cloth_width="width",
     answers=("cloth",),
     headline=("Buy {cloth}.",),
     source=f"common practice; {EXTRA_SOURCE}",
@@ -79,6 +77,7 @@ BOUGHT_PATTERN = Rule(
         Caution("Wash a test square first: the label's figure is only an average", when="shrink > 0"),
     ),
     related=("width swap", "pattern repeat"),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     examples=(
         "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over two lengths, and the "
         "linen is going to shrink 8 per cent. How much to buy? -> 2.6 m",

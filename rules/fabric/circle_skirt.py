@@ -72,7 +72,7 @@ CIRCLE_SKIRT = Rule(
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius", "hem radius", "outside radius", "outer")),
         Step("sweep", "The finished hem is that part of a larger circle", "2 * pi * part * (radius + length)", rounding=RADIUS, label="hem sweep",
              says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round", "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem"), stated=("sweep", "round the hem", "hem")),
+                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round", "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there is more than one",
              "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width", label="widths for one piece"),
         Step("cloth", "The least length of the ways that fit the width",
@@ -102,7 +102,7 @@ CIRCLE_SKIRT = Rule(
                 Follows("Put the first two into the third", "2 * pi * part * radius = waist + ease"),
                 Follows("Divide both by all that stands with the radius", "radius = (waist + ease) / (2 * pi * part)"),
             ),
-            names={"whole_round": "way round the whole circle", "waist_edge": "inner edge of the skirt"},
+            names={"whole_round": "the way round the whole circle", "waist_edge": "the inner edge of the skirt"},
             try_with={"waist": "28 in | 71 cm", "ease": "0 in | 0 cm", "part": "0.5"},
         ),
         Derivation(
@@ -112,7 +112,7 @@ CIRCLE_SKIRT = Rule(
                 Fact("A part of a circle has that part of the way round", "sweep = part * 2 * pi * hem_radius"),
                 Follows("Put the hem's radius in", "sweep = 2 * pi * part * (radius + length)"),
             ),
-            names={"hem_radius": "radius of the hem"},
+            names={"hem_radius": "the radius of the hem"},
         ),
     ),
     examples=(

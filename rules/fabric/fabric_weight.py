@@ -35,7 +35,7 @@ FABRIC_WEIGHT = Rule(
     topic="fabric weight",
     family="fabric",
     says=("fabric weight", "cloth weight", "gsm", "weight of fabric", "grams per square metre", "ounces per square yard", "ounce to the square yard",
-          "how heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim", "heavyweight"),
+          "how heavy", "heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim", "heavyweight"),
     about="A cloth's weight in gsm as oz/yd², or the other way, its class, and what a length of it weighs.",
     inputs=(
         Input("weight", "weight of the cloth", AREAL, says=("weight", "gsm", "fabric", "cloth", "is", "denim"), ask="What does the cloth weigh?",
@@ -48,7 +48,7 @@ FABRIC_WEIGHT = Rule(
         Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm", "ounces to the square yard", "oz per square yard",
              "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those")),
         Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy", "light", "medium", "weight class", "how heavy",
-             "heavyweight", "lightweight", "what weight")),
+             "heavyweight", "lightweight")),
         Step("whole", "The area at that weight", "weight * length * width", MASS, label="weight of the piece", unit=("oz", "g"),
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of")),
     ),

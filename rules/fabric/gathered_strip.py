@@ -89,11 +89,13 @@ GATHER_RATIO = Rule(
     inputs=(
         Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide", "gathered from", "before", "is gathered", "gathered"),
               ask="How wide is it flat?", example="2 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="1 m..4 m by 10 cm"),
+        Input("widths", "widths of it", COUNT, says=("widths", "width", "panels", "lengths", "pieces", "drops", "strips"), noun="width", spoken=True,
+              default=Default("1", derived=True), sane="1..100", practice="1..3"),
         Input("gathered", "gathered width", LENGTH, says=("after gathering", "gathered to", "into", "gathered into", "down to", "gathers to",
               "gather to"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m", practice="50 cm..2 m by 10 cm"),
     ),
     steps=(
-        Step("ratio", "Divide the flat width by the gathered width", "flat / gathered", RATIO, label="fullness",
+        Step("ratio", "Divide the flat width by the gathered width", "widths * flat / gathered", RATIO, label="fullness",
              says=("fullness", "ratio", "how full", "gather ratio", "how many times"), stated=("times", "fullness", "ratio", "full")),
     ),
     answers=("ratio",),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
+from .words import CLOTH_WORDS
 
 PATTERN_REPEAT = Rule(
     topic="pattern repeat",
@@ -20,6 +21,7 @@ PATTERN_REPEAT = Rule(
               ask="What is the pattern repeat?", example="32 cm", sane="1 mm..5 m", usual="2 cm..1.2 m", practice="10 cm..70 cm by 2 cm"),
         Input("drops", "drops", COUNT, says=("drops", "widths", "panels", "lengths", "curtain", "pieces", "drop"), noun="drop", ask="How many drops?",
               example="4", sane="1..200", usual="1..20", practice="2..8"),
+        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), extra=True, spoken=True, sane="10 cm..5 m", usual="85 cm..3 m"),
     ),
     steps=(
         Step("repeats", "Whole repeats that hold one drop", "drop / repeat", COUNT, rounding=COUNT_UP, noun="repeat", label="repeats in a drop",
@@ -35,6 +37,7 @@ PATTERN_REPEAT = Rule(
     answers=("cloth", "cut", "lost", "choose"),
     headline=("Buy {cloth}: cut each drop {cut}.", "Cut each drop {cut}."),
     source=COMMON_PRACTICE,
+    pairs=(("in_hand", "width"),),
     cautions=(Caution("To choose where the motif starts, buy one repeat more; a half-drop print needs half a repeat more for every other drop"),),
     examples=(
         "Curtains: four drops, each 220 cm cut, pattern repeat 64 cm. How many metres of fabric? -> 10.3 m; 256 cm",

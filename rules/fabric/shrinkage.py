@@ -14,7 +14,7 @@ SHRINKAGE = Rule(
     says=("shrink", "shrinkage", "shrinks in the wash", "after the wash", "after washing", "pre-wash", "prewash", "preshrink", "lose in the wash", "lose", "in the wash", "allow for shrinkage"),
     about="What to buy so that enough is left after the cloth has shrunk.",
     inputs=(
-        Input("needed", "length needed", LENGTH, says=("need", "want", "need after the wash", "after washing", "after the wash", "finished", "to end up with",
+        Input("needed", "length needed", LENGTH, says=("left", "be left", "what is left", "what will be left", "will i have", "need", "want", "need after the wash", "after washing", "after the wash", "finished", "to end up with",
               "end up with", "left after", "of it", "have left", "must be", "wanted", "length needed", "require", "for"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
         Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %", sane="0 %..99 %", usual="0 %..25 %",

@@ -31,7 +31,7 @@ TABLECLOTH = Rule(
     inputs=(
         choice("shape", "shape of the table",
                {"round": ("round", "circular", "round table", "diameter", "round tablecloth"), "square": ("square", "square table", "square tablecloth"),
-                "oblong": ("rectangular", "oblong", "rectangle", "rectangular table")},
+                "oblong": ("all round", "all the way round", "rectangular", "oblong", "rectangle", "rectangular table")},
                default=(Default("oblong", derived=True),)),
         Input("table_width", "table width", LENGTH, says=("table", "table top", "wide", "width", "diameter", "across", "table is", "round table",
               "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m", usual="30 cm..2.5 m",

@@ -31,7 +31,7 @@ TUCKS = Rule(
     steps=(
         Step("count", "How many tucks there are", "number", COUNT, rounding=COUNT_UP, noun="tuck", label="tucks", says=("how many tucks", "how many")),
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks", rounding=CUT,
-             says=("taken up", "takes up", "take up", "how much do the tucks take", "shorten by", "shortens"),
+             says=("how much longer", "how much wider", "how much extra", "extra for the tucks", "taken up", "takes up", "take up", "how much do the tucks take", "shorten by", "shortens"),
              stated=("shorten", "shorten by", "take up", "shorter", "take in")),
         Step("flat", "What is left and what the tucks take", "finished + taken", label="flat width", rounding=CUT,
              says=("flat width", "flat", "cut width", "how wide to cut", "before tucking", "width to cut", "pattern width", "how wide", "cut")),

@@ -71,7 +71,7 @@ WIDTH_SWAP = Rule(
     family="fabric",
     says=("swap", "instead", "width swap", "different width", "another width", "change of width", "fabric width conversion", "width conversion",
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
-          "only comes in", "only have it in", "how much of", "convert yardage", "as wide"),
+          "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use", "if i buy", "if i used"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
@@ -93,13 +93,12 @@ WIDTH_SWAP = Rule(
              says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
     ),
-    cloths=(("stated_length", "stated_width"),),
-    cloth_width="width",
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),
     source=f"common practice: the same area of cloth; {EXTRA_SOURCE}",
     cautions=(TOO_WIDE, FAR_APART, NAP_NAMED),
     related=("cloth for a bought pattern",),
+    pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
     defers=("cloth for a bought pattern",),
     examples=(
         "2 yd of 54 in cloth, buying 45 in instead, how much -> 2 1/2 yd",

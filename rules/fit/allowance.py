@@ -15,63 +15,179 @@ from ..engine.text import shown
 from ..engine.units import factor, system_of
 
 ALLOWANCE = Input(
-    "allowance", "seam allowance", LENGTH,
-    says=("seam allowance", "allowance", "seams", "seam", "both sides", "each side", "all round", "each edge", "sa", "sides", "all edges"),
-    default="5/8 in | 1.5 cm", because="the usual garment seam allowance", sane="0 cm..15 cm", practice="1/4 in..1 in by 1/8 in", usual="0 cm..5 cm",
-)  # fmt: skip
+    "allowance",
+    "seam allowance",
+    LENGTH,
+    says=(
+        "seam allowance",
+        "allowance",
+        "seams",
+        "seam",
+        "both sides",
+        "each side",
+        "all round",
+        "each edge",
+        "sa",
+        "sides",
+        "all edges",
+    ),
+    default="5/8 in | 1.5 cm",
+    because="the usual garment seam allowance",
+    sane="0 cm..15 cm",
+    practice="1/4 in..1 in by 1/8 in",
+    usual="0 cm..5 cm",
+)
 
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
     family="fit",
-    says=("add seam allowance", "seam allowance", "adding seam allowance", "with seam allowance", "seams and hem", "no seam allowance",
-          "cutting size", "finished piece", "add seams", "plus seam allowance", "net pattern"),
+    says=(
+        "add seam allowance",
+        "seam allowance",
+        "adding seam allowance",
+        "with seam allowance",
+        "seams and hem",
+        "no seam allowance",
+        "cutting size",
+        "finished piece",
+        "add seams",
+        "plus seam allowance",
+        "net pattern",
+    ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
-        Input("width", "finished width", LENGTH, says=("finished", "panel", "piece", "wide", "width"), axis="width",
-              ask="How wide is the finished piece?", example="20 in", sane="5 mm..10 m", practice="4 in..40 in by 1 in"),
-        Input("length", "finished length", LENGTH, says=("finished", "long", "length", "deep", "high", "drop", "tall"), axis="length",
-              ask="How long is the finished piece?", example="26 in", sane="5 mm..10 m", practice="6 in..45 in by 1 in"),
+        Input(
+            "width",
+            "finished width",
+            LENGTH,
+            says=("finished", "panel", "piece", "wide", "width"),
+            axis="width",
+            ask="How wide is the finished piece?",
+            example="20 in",
+            sane="5 mm..10 m",
+            practice="4 in..40 in by 1 in",
+        ),
+        Input(
+            "length",
+            "finished length",
+            LENGTH,
+            says=("finished", "long", "length", "deep", "high", "drop", "tall"),
+            axis="length",
+            ask="How long is the finished piece?",
+            example="26 in",
+            sane="5 mm..10 m",
+            practice="6 in..45 in by 1 in",
+        ),
         ALLOWANCE,
-        Input("top", "allowance at the top", LENGTH, says=("at the top", "top edge", "top", "waist edge", "top seam"),
-              default=Default("=allowance", "the same as at the sides", derived=True), sane="0 cm..30 cm"),
-        Input("hem", "hem", LENGTH, says=("hem", "hem at the bottom", "hem allowance", "bottom hem", "at the bottom", "hems"),
-              default=Default("=allowance", "a seam allowance at the bottom too, no hem said", derived=True), sane="0 cm..50 cm"),
-        flag("fold", "one side on a fold", ("on a fold", "on the fold", "cut on fold", "one side on the fold", "fold at one side")),
-        Input("sides", "side edges", COUNT, says=("side edges",), sane="0..2", default=(
-            Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"}))),
-        choice("edges", "edges", {
-            "all": ("all round", "all the way round", "all edges", "each edge", "every edge", "all sides"),
-            "sides": ("sides only", "only at the sides", "only the sides", "no hem", "selvedge top and bottom"),
-        }, default="all", because="an allowance at every edge that is not on a fold"),
+        Input(
+            "top",
+            "allowance at the top",
+            LENGTH,
+            says=("at the top", "top edge", "top", "waist edge", "top seam"),
+            default=Default("=allowance", "the same as at the sides", derived=True),
+            sane="0 cm..30 cm",
+        ),
+        Input(
+            "hem",
+            "hem",
+            LENGTH,
+            says=("hem", "hem at the bottom", "hem allowance", "bottom hem", "at the bottom", "hems"),
+            default=Default("=allowance", "a seam allowance at the bottom too, no hem said", derived=True),
+            sane="0 cm..50 cm",
+        ),
+        flag(
+            "fold",
+            "one side on a fold",
+            ("on a fold", "on the fold", "cut on fold", "one side on the fold", "fold at one side"),
+        ),
+        Input(
+            "sides",
+            "side edges",
+            COUNT,
+            says=("side edges",),
+            sane="0..2",
+            default=(Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"})),
+        ),
+        choice(
+            "edges",
+            "edges",
+            {
+                "all": ("all round", "all the way round", "all edges", "each edge", "every edge", "all sides"),
+                "sides": ("sides only", "only at the sides", "only the sides", "no hem", "selvedge top and bottom"),
+            },
+            default="all",
+            because="an allowance at every edge that is not on a fold",
+        ),
     ),
     steps=(
-        Step("cut_width", "Add the allowance at each side edge that is not on a fold", "width + sides * allowance", LENGTH, rounding=CUT, label="cut width",
-             says=("cut width", "cut size", "how wide", "cut", "width to cut"), axis="width", stated=("cut", "cut width")),
-        Step("cut_length", "Add the top allowance and the hem", "length + top + hem", LENGTH, rounding=CUT, label="cut length",
-             says=("cut length", "cut size", "how long", "cut", "length to cut"), axis="length", when={"edges": "all"}, stated=("cut length",)),
-        Step("plain_length", "No allowance at top or bottom", "length", LENGTH, rounding=CUT, label="cut length as it is", when={"edges": "sides"}),
+        Step(
+            "cut_width",
+            "Add the allowance at each side edge that is not on a fold",
+            "width + sides * allowance",
+            LENGTH,
+            rounding=CUT,
+            label="cut width",
+            says=("cut width", "cut size", "how wide", "cut", "width to cut"),
+            axis="width",
+            stated=("cut", "cut width"),
+        ),
+        Step(
+            "cut_length",
+            "Add the top allowance and the hem",
+            "length + top + hem",
+            LENGTH,
+            rounding=CUT,
+            label="cut length",
+            says=("cut length", "cut size", "how long", "cut", "length to cut"),
+            axis="length",
+            when={"edges": "all"},
+            stated=("cut length",),
+        ),
+        Step(
+            "plain_length",
+            "No allowance at top or bottom",
+            "length",
+            LENGTH,
+            rounding=CUT,
+            label="cut length as it is",
+            when={"edges": "sides"},
+        ),
     ),
     answers=("cut_width", "cut_length", "plain_length"),
-    headline=("Cut it {cut_width} wide and {cut_length} long.", "Cut it {cut_width} wide.", "Cut it {cut_length} long."),
+    headline=(
+        "Cut it {cut_width} wide and {cut_length} long.",
+        "Cut it {cut_width} wide.",
+        "Cut it {cut_length} long.",
+    ),
     sizes=(("width", "length"),),
     source=COMMON_PRACTICE,
     cautions=(Caution("Check which edges lie on a fold: they take no allowance."),),
-    notes=("On a traced piece with no allowance, draw the cutting line that far outside the stitching line all round.",),
+    notes=(
+        "On a traced piece with no allowance, draw the cutting line that far outside the stitching line all round.",
+    ),
     examples=(
-        "skirt panel 20 in wide by 26 in long finished, seam allowance 5/8 in both sides and the top, and a 2 1/2 in hem at the bottom. cut size -> 21 1/4 in; 29 1/8 in",
+        "skirt panel 20 in wide by 26 in long finished, seam allowance 5/8 in both sides and the top, and "
+        "a 2 1/2 in hem at the bottom. cut size -> 21 1/4 in; 29 1/8 in",
         "add seam allowance of 1.5 cm to a piece 30 x 40 cm -> 33 cm; 43 cm",
         "cut size of a panel 12 x 20 in on the fold, 1/2 in seams -> 12 1/2 in; 21 in",
     ),
     related=("allowance swap",),
-)  # fmt: skip
+)
 
-# The trade's pairs: an inch allowance and the metric one printed beside it. 5/8 in with 1.5 cm and 3/8 in with 1 cm are
-# published (an encyclopaedia's article on seam allowance; Pattern Cutting, Laurence King 2011), 1/4 and 1/2 in as pattern
-# envelopes print them; the others are common practice.
+# The trade's pairs: an inch allowance and the metric one printed beside it. 5/8 in with 1.5 cm, 3/8 in with 1 cm are
+# published (an encyclopaedia's article on seam allowance; Pattern Cutting, Laurence King 2011), 1/4 and 1/2 in are as
+# pattern envelopes print them; the others are common practice.
 PAIRS = (
-    ("1/8 in", "3 mm"), ("1/4 in", "6 mm"), ("3/8 in", "1 cm"), ("1/2 in", "1.3 cm"), ("5/8 in", "1.5 cm"), ("3/4 in", "2 cm"),
-    ("1 in", "2.5 cm"), ("1 1/2 in", "4 cm"), ("2 in", "5 cm"),
-)  # fmt: skip
+    ("1/8 in", "3 mm"),
+    ("1/4 in", "6 mm"),
+    ("3/8 in", "1 cm"),
+    ("1/2 in", "1.3 cm"),
+    ("5/8 in", "1.5 cm"),
+    ("3/4 in", "2 cm"),
+    ("1 in", "2.5 cm"),
+    ("1 1/2 in", "4 cm"),
+    ("2 in", "5 cm"),
+)
 
 
 def _pair(value: Fraction, there: str) -> str:
@@ -95,7 +211,12 @@ def swap(run: Run) -> Outcome:
         value, unit, _ = literal(pair)
     else:
         value, unit = apply(given.value, CUT.of(there)), there
-        run.say("The nearest mark on the ruler", "nearest 1/8 in" if there == "in" else "nearest 0.1 cm", exact, shown(value, unit))
+        run.say(
+            "The nearest mark on the ruler",
+            "nearest 1/8 in" if there == "in" else "nearest 0.1 cm",
+            exact,
+            shown(value, unit),
+        )
     wanted = run.request.unit
     if wanted and system_of(wanted) == there:
         unit = wanted
@@ -105,13 +226,33 @@ def swap(run: Run) -> Outcome:
 ALLOWANCE_SWAP = Rule(
     topic="allowance swap",
     family="fit",
-    says=("seam allowance in metric", "allowance in metric", "seam allowance in cm", "allowance in cm", "seam allowance in inches", "metric allowance",
-          "seam allowance in mm", "allowance swap", "allowance in inches", "seam allowance",
-          "seam in cm", "seam in mm", "seam in inches"),
+    says=(
+        "seam allowance in metric",
+        "allowance in metric",
+        "seam allowance in cm",
+        "allowance in cm",
+        "seam allowance in inches",
+        "metric allowance",
+        "seam allowance in mm",
+        "allowance swap",
+        "allowance in inches",
+        "seam allowance",
+        "seam in cm",
+        "seam in mm",
+        "seam in inches",
+    ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(
-        Input("allowance", "seam allowance", LENGTH, says=("seam allowance", "allowance", "seam", "seams", "sa"),
-              ask="What is the allowance?", example="5/8 in", sane="0.5 mm..20 cm", practice="1/4 in..1 in by 1/8 in"),
+        Input(
+            "allowance",
+            "seam allowance",
+            LENGTH,
+            says=("seam allowance", "allowance", "seam", "seams", "sa"),
+            ask="What is the allowance?",
+            example="5/8 in",
+            sane="0.5 mm..20 cm",
+            practice="1/4 in..1 in by 1/8 in",
+        ),
     ),
     steps=(
         Step("pair", "The trade's pair", kind=ANY, label="as patterns pair it"),
@@ -129,4 +270,4 @@ ALLOWANCE_SWAP = Rule(
         "a 1/4 in seam allowance in mm -> 6 mm; 6.35 mm",
     ),
     related=("add seam allowance",),
-)  # fmt: skip
+)

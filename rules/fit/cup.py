@@ -13,15 +13,20 @@ from ..engine.run import Impossible, Run
 from ..engine.units import factor
 
 CUPS = ("A", "B", "C", "D")  # a cup for each inch of difference, from 1 in
-CUP_SOURCE = ("a fitting guide for three pattern lines: cup by bust less high bust (Vogue, Butterick and McCall's); "
-              "the high bust rule: Principles of Pattern Alteration, Texas Agricultural Extension Service")  # fmt: skip
+CUP_SOURCE = (
+    "a fitting guide for three pattern lines: cup by bust less high bust (Vogue, Butterick and McCall's); "
+    "the high bust rule: Principles of Pattern Alteration, Texas Agricultural Extension Service"
+)
 
 
 def cup_of(difference: Number) -> str:
     """The pattern cup nearest a difference in base units. Raises Impossible beyond those published."""
     inches = round(Fraction(difference) / factor("in"))
     if inches > len(CUPS):
-        raise Impossible("the difference is more than the 4 in of a D cup: alter the bust of the pattern, or draft it. Check both measures")
+        raise Impossible(
+            "the difference is more than the 4 in of a D cup: alter the bust of the pattern, or draft it. "
+            "Check both measures"
+        )
     return CUPS[max(inches, 1) - 1]
 
 
@@ -37,27 +42,67 @@ def _cup(run: Run) -> Outcome:
 CUP_SIZE = Rule(
     topic="cup size",
     family="fit",
-    says=("cup size", "cup", "high bust", "pattern cup", "full bust adjustment", "high bust measure", "bust adjustment"),
+    says=(
+        "cup size",
+        "cup",
+        "high bust",
+        "pattern cup",
+        "full bust adjustment",
+        "high bust measure",
+        "bust adjustment",
+    ),
     about="The cup that a bust and a high bust stand for, and by which of them to choose the pattern size.",
     inputs=(
-        Input("bust", "full bust", LENGTH, says=("full bust", "bust", "fullest"), ask="What is the full bust?", example="38 in", sane="40 cm..200 cm",
-              practice="34 in..42 in by 1/2 in"),
-        Input("high_bust", "high bust", LENGTH, says=("high bust", "upper bust", "above the bust", "over the bust"), ask="What is the high bust?",
-              example="35 in", sane="40 cm..200 cm", practice="33 in..39 in by 1/2 in"),
+        Input(
+            "bust",
+            "full bust",
+            LENGTH,
+            says=("full bust", "bust", "fullest"),
+            ask="What is the full bust?",
+            example="38 in",
+            sane="40 cm..200 cm",
+            practice="34 in..42 in by 1/2 in",
+        ),
+        Input(
+            "high_bust",
+            "high bust",
+            LENGTH,
+            says=("high bust", "upper bust", "above the bust", "over the bust"),
+            ask="What is the high bust?",
+            example="35 in",
+            sane="40 cm..200 cm",
+            practice="33 in..39 in by 1/2 in",
+        ),
     ),
     steps=(
-        Step("difference", "Take the high bust from the full bust", "bust - high_bust", LENGTH, rounding=FINE, label="difference", says=("difference",)),
+        Step(
+            "difference",
+            "Take the high bust from the full bust",
+            "bust - high_bust",
+            LENGTH,
+            rounding=FINE,
+            label="difference",
+            says=("difference",),
+        ),
         Step("cup", "The cup", kind=TEXT, label="cup", says=("cup", "cup size", "what cup")),
-        Step("choose_by", "Which to choose the size by", kind=TEXT, label="choose by", says=("choose by", "which measure", "go by")),
+        Step(
+            "choose_by",
+            "Which to choose the size by",
+            kind=TEXT,
+            label="choose by",
+            says=("choose by", "which measure", "go by"),
+        ),
     ),
     answers=("cup", "difference", "choose_by"),
     headline=("That is a pattern's {cup} ({difference}): {choose_by}.",),
     algorithm=_cup,
     source=CUP_SOURCE,
     examples=(
-        "full bust 38 in, high bust 35 in, what cup size is that -> C cup; 3 in; choose the pattern size by the high bust",
+        "full bust 38 in, high bust 35 in, what cup size is that -> C cup; 3 in; choose the pattern size "
+        "by the high bust",
         "pattern cup: bust 92 cm, high bust 89.5 cm -> A cup; 2.5 cm",
-        "high bust 34 in and bust 36 in, do I go by the bust or the high bust -> B cup; choose the pattern size by the high bust",
+        "high bust 34 in and bust 36 in, do I go by the bust or the high bust -> B cup; choose the "
+        "pattern size by the high bust",
     ),
     related=("size choice",),
-)  # fmt: skip
+)

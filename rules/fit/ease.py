@@ -5,24 +5,52 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import PERCENT_TENTH, FINE
+from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
 from .ease_table import verdict
 from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS
 
-STRETCH_ONLY = Caution("Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.", when="ease < 0")
+STRETCH_ONLY = Caution(
+    "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
+    when="ease < 0",
+)
 
 BODY_MEASURE = Input(
-    "body", "body measure", LENGTH, says=("body", "i measure", "she measures", "i am", "she is", "i'm", "person", "wearer", *PLACE_WORDS),
-    ask="What does the body measure there?", example="92 cm", sane="5 cm..300 cm", practice="70 cm..120 cm by 1 cm",
-)  # fmt: skip
+    "body",
+    "body measure",
+    LENGTH,
+    says=("body", "i measure", "she measures", "i am", "she is", "i'm", "person", "wearer", *PLACE_WORDS),
+    ask="What does the body measure there?",
+    example="92 cm",
+    sane="9 cm..300 cm",
+    practice="70 cm..120 cm by 1 cm",
+)
 FINISHED_MEASURE = Input(
-    "finished", "finished measure", LENGTH,
-    says=("finished", "garment", "pattern", "finished garment", "finished size", "pattern measure", "garment measure", "finished width",
-          "the pattern is", "pattern piece", "flat pattern", "made up", *GARMENT_WORDS, *(f"finished {place}" for place in PLACE_WORDS),
-          *(f"{garment} measures" for garment in GARMENT_WORDS)),
-    ask="What does the finished garment measure there?", example="98 cm", sane="5 cm..400 cm", practice="75 cm..140 cm by 1 cm",
-)  # fmt: skip
+    "finished",
+    "finished measure",
+    LENGTH,
+    says=(
+        "finished",
+        "garment",
+        "pattern",
+        "finished garment",
+        "finished size",
+        "pattern measure",
+        "garment measure",
+        "finished width",
+        "the pattern is",
+        "pattern piece",
+        "flat pattern",
+        "made up",
+        *GARMENT_WORDS,
+        *(f"finished {place}" for place in PLACE_WORDS),
+        *(f"{garment} measures" for garment in GARMENT_WORDS),
+    ),
+    ask="What does the finished garment measure there?",
+    example="98 cm",
+    sane="9 cm..400 cm",
+    practice="75 cm..140 cm by 1 cm",
+)
 
 
 def _verdict(run: Run) -> Outcome:
@@ -40,19 +68,70 @@ def _verdict(run: Run) -> Outcome:
 EASE = Rule(
     topic="ease",
     family="fit",
-    says=("ease", "wearing ease", "design ease", "how much ease", "positive ease", "how roomy", "room in it", "finished from ease", "add ease",
-          "finished measure with ease", "ease added", "allow ease", "want ease"),
-    about="How much larger a garment is than the body, what published tables say of it, and the garment or the body for an ease.",
+    says=(
+        "ease",
+        "wearing ease",
+        "design ease",
+        "how much ease",
+        "positive ease",
+        "how roomy",
+        "room in it",
+        "finished from ease",
+        "add ease",
+        "finished measure with ease",
+        "ease added",
+        "allow ease",
+        "want ease",
+    ),
+    about=(
+        "How much larger a garment is than the body, what published tables say of it, and the garment "
+        "or the body for an ease."
+    ),
     inputs=(BODY_MEASURE, FINISHED_MEASURE, PLACE, GARMENT),
     steps=(
-        Step("ease", "Take the body measure from the finished measure", "finished - body", LENGTH, rounding=FINE,
-             says=("roomy", "room", "how much ease"),
-             stated=("ease", "with", "of ease", "ease of", "plus", "bigger", "roomier", "wearing ease", "of room", "extra", "room", "design ease",
-                     "add", "allow", "smaller than the body", "negative ease"), sane="-40 cm..50 cm"),
-        Step("share", "As a share of the body measure", "ease / body", PERCENT, rounding=PERCENT_TENTH, label="ease as a percentage",
-             says=("percentage", "percent", "as a percentage", "per cent")),
-        Step("verdict", "What is published", kind=TEXT, label="beside published ease",
-             says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose")),
+        Step(
+            "ease",
+            "Take the body measure from the finished measure",
+            "finished - body",
+            LENGTH,
+            rounding=FINE,
+            says=("roomy", "room", "how much ease"),
+            stated=(
+                "ease",
+                "with",
+                "of ease",
+                "ease of",
+                "plus",
+                "bigger",
+                "roomier",
+                "wearing ease",
+                "of room",
+                "extra",
+                "room",
+                "design ease",
+                "add",
+                "allow",
+                "smaller than the body",
+                "negative ease",
+            ),
+            sane="-40 cm..50 cm",
+        ),
+        Step(
+            "share",
+            "As a share of the body measure",
+            "ease / body",
+            PERCENT,
+            rounding=PERCENT_TENTH,
+            label="ease as a percentage",
+            says=("percentage", "percent", "as a percentage", "per cent"),
+        ),
+        Step(
+            "verdict",
+            "What is published",
+            kind=TEXT,
+            label="beside published ease",
+            says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose"),
+        ),
     ),
     answers=("ease", "share", "verdict"),
     headline=("There is {ease} of ease, {share} of the body measure.",),
@@ -69,4 +148,4 @@ EASE = Rule(
         "hips 98 cm, I want 6 cm ease, how big do I make the skirt -> 104 cm",
     ),
     related=("size choice",),
-)  # fmt: skip
+)

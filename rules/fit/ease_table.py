@@ -39,7 +39,7 @@ class Published:
         return ends[0] if self.low == self.high else f"{ends[0].removesuffix(' ' + unit)} to {ends[1]}"
 
     def side(self, ease: Number) -> str:
-        """"less than", "within" or "more than"."""
+        """ "less than", "within" or "more than"."""
         if self.low and ease < literal(self.low)[0]:
             return "less than"
         return "more than" if self.high and ease > literal(self.high)[0] else "within"
@@ -51,25 +51,43 @@ def _rounded(value: Fraction, unit: str) -> Fraction:
 
 
 EASE_TABLE: tuple[Published, ...] = (
-    Published("bust", ("bodice", "dress", "blouse", "top"), "1 1/2 in", "2 in", "wearing ease at the bust", COSTUME_TEXT),
+    Published(
+        "bust", ("bodice", "dress", "blouse", "top"), "1 1/2 in", "2 in", "wearing ease at the bust", COSTUME_TEXT
+    ),
     Published("bust", ("fitted shirt",), "1 1/2 in", "2 1/2 in", "ease of a fitted shirt at the chest", COSTUME_TEXT),
     Published("bust", ("shirt",), "", "3 in", "ease of a classic shirt at the chest", COSTUME_TEXT),
     Published("bust", ("loose jacket",), "6 1/4 in", "6 1/4 in", "ease of a loose jacket at the bust", LOOSE_JACKET),
     Published("waist", ("dress", "bodice"), "3/4 in", "1 in", "wearing ease at the waist of a dress", COSTUME_TEXT),
-    Published("waist", ("skirt", "trousers"), "1/2 in", "3/4 in", "wearing ease at the waist of a skirt or trousers", COSTUME_TEXT),
+    Published(
+        "waist",
+        ("skirt", "trousers"),
+        "1/2 in",
+        "3/4 in",
+        "wearing ease at the waist of a skirt or trousers",
+        COSTUME_TEXT,
+    ),
     Published("waist", ("trousers",), "", "1 in", "ease of trousers at the waist", PANTS_GUIDE),
-    Published("waist", ("trousers",), "3/4 in", "1 in", "wearing ease at the waist of trousers, in its second list", COSTUME_TEXT),
+    Published(
+        "waist",
+        ("trousers",),
+        "3/4 in",
+        "1 in",
+        "wearing ease at the waist of trousers, in its second list",
+        COSTUME_TEXT,
+    ),
     Published("waist", ("fitting shell",), "1 in", "", "least ease of a fitting shell at the waist", FITTING_SHELL),
     Published("hip", ("fitting shell",), "2 in", "", "least ease of a fitting shell at the hip", FITTING_SHELL),
     Published("hip", (), "2 in", "2 3/4 in", "wearing ease at the hip", COSTUME_TEXT),
     Published("hip", ("trousers",), "2 in", "4 in", "ease of trousers at the hip, at least this range", PANTS_GUIDE),
     Published("hip", ("loose jacket",), "7 1/2 in", "7 1/2 in", "ease of a loose jacket at the hip", LOOSE_JACKET),
     Published("seat", ("trousers",), "1 1/2 in", "2 in", "wearing ease of trousers at the seat", COSTUME_TEXT),
-    Published("abdomen", ("trousers",), "", "2 in", "ease of trousers at the abdomen, 3 to 4 in below the waist", PANTS_GUIDE),
+    Published(
+        "abdomen", ("trousers",), "", "2 in", "ease of trousers at the abdomen, 3 to 4 in below the waist", PANTS_GUIDE
+    ),
     Published("thigh", ("trousers",), "1 in", "2 in", "ease of trousers at the thigh", PANTS_GUIDE),
     Published("thigh", ("trousers",), "1 in", "", "wearing ease of trousers at the thigh", COSTUME_TEXT),
     Published("knee", ("trousers",), "1 in", "", "ease of trousers at the knee", PANTS_GUIDE),
-)  # fmt: skip
+)
 
 
 def rows_for(place: str, garment: str) -> tuple[Published, ...]:
@@ -87,5 +105,7 @@ def least_for(place: str) -> Fraction:
 
 def verdict(ease: Number, place: str, garment: str, unit: str) -> str:
     """What each published row says of an ease, joined; "" where nothing is published for the place and garment."""
-    said = [f"{row.side(ease)} the {row.range_text(unit)} of {row.what} ({row.source})" for row in rows_for(place, garment)]
+    said = [
+        f"{row.side(ease)} the {row.range_text(unit)} of {row.what} ({row.source})" for row in rows_for(place, garment)
+    ]
     return "; ".join(said)

@@ -4,7 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import (
+    ARITHMETIC,
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Rule,
+    Step,
+    choice,
+)
 from ..engine.kinds import COUNT, LENGTH, MASS, PERCENT, RATIO, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, COUNT_UP, PERCENT_TENTH, ROW, STITCH, YARN_LENGTH, YARN_WEIGHT
@@ -75,16 +87,16 @@ TOY_TO_ANOTHER_YARN = Rule(
               says=("pattern", "original", "old", "pattern is", "from", "pattern tension", "written for", "was", "original tension", "old tension", "designed"),
               ask="What is the pattern's tension?", example="22 sts to 10 cm", sane=SANE_STITCHES, practice="18 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("new", "new tension", STITCH_RATE,
-              says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "will knit", "i knit", "thicker", "now", "mine is"),
+              says=("new", "i shall knit", "mine", "shall", "i will", "i'll knit", "instead", "new tension", "tension", "what tension", "will knit", "i knit", "thicker", "now", "mine is"),
               ask="What is the tension of the new yarn?", example="16.5 sts to 10 cm", sane=SANE_STITCHES, practice="10 st/10cm..30 st/10cm by 1 st/10cm"),
         Input("height", "height in the pattern", LENGTH,
-              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height", "comes out"), axis="height",
+              says=("tall", "stands", "high", "height", "long", "size", "big", "original height", "pattern height"), axis="height",
               ask="How tall is the toy in the pattern?", example="30 cm", sane="1 cm..3 m", practice="15 cm..40 cm by 1 cm", usual="3 cm..1.5 m"),
         Input("yarn", "yarn in the pattern", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool"), extra=True, sane="1 m..10 km", practice="40 m..300 m by 10 m",
               usual="5 m..3 km"),
-        Input("new_weight", "weight of a new ball", MASS, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein"), extra=True, sane="1 g..5 kg"),
-        Input("new_length", "length of a new ball", LENGTH, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein", "to the ball"), extra=True, sane="1 m..10 km"),
-        Input("old_weight", "yarn weight in the pattern", MASS, says=("yarn", "wool", "weighs", "of yarn", "of wool", "weight"), extra=True, sane="1 g..20 kg", practice="20 g..200 g by 10 g"),
+        Input("new_weight", "weight of a new ball", MASS, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein"), extra=True, sane="1 g..5 kg", spoken=True),
+        Input("new_length", "length of a new ball", LENGTH, says=("ball", "balls", "per ball", "new yarn", "new ball", "a ball", "skein", "to the ball"), extra=True, sane="1 m..10 km", spoken=True),
+        Input("old_weight", "yarn weight in the pattern", MASS, says=("yarn", "wool", "weighs", "of yarn", "of wool", "weight"), extra=True, sane="1 g..20 kg", practice="20 g..200 g by 10 g", spoken=True),
         Input("filling", "stuffing in the pattern", MASS, says=("stuffing", "filling", "stuffed with", "of stuffing", "toy stuffing", "fibrefill", "of filling"), extra=True, sane="1 g..50 kg",
               practice="30 g..200 g by 10 g"),
     ),
@@ -131,7 +143,7 @@ TOY_TO_ANOTHER_YARN = Rule(
                 Follows("Put the third into the second", "length = stitches * factor * old_each"),
                 Follows("The first stands in it", "length = yarn * factor"),
             ),
-            names={"stitches": "number of stitches", "old_each": "yarn in a stitch of the pattern", "new_each": "yarn in a new stitch"},
+            names={"stitches": "the number of stitches", "old_each": "the yarn in a stitch of the pattern", "new_each": "the yarn in a new stitch"},
         ),
         Derivation(
             "volume",

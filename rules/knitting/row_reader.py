@@ -113,3 +113,19 @@ def _best_repeat(intervals: Sequence[int], spot: int) -> tuple[int, int]:
         if times > 1 and size * times > best[0] * best[1]:
             best = (size, times)
     return best
+
+
+def actions(text: str) -> list[tuple[int, str]]:
+    """The plain stitches before each shaping of a row and its word; a last plain run has no word.
+
+    >>> actions("k5, m1, k10, m1, k5")
+    [(5, 'm1'), (10, 'm1'), (5, '')]
+    """
+    found, plain = [], 0
+    for word, number in _read(text):
+        if word == "k":
+            plain += number
+        else:
+            found.append((plain, word))
+            plain = 0
+    return [*found, (plain, "")] if plain else found

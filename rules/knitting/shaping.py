@@ -131,7 +131,7 @@ SHAPE_ALONG_ROWS = Rule(
         }, default="right", because="shaping is easiest to see and to count on right-side rows"),
     ),
     steps=(
-        Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many", "shape", "how", "when", "which rows", "spread")),
+        Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many", "every how many rows", "shape", "how", "when", "which rows", "spread")),
         Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row", says=("shaping rows", "how many times", "increase rows",
                                                                                                     "decrease rows")),
         Step("last", "The row of the last shaping", kind=ROWS, label="rows used"),

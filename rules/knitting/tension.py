@@ -60,7 +60,7 @@ ROWS_FOR_A_LENGTH = Rule(
     topic="rows for a length",
     family="knitting",
     says=("rows", "row", "how many rows", "rows for", "rounds", "how many rounds", "rows to knit", "rows tall", "row gauge", "row tension",
-          "number of rows", "rows for a length", "rows do i knit"),
+          "number of rows", "rows for a length", "rows do i knit", "how long will", "row repeat", "cable repeat", "lace repeat", "cable", "lace"),
     about="How many rows to work for a length at your row tension, to a multiple if the pattern has one, and the length they really give.",
     inputs=(
         Input("length", "length", LENGTH, says=("long", "length", "deep", "tall", "high", "measures", "body", "piece", "knit to", "work to", "armhole",

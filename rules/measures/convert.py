@@ -15,11 +15,37 @@ from ..engine.units import factor, same_kind, system_of
 
 # The unit of the other system that a maker would turn to from each.
 OTHER = {
-    "in": "cm", "ft": "cm", "yd": "m", "mm": "in", "cm": "in", "m": "yd", "km": "yd", "ligne": "mm", "g": "oz", "kg": "lb",
-    "oz": "g", "lb": "kg", "in^2": "cm^2", "ft^2": "m^2", "yd^2": "m^2", "cm^2": "in^2", "m^2": "yd^2", "mm^2": "in^2",
-    "g/m^2": "oz/yd^2", "oz/yd^2": "g/m^2", "st/in": "st/10cm", "st/4in": "st/10cm", "st/10cm": "st/4in", "st/cm": "st/in",
-    "row/in": "row/10cm", "row/4in": "row/10cm", "row/10cm": "row/4in", "row/cm": "row/in", "tex": "denier", "denier": "tex",
-}  # fmt: skip
+    "in": "cm",
+    "ft": "cm",
+    "yd": "m",
+    "mm": "in",
+    "cm": "in",
+    "m": "yd",
+    "km": "yd",
+    "ligne": "mm",
+    "g": "oz",
+    "kg": "lb",
+    "oz": "g",
+    "lb": "kg",
+    "in^2": "cm^2",
+    "ft^2": "m^2",
+    "yd^2": "m^2",
+    "cm^2": "in^2",
+    "m^2": "yd^2",
+    "mm^2": "in^2",
+    "g/m^2": "oz/yd^2",
+    "oz/yd^2": "g/m^2",
+    "st/in": "st/10cm",
+    "st/4in": "st/10cm",
+    "st/10cm": "st/4in",
+    "st/cm": "st/in",
+    "row/in": "row/10cm",
+    "row/4in": "row/10cm",
+    "row/10cm": "row/4in",
+    "row/cm": "row/in",
+    "tex": "denier",
+    "denier": "tex",
+}
 
 
 # A weight that, of cloth, is a weight an area.
@@ -27,8 +53,10 @@ AREAL_OF = {"oz": "oz/yd^2", "g": "g/m^2"}
 
 
 def _target(unit: str, run: Run) -> str:
-    """The unit wanted: the one asked for, or the other system's own. Of a rate, a lone unit wanted is what it is a rate of:
-    ounces of grams a square metre are ounces a square yard, pounds a metre go into pounds a yard."""
+    """The unit wanted: the one asked for, or the other system's own.
+
+    Of a rate, a lone unit wanted is a rate too: ounces, of grams a square metre, are ounces a square yard.
+    """
     wanted = run.request.unit
     if wanted and wanted in AREAL_OF and unit in AREAL_OF.values():
         return AREAL_OF[wanted]
@@ -41,7 +69,9 @@ def _target(unit: str, run: Run) -> str:
         return f"{above}/{'yd' if system_of(below) == 'cm' else 'm'}"
     found = OTHER.get(unit, "")
     if not found:
-        raise Impossible(f"I can put {unit or 'a bare number'} into no other unit; say into which, such as: 3 1/2 in in cm")
+        raise Impossible(
+            f"I can put {unit or 'a bare number'} into no other unit; say into which, such as: 3 1/2 in in cm"
+        )
     return found
 
 
@@ -49,29 +79,47 @@ def _meant(given: Given, wanted: str, run: Run) -> Given:
     """Cloth is sold by ounces and grams for its weight an area: "8 oz in gsm" is 8 oz a square yard."""
     if wanted in AREAL_OF.values() and given.unit in AREAL_OF:
         unit = AREAL_OF[given.unit]
-        run.say(f"Cloth weight in {given.unit} is {unit}", "", given.text, shown(given.value / factor(given.unit) * factor(unit), unit))
+        run.say(
+            f"Cloth weight in {given.unit} is {unit}",
+            "",
+            given.text,
+            shown(given.value / factor(given.unit) * factor(unit), unit),
+        )
         return Given(given.value / factor(given.unit) * factor(unit), unit, given.text)
     if given.unit == "1" and "/" in given.text:
-        return Given(given.value * factor("in"), "in", f"{given.text} in")  # only rulers in inches have halves and eighths
+        return Given(
+            given.value * factor("in"), "in", f"{given.text} in"
+        )  # only rulers in inches have halves and eighths
     return given
 
 
 def convert(run: Run) -> Outcome:
-    """The amount in the unit wanted; a length in inches also to the nearest 1/16, and as a decimal where it is a fraction."""
+    """The amount in the unit wanted; inches also to the nearest 1/16, and a fraction of an inch as a decimal."""
     given = _meant(run.given("amount"), run.request.unit, run)
     target = _target(given.unit, run)
     if not same_kind(given.unit, target):
-        raise Impossible(f"{given.text} cannot be put into {target}: they measure different things. Such as: 3 1/2 in in cm")
+        raise Impossible(
+            f"{given.text} cannot be put into {target}: they measure different things. Such as: 3 1/2 in in cm"
+        )
     each = factor(given.unit) / factor(target)
     exact = shown(given.value, target)
-    run.say(f"One {given.unit} is {decimal(each, 6)} {target}; multiply by it", f"{given.unit} × {decimal(each, 6)}",
-            f"{shown(given.value, given.unit)} × {decimal(each, 6)}", exact)  # fmt: skip
+    run.say(
+        f"One {given.unit} is {decimal(each, 6)} {target}; multiply by it",
+        f"{given.unit} × {decimal(each, 6)}",
+        f"{shown(given.value, given.unit)} × {decimal(each, 6)}",
+        exact,
+    )
     values: dict[str, Amount | str] = {"converted": Amount(given.value, target)}
     if system_of(target) == "in" and target in ("in", "ft", "yd"):
         sixteenth = snap(given.value, Fraction(1, 16) * factor("in"), "near")
         inches = sixteenth / factor("in")
         if sixteenth != given.value:
-            run.say("The nearest mark on the ruler, to 1/16 in", "nearest 1/16 in", shown(given.value, "in"), number_text(inches, "in") + " in")
+            run.say(
+                "The nearest mark on the ruler, to 1/16 in",
+                "nearest 1/16 in",
+                shown(given.value, "in"),
+                number_text(inches, "in") + " in",
+            )
         values["ruler"] = Amount(sixteenth, "in")
         if sixteenth != given.value:
             values["error"] = Amount(sixteenth - given.value, "in")
@@ -109,4 +157,3 @@ CONVERT = Rule(
         "convert 3 3/8 in to cm -> 8.573 cm; 3.375 in",
     ),
 )
-

@@ -18,13 +18,16 @@ FINEST = 64
 
 
 def _mark(run: Run) -> Fraction:
-    """The mark to round to, as a fraction of an inch: what was asked for, or 1/16. Raises Impossible for one no ruler has."""
+    """The mark to round to, in inches: what was asked for, or 1/16. Raises Impossible for one that no ruler has."""
     if not run.was_given("mark"):
         return Fraction(1, MARKS[0])
     mark = Fraction(run.get("mark")) / factor("in")
     below = mark.denominator
     if mark.numerator != 1 or below > FINEST or below & (below - 1):
-        raise Impossible(f"a ruler has no marks {decimal(mark)} in apart: it has 1/2, 1/4, 1/8 and 1/16. Such as: 3.37 in to the nearest 1/8")
+        raise Impossible(
+            f"a ruler has no marks {decimal(mark)} in apart: it has 1/2, 1/4, 1/8 and 1/16. Such as: 3.37 "
+            f"in to the nearest 1/8"
+        )
     return mark
 
 
@@ -43,30 +46,77 @@ def fraction(run: Run) -> Outcome:
     inches = Fraction(run.get("amount")) / factor("in")
     mark = _mark(run)
     near = snap(inches, mark, "near")
-    run.say(f"Count the {mixed(mark)} in marks and take the nearest", f"length ÷ {mixed(mark)} in", f"{decimal(inches, 4)} ÷ {mixed(mark)}",
-            f"{decimal(inches / mark, 2)} marks: {_said(inches, mark)}")  # fmt: skip
-    others = "; ".join(f"to 1/{below}: {_said(inches, Fraction(1, below))}" for below in MARKS if Fraction(1, below) != mark)
-    return Outcome({
-        "near": Amount(near * factor("in"), "in"),
-        "error": _off(near - inches),
-        **dict.fromkeys(("decimal", "as_decimal"), f"{decimal(inches, 4)} in"),
-        "metric": Amount(inches * factor("in"), "cm"),
-        "others": others,
-    })  # fmt: skip
+    run.say(
+        f"Count the {mixed(mark)} in marks and take the nearest",
+        f"length ÷ {mixed(mark)} in",
+        f"{decimal(inches, 4)} ÷ {mixed(mark)}",
+        f"{decimal(inches / mark, 2)} marks: {_said(inches, mark)}",
+    )
+    others = "; ".join(
+        f"to 1/{below}: {_said(inches, Fraction(1, below))}" for below in MARKS if Fraction(1, below) != mark
+    )
+    return Outcome(
+        {
+            "near": Amount(near * factor("in"), "in"),
+            "error": _off(near - inches),
+            **dict.fromkeys(("decimal", "as_decimal"), f"{decimal(inches, 4)} in"),
+            "metric": Amount(inches * factor("in"), "cm"),
+            "others": others,
+        }
+    )
 
 
 FRACTION = Rule(
     topic="fraction",
     family="measures",
-    says=("as a fraction", "fraction", "nearest 1/8", "nearest 1/16", "nearest 1/4", "nearest 1/2", "nearest sixteenth", "nearest eighth", "on a ruler",
-          "on the ruler", "nearest mark", "as a decimal", "decimal", "in decimals", "to the nearest", "round to the nearest", "on a tape"),
+    says=(
+        "as a fraction",
+        "fraction",
+        "nearest 1/8",
+        "nearest 1/16",
+        "nearest 1/4",
+        "nearest 1/2",
+        "nearest sixteenth",
+        "nearest eighth",
+        "on a ruler",
+        "on the ruler",
+        "nearest mark",
+        "as a decimal",
+        "decimal",
+        "in decimals",
+        "to the nearest",
+        "round to the nearest",
+        "on a tape",
+    ),
     about="Decimal inches to the nearest mark of a ruler, with the error; and a fraction as a decimal.",
     inputs=(
-        Input("amount", "length", LENGTH, says=("length", "what is", "round", "convert"), ask="Which length?", example="3.37 in", sane="-1 km..1 km",
-              practice="1 in..30 in by 1/8 in"),
-        choice("into", "into", {"fraction": ("as a fraction", "fraction"), "decimal": ("as a decimal", "decimal", "in decimals", "decimals")},
-               default=(Default("fraction", derived=True),)),
-        Input("mark", "mark", LENGTH, says=("nearest", "to the nearest", "to the", "marks"), extra=True, sane="0.1 mm..1 m"),
+        Input(
+            "amount",
+            "length",
+            LENGTH,
+            says=("length", "what is", "round", "convert"),
+            ask="Which length?",
+            example="3.37 in",
+            sane="-1 km..1 km",
+            practice="1 in..30 in by 1/8 in",
+        ),
+        choice(
+            "into",
+            "into",
+            {
+                "fraction": ("as a fraction", "fraction"),
+                "decimal": ("as a decimal", "decimal", "in decimals", "decimals"),
+            },
+            default=(Default("fraction", derived=True),),
+        ),
+        Input(
+            "mark",
+            "mark",
+            LENGTH,
+            says=("nearest", "to the nearest", "to the", "marks"),
+            extra=True,
+            sane="0.1 mm..1 m",
+        ),
     ),
     steps=(
         Step("near", "The nearest mark", kind=ANY, label="nearest mark", says=("fraction", "nearest", "as a fraction")),
@@ -87,4 +137,4 @@ FRACTION = Rule(
         "what is 5.79 in to the nearest 1/8 -> 5 3/4 in",
         "2 5/16 in as a decimal -> 2.3125 in",
     ),
-)  # fmt: skip
+)

@@ -42,7 +42,9 @@ class _Reckoning:
         left, right = self.same_unit(node, left, right)
         made = self.operate(node.op, left, right)
         if abs(made.magnitude) > LARGEST:
-            raise Impossible("that comes out larger than anything in a workroom. Try smaller numbers, such as: 3 x 5 3/8 in")
+            raise Impossible(
+                "that comes out larger than anything in a workroom. Try smaller numbers, such as: 3 x 5 3/8 in"
+            )
         self.run.say(_WORDS[node.op], "", f"{self.show(left)} {_SIGNS[node.op]} {self.show(right)}", self.show(made))
         return made
 
@@ -70,7 +72,8 @@ class _Reckoning:
             return left / right
         except pint.DimensionalityError as error:
             raise Impossible(
-                f"{self.show(left)} and {self.show(right)} measure different things, so they cannot be put together. Such as: 3 yd + 45 cm"
+                f"{self.show(left)} and {self.show(right)} measure different things, so they cannot be put "
+                f"together. Such as: 3 yd + 45 cm"
             ) from error
 
     def leaf(self, measure: Measure) -> Any:
@@ -87,7 +90,9 @@ class _Reckoning:
             self.typed.append("in" if feet_and_inches else unit)
         below = measure.per
         made = self.units.Quantity(total, pint_name(unit or "1"))
-        return made / self.units.Quantity(below.value, pint_name(below.unit)) if below is not None and below.unit else made
+        return (
+            made / self.units.Quantity(below.value, pint_name(below.unit)) if below is not None and below.unit else made
+        )
 
     def show(self, quantity: Any) -> str:
         base, unit = self.amount(quantity)
@@ -137,7 +142,9 @@ def reckon(run: Run) -> Outcome:
         raise Impossible(f"{error}. Such as: 3 yd 8 in + 45 cm") from error
     base, unit = reckoning.amount(quantity)
     if unit == "?":
-        raise Impossible("that comes out in no unit I can name. Multiply a length by a number or by a length, such as: 3 x 5 3/8 in")
+        raise Impossible(
+            "that comes out in no unit I can name. Multiply a length by a number or by a length, such as: 3 x 5 3/8 in"
+        )
     wanted = made.asked_unit or run.request.unit
     if wanted and same_kind(wanted, unit):
         run.say(f"Put it into {wanted}", "", shown(base, unit), shown(base, wanted))
@@ -146,7 +153,9 @@ def reckon(run: Run) -> Outcome:
     other = {"in": "cm", "cm": "in", "yd": "m", "m": "yd", "ft": "cm", "mm": "in"}.get(unit)
     if other:
         values["other"] = Amount(base, other)
-    return Outcome(values, notes=() if abs(base / factor(unit)) < 10**9 else (f"exactly {decimal(base / factor(unit))}",))
+    return Outcome(
+        values, notes=() if abs(base / factor(unit)) < 10**9 else (f"exactly {decimal(base / factor(unit))}",)
+    )
 
 
 RECKON = Rule(

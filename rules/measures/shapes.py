@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice
+from dataclasses import replace
+
+from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import AREA, LENGTH
 from ..engine.rounding import FINE
 from .words import HEIGHT, WIDTH
@@ -10,12 +12,34 @@ from .words import HEIGHT, WIDTH
 DIAGONAL = Rule(
     topic="diagonal",
     family="measures",
-    says=("diagonal", "corner to corner", "square up", "is it square", "diagonals", "squared up", "true square", "squaring up", "square-up check"),
+    says=(
+        "diagonal",
+        "corner to corner",
+        "square up",
+        "is it square",
+        "diagonals",
+        "squared up",
+        "true square",
+        "squaring up",
+        "square-up check",
+    ),
     about="The diagonal of a rectangle: a true one has both diagonals of this length.",
-    inputs=(WIDTH, HEIGHT),
+    inputs=(
+        flag("square", "a square", ("square",)),
+        WIDTH,
+        replace(HEIGHT, default=Default("=width", "A square is as high as wide", derived=True, when={"square": "yes"})),
+    ),
     steps=(
-        Step("diagonal", "Square both sides, add them and take the root", "sqrt(width ^ 2 + height ^ 2)", LENGTH, rounding=FINE,
-             says=("diagonal", "corner to corner", "across corners", "how long"), axis="length", stated=("diagonal", "corner to corner")),
+        Step(
+            "diagonal",
+            "Square both sides, add them and take the root",
+            "sqrt(width ^ 2 + height ^ 2)",
+            LENGTH,
+            rounding=FINE,
+            says=("diagonal", "corner to corner", "across corners", "how long"),
+            axis="length",
+            stated=("diagonal", "corner to corner"),
+        ),
     ),
     answers=("diagonal",),
     headline=("It should measure {diagonal} from corner to corner, both ways.",),
@@ -26,59 +50,174 @@ DIAGONAL = Rule(
         "what should a 60 by 72 in quilt measure corner to corner -> 93 3/4 in",
         "square-up check for a panel 12 in wide and 5 in high -> 13 in",
     ),
-)  # fmt: skip
+)
 
 INPUTS = (
-    choice("shape", "shape", {
-        "rectangle": ("rectangle", "rectangular", "oblong"),
-        "square": ("square", "sided square"),
-        "circle": ("circle", "round", "circular", "disc", "disk", "radius", "diameter"),
-        "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
-        "oval": ("oval", "ellipse", "elliptical"),
-        "triangle": ("triangle", "triangular", "bunting"),
-    }, default="rectangle", because="the plain shape with a width and a length"),
-    Input("width", "width", LENGTH, says=("wide", "width", "base", "side", "sides", "square", "breadth"), ask=WIDTH.ask, example=WIDTH.example, sane=WIDTH.sane,
-          practice=WIDTH.practice),
-    Input("height", "height", LENGTH, says=HEIGHT.says, axis="length", ask=HEIGHT.ask, example=HEIGHT.example, sane=HEIGHT.sane,
-          default=Default("=width", "A square is as high as wide", derived=True, when={"shape": "square"})),
-    Input("diameter", "diameter", LENGTH, says=("diameter", "across", "round", "circle", "wide"), axis="diameter", sane="0.1 mm..1 km",
-          default=Default("=2 * radius", "Twice the radius", derived=True)),
-    Input("radius", "radius", LENGTH, says=("radius",), ask="What is the diameter (or the radius)?", example="60 cm across", sane="0.1 mm..1 km",
-          practice="4 in..30 in by 1 in"),
-)  # fmt: skip
+    choice(
+        "shape",
+        "shape",
+        {
+            "rectangle": ("rectangle", "rectangular", "oblong"),
+            "square": ("square", "sided square"),
+            "circle": ("circle", "round", "circular", "disc", "disk", "radius", "diameter"),
+            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
+            "oval": ("oval", "ellipse", "elliptical"),
+            "triangle": ("triangle", "triangular", "bunting"),
+        },
+        default="rectangle",
+        because="the plain shape with a width and a length",
+    ),
+    Input(
+        "width",
+        "width",
+        LENGTH,
+        says=("wide", "width", "base", "side", "sides", "square", "breadth"),
+        ask=WIDTH.ask,
+        example=WIDTH.example,
+        sane=WIDTH.sane,
+        practice=WIDTH.practice,
+    ),
+    Input(
+        "height",
+        "height",
+        LENGTH,
+        says=HEIGHT.says,
+        axis="length",
+        ask=HEIGHT.ask,
+        example=HEIGHT.example,
+        sane=HEIGHT.sane,
+        default=Default("=width", "A square is as high as wide", derived=True, when={"shape": "square"}),
+    ),
+    Input(
+        "diameter",
+        "diameter",
+        LENGTH,
+        says=("diameter", "across", "circle"),
+        axis="diameter",
+        sane="0.1 mm..1 km",
+        default=Default("=2 * radius", "Twice the radius", derived=True),
+    ),
+    Input(
+        "radius",
+        "radius",
+        LENGTH,
+        says=("radius",),
+        ask="What is the diameter (or the radius)?",
+        example="60 cm across",
+        sane="0.1 mm..1 km",
+        practice="4 in..30 in by 1 in",
+    ),
+)
 AREAS = (
-    Step("area", "Multiply the width by the height", "width * height", AREA, says=("area", "how much area", "surface"),
-         when={"shape": ("rectangle", "square")}, stated=("area",)),
-    Step("circle_area", "Multiply pi by the radius twice", "pi * (diameter / 2) ^ 2", AREA, label="area of the circle", says=("area",),
-         when={"shape": "circle"}, stated=("area",)),
-    Step("half_area", "Take half of the whole circle", "pi * (diameter / 2) ^ 2 / 2", AREA, label="area of the half circle", says=("area",),
-         when={"shape": "half circle"}),
-    Step("oval_area", "Multiply pi by half of each width", "pi * width * height / 4", AREA, label="area of the oval", says=("area",), when={"shape": "oval"}),
-    Step("triangle_area", "Take half of the rectangle round it", "width * height / 2", AREA, label="area of the triangle", says=("area",),
-         when={"shape": "triangle"}),
-)  # fmt: skip
+    Step(
+        "area",
+        "Multiply the width by the height",
+        "width * height",
+        AREA,
+        says=("area", "how much area", "surface"),
+        when={"shape": ("rectangle", "square")},
+        stated=("area",),
+    ),
+    Step(
+        "circle_area",
+        "Multiply pi by the radius twice",
+        "pi * (diameter / 2) ^ 2",
+        AREA,
+        label="area of the circle",
+        says=("area",),
+        when={"shape": "circle"},
+        stated=("area",),
+    ),
+    Step(
+        "half_area",
+        "Take half of the whole circle",
+        "pi * (diameter / 2) ^ 2 / 2",
+        AREA,
+        label="area of the half circle",
+        says=("area",),
+        when={"shape": "half circle"},
+    ),
+    Step(
+        "oval_area",
+        "Multiply pi by half of each width",
+        "pi * width * height / 4",
+        AREA,
+        label="area of the oval",
+        says=("area",),
+        when={"shape": "oval"},
+    ),
+    Step(
+        "triangle_area",
+        "Take half of the rectangle round it",
+        "width * height / 2",
+        AREA,
+        label="area of the triangle",
+        says=("area",),
+        when={"shape": "triangle"},
+    ),
+)
 EDGES = (
-    Step("perimeter", "Add the four sides", "2 * (width + height)", LENGTH, rounding=FINE,
-         says=("perimeter", "all round", "edge", "distance round", "how far round", "outside edge"), when={"shape": ("rectangle", "square")},
-         stated=("perimeter", "all round", "round the edge")),
-    Step("round_edge", "Multiply the diameter by pi", "pi * diameter", LENGTH, rounding=FINE, label="circumference",
-         says=("perimeter", "circumference", "edge", "all round", "distance round", "how far round"), when={"shape": "circle"},
-         stated=("circumference", "all round")),
-    Step("half_edge", "Half of the circle's edge and the straight side", "pi * diameter / 2 + diameter", LENGTH, rounding=FINE,
-         label="edge of the half circle", says=("perimeter", "edge", "all round"), when={"shape": "half circle"}),
-)  # fmt: skip
+    Step(
+        "perimeter",
+        "Add the four sides",
+        "2 * (width + height)",
+        LENGTH,
+        rounding=FINE,
+        says=("perimeter", "all round", "edge", "distance round", "how far round", "outside edge"),
+        when={"shape": ("rectangle", "square")},
+        stated=("perimeter", "all round", "round the edge"),
+    ),
+    Step(
+        "round_edge",
+        "Multiply the diameter by pi",
+        "pi * diameter",
+        LENGTH,
+        rounding=FINE,
+        label="circumference",
+        says=("perimeter", "circumference", "edge", "all round", "distance round", "how far round"),
+        when={"shape": "circle"},
+        stated=("circumference", "all round"),
+    ),
+    Step(
+        "half_edge",
+        "Half of the circle's edge and the straight side",
+        "pi * diameter / 2 + diameter",
+        LENGTH,
+        rounding=FINE,
+        label="edge of the half circle",
+        says=("perimeter", "edge", "all round"),
+        when={"shape": "half circle"},
+    ),
+)
 AREA_NAMES = tuple(step.name for step in AREAS)
 EDGE_NAMES = tuple(step.name for step in EDGES)
 
 AREA_OF_SHAPE = Rule(
     topic="area",
     family="measures",
-    says=("area", "square inches", "square centimetres", "square metres", "square yards", "surface", "area of", "how much area", "square feet", "surface area"),
+    says=(
+        "area",
+        "square inches",
+        "square centimetres",
+        "square metres",
+        "square yards",
+        "surface",
+        "area of",
+        "how much area",
+        "square feet",
+        "surface area",
+    ),
     about="The area of a rectangle, square, circle, half circle, oval or triangle.",
     inputs=INPUTS,
     steps=(*AREAS, *EDGES),
     answers=(*AREA_NAMES, *EDGE_NAMES),
-    headline=("The area is {area}.", "The area is {circle_area}.", "The area is {half_area}.", "The area is {oval_area}.", "The area is {triangle_area}."),
+    headline=(
+        "The area is {area}.",
+        "The area is {circle_area}.",
+        "The area is {half_area}.",
+        "The area is {oval_area}.",
+        "The area is {triangle_area}.",
+    ),
     sizes=(("width", "height"),),
     source=GEOMETRY,
     examples=(
@@ -87,12 +226,20 @@ AREA_OF_SHAPE = Rule(
         "area of a triangle 20 cm wide and 30 cm high -> 300 cm^2",
     ),
     related=("perimeter",),
-)  # fmt: skip
+)
 
 PERIMETER = Rule(
     topic="perimeter",
     family="measures",
-    says=("perimeter", "circumference", "circumference of", "distance round", "outside edge", "how far round", "total edge", "edge all round", "perimeter of"),
+    says=(
+        "perimeter",
+        "circumference",
+        "distance round",
+        "outside edge",
+        "how far round",
+        "total edge",
+        "edge all round",
+    ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",
     inputs=INPUTS,
     steps=(*EDGES, *AREAS),
@@ -106,4 +253,4 @@ PERIMETER = Rule(
         "perimeter of a square 9 in wide -> 36 in; 81 in^2",
     ),
     related=("area",),
-)  # fmt: skip
+)

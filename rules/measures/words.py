@@ -5,7 +5,25 @@ from __future__ import annotations
 from ..engine.declare import Input
 from ..engine.kinds import LENGTH
 
-WIDTH = Input("width", "width", LENGTH, says=("wide", "width", "base", "across", "side", "square"), axis="width", ask="How wide is it?",
-              example="30 cm", sane="0.1 mm..1 km", practice="4 in..40 in by 1/2 in")  # fmt: skip
-HEIGHT = Input("height", "height", LENGTH, says=("high", "height", "long", "length", "tall", "deep", "down"), axis="length", ask="How high (or long) is it?",
-               example="40 cm", sane="0.1 mm..1 km", practice="4 in..40 in by 1/2 in")  # fmt: skip
+WIDTH = Input(
+    "width",
+    "width",
+    LENGTH,
+    says=("wide", "width", "base", "across", "side", "square"),
+    axis="width",
+    ask="How wide is it?",
+    example="30 cm",
+    sane="0.1 mm..1 km",
+    practice="4 in..40 in by 1/2 in",
+)
+HEIGHT = Input(
+    "height",
+    "height",
+    LENGTH,
+    says=("high", "height", "long", "length", "tall", "deep", "down"),
+    axis="length",
+    ask="How high (or long) is it?",
+    example="40 cm",
+    sane="0.1 mm..1 km",
+    practice="4 in..40 in by 1/2 in",
+)

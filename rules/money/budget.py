@@ -17,7 +17,7 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 BUDGET = Rule(
     topic="budget",
     family="money",
-    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have", "how much fabric can i get", "afford",
+    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have", "how much fabric can i get", "afford", "buy at", "will buy", "buy for",
           "how much can i afford", "what can i get", "get for", "will it buy", "buy with", "change", "how many metres can i get", "cn i get",
           "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card"),
     about="How much cloth some money buys, down to the shop's step, and the change.",

@@ -121,7 +121,7 @@ BIAS_BINDING = Rule(
                 Follows("Put both areas in", "square ^ 2 = length * strip"),
                 Follows("Take the square root of both", "square = sqrt(length * strip)"),
             ),
-            names={"area": "area of the square", "strip_area": "area of the strip"},
+            names={"area": "the area of the square", "strip_area": "the area of the strip"},
             try_with={"length": "250 in | 6 m", "strip": "2 in | 5 cm"},
         ),
         Derivation(

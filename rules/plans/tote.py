@@ -2,15 +2,30 @@
 
 from __future__ import annotations
 
+from ..bags.pocket import POCKET
 from ..bags.strap import STRAP
 from ..bags.tote import TOTE
 from ..bags.words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
-from ..engine.declare import Default, Input, choice, flag
+from ..engine.declare import Caution, Input, choice, flag
 from ..engine.kinds import LENGTH
-from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, plan, same
+from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, Told, plan, same
 from ..fabric.lay_plan import LAY_PLAN
 from ..notions.interfacing import INTERFACING
-from .words import HAND, PLAN, PRICE_OF_CLOTH, SHOP, SHRINK, VERDICT, like, price, shrunk, total
+from .words import (
+    HAND,
+    LAY_SAYS,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    VERDICT,
+    like,
+    price,
+    shrunk,
+    total,
+)
 
 OUTER, LINING, STIFF, WEBBING = Buy("outer cloth"), Buy("lining"), Buy("interfacing"), Buy("webbing")
 LINED = {"lined": "yes"}
@@ -50,10 +65,12 @@ TOTE_PLAN = plan(
     sizes=(("width", "height", "depth"), ("width", "height"), ("pocket_width", "pocket_height")),
     parts=(
         Part("strap", "Straps", STRAP, same("drop", "apart", "inset", "seam", kind=Fixed("folded in four"), finished="strap_width", number="straps"),
-             leaves=("webbing",), when={"strap_of": "cloth"}),
+             leaves=("webbing",), cuts=(CutLine("strap", "four", "strap", "outer cloth", "number"),), when={"strap_of": "cloth"}),
+        Part("pocket", "Pocket", POCKET, same("seam", width="pocket_width", height="pocket_height", hem="pocket_hem", panel_width="width", panel_height="height"),
+             cuts=(CutLine("pocket", "cut_width", "cut_height", "outer cloth"),), needs=("pocket_width", "pocket_height")),
         Part("outer", "Outer bag", TOTE,
-             same("width", "height", "depth", "seam", "top", "panels_as", "one_way", "lined", "cloth_width", "strap_width", "straps", "pocket_width",
-                  "pocket_height", "pocket_hem", "deeper", "in_hand", "price", strap_length="strap.strap"),
+             same("width", "height", "depth", "seam", "top", "panels_as", "one_way", "lined", "strap_width", "straps", "pocket_width",
+                  "pocket_height", "pocket_hem", "deeper", "in_hand", "price", strap_length="strap.strap", cloth_width=Told("cloth_width")),
              buys={"cloth": OUTER}, takes=VERDICT,
              cuts=(CutLine("panel", "panel_width", "panel_height", "outer cloth", "panels"),
                    CutLine("panel in one piece", "panel_width", "panel_length", "outer cloth", "panels"),
@@ -62,18 +79,35 @@ TOTE_PLAN = plan(
              buys={"webbing": WEBBING}, cuts=(CutLine("strap", "strap", "as wide as the webbing", "webbing", "number"),), when={"strap_of": "webbing"}),
         shrunk("outer", "cloth", OUTER),
         Part("lining", "Lining", LAY_PLAN, {"pieces": Pieces("lining"), "width": "lining_width", "one_way": Fixed("no"), "price": "lining_price"},
-             buys={"cloth": LINING}, when=LINED),
+             buys={"cloth": LINING}, leaves=LAY_SAYS, when=LINED),
         Part("interfacing", "Interfacing", INTERFACING,
              {"width": "outer.panel_width", "length": ("outer.panel_height", "outer.panel_length"), "number": "outer.panels", "stuff": "stuff",
               "price": "interfacing_price"}, buys={"need": STIFF}, when={"stiffened": "yes"}),
         total(),
     ),
     order=(
-        "Wash and press the cloth before cutting, so that it shrinks now and not later.",
-        "Cut out as the lays show, on the straight grain.",
+        PREWASH,
+        "Cut everything out as the lays show, on the straight grain; mark the middle of each top edge.",
         Do("Fuse the interfacing to the wrong side of the outer panels.", ("interfacing",)),
+        Do("Hem the top of the pocket, press its other edges under and topstitch it to one panel, its top corners reinforced.", ("pocket",)),
+        Do("Press each strap in half, open it, fold its edges to the crease, fold again and topstitch both edges.", ("strap",)),
+        Do("Sew the side seams of the outer bag, and the base seam when there are two panels; press them open."),
+        Do("Fit side to base at each cut-out corner and sew across, for the depth of the base."),
+        Do("Sew the lining in the same way, each side seam a little deeper, leaving a gap in its base seam to turn through.", ("lining",)),
+        Do("Tack the straps to the top edge, right sides together, each end as far from the side as the other.", ("strap", "webbing")),
+        Do("Put the bag into the lining, right sides together, sew round the top, turn through the gap and close it.", ("lining",)),
+        Do("Turn the top edge down twice and stitch it, the strap ends caught under and sewn up over it.", when={"lined": "no"}),
+        Do("Stitch a boxed cross over each strap end, and topstitch the top edge.", ("strap", "webbing")),
+        "Press, and try it with a weight in it before it is carried.",
     ),
+    cautions=(
+        Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching"),
+    ),
+    notes=(THREAD_TOO,),
     examples=(
-        "plan a tote 14 in wide, 15 in high and 4 in deep -> 1 1/8 yd",
+        "plan a tote 14 in wide, 15 in high and 4 in deep, lined -> 3/4 yd; 1/2 yd",
+        "everything I need for a tote bag 35 cm wide, 40 cm high and 10 cm deep, canvas £9/m -> 0.7 m; £6.30",
+        "plan for a lined tote 40 x 40 x 12 cm with webbing straps, 150 cm cloth -> 0.5 m; 1.4 m; 0.5 m",
     ),
+    related=("tote", "strap"),
 )

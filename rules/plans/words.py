@@ -7,7 +7,8 @@ from dataclasses import replace
 from ..engine.buying import DISCOUNT, IN_HAND, PRICE_A_LENGTH, SHOP_STEP
 from ..engine.declare import Input, Rule
 from ..engine.kinds import MONEY, PERCENT, PRICE
-from ..engine.plan import Buy, Costs, Part
+from ..engine.plan import Buy, Costs, Part, Pieces, Told
+from ..fabric.lay_plan import LAY_PLAN
 from ..fabric.shrinkage import SHRINKAGE
 from ..money.cost import COST_OF_SEVERAL
 
@@ -19,10 +20,10 @@ SHRINK = Input("shrink", "shrinkage", PERCENT, says=("shrink", "shrinkage", "shr
                sane="0 %..99 %", usual="0 %..20 %", practice="2 %..10 %")  # fmt: skip
 
 
-def like(rule: Rule, name: str, **changes: object) -> Input:
+def like(rule: Rule, called: str, /, **changes: object) -> Input:
     """An input of a rule as a plan has it, with some of it changed."""
-    item = rule.input(name)
-    assert item is not None, f"{rule.topic} has no input {name}"
+    item = rule.input(called)
+    assert item is not None, f"{rule.topic} has no input {called}"
     return replace(item, **changes)  # type: ignore[arg-type]
 
 
@@ -51,4 +52,14 @@ def total(**also: str) -> Part:
 
 VERDICT = ("enough", "to_spare", "lacking")
 PRICE_OF_CLOTH = replace(PRICE_A_LENGTH, label="price of the cloth")
-HAND = replace(IN_HAND, label="cloth in hand")
+HAND = replace(IN_HAND, label="cloth in hand", says=(*IN_HAND.says, "of the cloth", "of it", "of cloth", "of fabric", "of the fabric", "of canvas", "of linen", "of cotton"))
+LAY_SAYS = ("bound", "nearness", "used")
+PREWASH = "Wash and press the cloth before cutting, so that it shrinks now and not later."
+THREAD_TOO = "Have at hand besides: matching thread, and a fresh machine needle for the cloth."
+SWATCH_TOO = "For the yarn to buy, say what a swatch weighs (10 x 10 cm swatch weighs 6 g) and the weight of a ball."
+
+
+def lay(name: str, title: str, cloth: str, width: str, price_input: str = "price", **more: object) -> Part:
+    """A lay of all the pieces cut from a cloth, and its length to buy."""
+    given = {"pieces": Pieces(cloth), "width": Told(width), "price": price_input, **more}
+    return Part(name, title, LAY_PLAN, given, buys={"cloth": Buy(cloth)}, leaves=LAY_SAYS)  # type: ignore[arg-type]

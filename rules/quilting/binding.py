@@ -110,7 +110,7 @@ BIAS_BINDING = Rule(
                 Follows("Put one into the other", "square ^ 2 = area"),
                 Follows("Take the square root of both", "square = sqrt(area)"),
             ),
-            names={"of_square": "area of the square"},
+            names={"of_square": "the area of the square"},
         ),
     ),
 )

@@ -30,7 +30,7 @@ BORDERS = Rule(
         Input("border", "border width, finished", LENGTH, says=("border", "borders", "finished border", "wide border", "border finish", "border wide", "wide",
                                                                "finish wide", "wide borders", "border strips", "finished borders"),
               ask="How wide does the border finish?", example="4 in", sane="5 mm..1 m", practice="2 in..8 in by 1 in"),
-        Input("outer", "second border width, finished", LENGTH, says=("outer border", "second border", "then a border", "outside border", "another border"),
+        Input("outer", "second border width, finished", LENGTH, says=("outer border", "second border", "border", "borders", "then a border", "outside border", "another border"),
               extra=True, spoken=True, ask="How wide does the second border finish?", example="6 in", sane="5 mm..1 m", practice="3 in..8 in by 1 in"),
         choice("kind", "corners", {
             "sides_first": ("butted", "butted border", "butted borders", "sides first", "straight", "overlapped", "side borders first"),
@@ -39,18 +39,18 @@ BORDERS = Rule(
             "corner_squares": ("corner squares", "cornerstones", "corner blocks", "corner posts", "corner stones"),
         }, default=(Default("sides_first", "butted, the sides sewn on first, is the usual way"),)),
         flag("is_finished", "the size is the finished one", ("finished size", "finished quilt", "finishes at", "once finished")),
-        Input("raw", "seams to add to a finished size", LENGTH, default=(
+        Input("raw", "seams to add to a finished size", LENGTH, spoken=True, default=(
             Default("0 in | 0 cm", derived=True, when={"is_finished": "no"}), Default("=2 * seam", "A finished size lacks its outer seams", derived=True,
                                                                           when={"is_finished": "yes"}))),
         Input("spare", "extra for the mitres", LENGTH, says=("spare", "to spare", "extra", "extra for the mitres", "for the mitres"), default=(
             Default("2 in | 5 cm", "enough to mitre with (sources give 1, 2, 4 or 6 in)", when={"kind": "mitred"}),
             Default("0 in | 0 cm", derived=True, when={"kind": ("sides_first", "ends_first", "corner_squares")})),
             sane="0 cm..1 m", practice="2 in..6 in by 1 in"),
-        Input("side", "side border, cut length", LENGTH, says=("side border",), default=_by_kind(
+        Input("side", "side border, cut length", LENGTH, says=("side border",), spoken=True, default=_by_kind(
             "length + raw", "length + raw + 2 * border", "length + raw + 2 * border + spare", "length + raw",
             ("The sides are as long as the quilt, raw edge to raw edge", "The sides reach over the top and bottom borders: add two border widths",
              "Add two border widths, so that the corners meet, and something to mitre with", "The sides are as long as the quilt"))),
-        Input("end", "top and bottom border, cut length", LENGTH, says=("top border",), default=_by_kind(
+        Input("end", "top and bottom border, cut length", LENGTH, says=("top border",), spoken=True, default=_by_kind(
             "width + raw + 2 * border", "width + raw", "width + raw + 2 * border + spare", "width + raw",
             ("The top and bottom reach over the sides: the quilt's width and two border widths", "The top and bottom are as wide as the quilt",
              "Add two border widths and something to mitre with", "The top and bottom are as wide as the quilt: the corner squares do the rest"))),
@@ -85,6 +85,7 @@ BORDERS = Rule(
               "Buy {cloth} of cloth for the border: {strips}."),
     sizes=(("width", "length"),),
     home="in",
+    insists=True,
     source=COMMON_PRACTICE,
     cautions=(
         Caution("Measure the quilt through the middle, not along the edge, which stretches; cut both sides to that one length"),

@@ -27,8 +27,8 @@ SHORT = (
 FROM_A_FAT_QUARTER = Rule(
     topic="from a fat quarter",
     family="quilting",
-    says=("fat quarter", "fat eighth", "fq", "fat quarters", "squares from a fat quarter", "quarter yard", "long quarter", "from a fat quarter",
-          "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard", "half yard", "fat", "can i cut", "can i get", "come out of", "get out of", "squares from", "from a quarter", "can be cut"),
+    says=("fat quarter", "fat eighth", "fq", "fat quarters", "quarter yard", "long quarter", "from a fat quarter",
+          "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard", "half yard", "fat", "can i cut", "can i get", "come out of", "get out of", "can be cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts of cloth for a number of pieces.",
     inputs=(
         Input("width", "piece width, cut", LENGTH, says=("squares", "square", "pieces", "rectangles", "patches", "cut", "piece", "wide", "rectangle",
@@ -43,7 +43,7 @@ FROM_A_FAT_QUARTER = Rule(
               sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fat quarter", "quarter", "usable", "wide fabric", "wide cloth"), default=LONG,
               sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
-        Input("straightened", "taken off to straighten it", LENGTH, default=Default("1/2 in | 1 cm", derived=True), sane="0 cm..10 cm"),
+        Input("straightened", "taken off to straighten it", LENGTH, spoken=True, default=Default("1/2 in | 1 cm", derived=True), sane="0 cm..10 cm"),
         Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten", "trimmed off", "squaring up"),
               default=Default("0 in | 0 cm", derived=True), sane="0 cm..10 cm", practice="1/4 in..1 in by 1/4 in", spoken=True),
     ),

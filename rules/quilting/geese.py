@@ -5,8 +5,8 @@ from __future__ import annotations
 from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
-from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .seam_geometry import half_square_addition, quarter_square_addition
+from .triangles import HALF_SQUARE, QUARTER_SQUARE
 from .words import SEAM
 
 NOT_TWO_TO_ONE = (
@@ -35,10 +35,12 @@ FLYING_GEESE = Rule(
         SEAM,
     ),
     steps=(
-        Step("rectangle_width", "Add a seam on both sides of the goose", "width + 2 * seam", rounding=PATCH_CUT, label="rectangle width", when=ONE,
+        Step("wide", "A goose is wider than it is high: the longer side is its width", "max(width, height)", label="width of the goose"),
+        Step("high", "And the shorter its height", "min(width, height)", label="height of the goose"),
+        Step("rectangle_width", "Add a seam on both sides of the goose", "wide + 2 * seam", rounding=PATCH_CUT, label="rectangle width", when=ONE,
              says=("rectangle", "big patch", "what size", "how big", "cut")),
-        Step("rectangle_height", "Add a seam above and below", "height + 2 * seam", rounding=PATCH_CUT, label="rectangle height", when=ONE),
-        Step("corner_square", "The squares that are sewn across and flipped are as high as the rectangle", "height + 2 * seam", rounding=PATCH_CUT,
+        Step("rectangle_height", "Add a seam above and below", "high + 2 * seam", rounding=PATCH_CUT, label="rectangle height", when=ONE),
+        Step("corner_square", "The squares that are sewn across and flipped are as high as the rectangle", "high + 2 * seam", rounding=PATCH_CUT,
              label="corner square", when=ONE, says=("squares", "square", "corner squares", "small square", "small squares")),
         Step("rectangles", "A rectangle for each goose", "count", COUNT, noun="rectangle", rounding=COUNT_UP, when=ONE, label="rectangles",
              says=("how many rectangles",)),
@@ -46,12 +48,12 @@ FLYING_GEESE = Rule(
              says=("how many squares", "how many corner squares")),
         Step("large_addition", "The large square ends up as four geese, quarter-square triangles: it takes seam × (2 + 2√2) more", QUARTER_SQUARE,
              rounding=PATCH_CUT, label="addition to the large square", when=FOUR),
-        Step("large", "Add it to the finished width", "width + rounded(large_addition)", rounding=PATCH_CUT, label="large square", when=FOUR,
+        Step("large", "Add it to the finished width", "wide + rounded(large_addition)", rounding=PATCH_CUT, label="large square", when=FOUR,
              says=("large square", "big square", "larger square", "goose square", "what size", "how big", "cut"),
              stated=("large square", "big square", "large squares", "big squares")),
         Step("small_addition", "The small squares end up as half-square triangles: they take seam × (2 + √2) more", HALF_SQUARE, rounding=PATCH_CUT,
              label="addition to the small squares", when=FOUR),
-        Step("small", "Add it to the finished height", "height + rounded(small_addition)", rounding=PATCH_CUT, label="small square", when=FOUR,
+        Step("small", "Add it to the finished height", "high + rounded(small_addition)", rounding=PATCH_CUT, label="small square", when=FOUR,
              says=("small square", "small squares", "little squares", "sky squares", "smaller squares", "squares for the sky")),
         Step("large_squares", "One large square makes four geese", "count / 4", COUNT, rounding=COUNT_UP, noun="large square", when=FOUR,
              says=("how many large squares", "how many big squares", "large squares", "big squares", "how many squares"), label="large squares"),
@@ -65,7 +67,7 @@ FLYING_GEESE = Rule(
     sizes=(("width", "height"),),
     home="in",
     source=GEOMETRY,
-    refusals=(Refusal("width != 2 * height", NOT_TWO_TO_ONE, FOUR),),
+    refusals=(Refusal("wide != 2 * high", NOT_TWO_TO_ONE, FOUR),),
     examples=(
         "geese four at a time, 6 in x 3 in finished, big square -> 7 1/4 in; 3 7/8 in",
         "flying geese 3 x 1 1/2 in finished, one at a time -> 3 1/2 in; 2 in",

@@ -22,7 +22,7 @@ ALL_ROUND = flag("all_round", "sashing all round", ("all round", "all around", "
                                                     "on the outside as well", "around the outside as well", "round the outside too",
                                                     "all round the outside"),
                  no=("between only", "only between", "just between"))  # fmt: skip
-OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, default=(
+OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, spoken=True, default=(
     Default("0", derived=True, when={"all_round": "no"}), Default("2", derived=True, when={"all_round": "yes"})))  # fmt: skip
 
 
@@ -77,7 +77,7 @@ BLOCKS_FOR_A_SIZE = Rule(
     topic="blocks for a size",
     family="quilting",
     says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need", "blocks for a quilt", "how many blocks for",
-          "blocks to make", "blocks will i need", "blocks do i make"),
+          "blocks to make", "squares make", "squares for a quilt", "squares to make", "make a quilt", "blocks will i need", "blocks do i make"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(
         Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width", "wanted", "top"), axis="width",
@@ -96,7 +96,7 @@ BLOCKS_FOR_A_SIZE = Rule(
                       "close to", "as near as", "near"),
             "at_most": ("at most", "no larger", "no bigger", "not bigger", "maximum", "to fit", "within"),
         }, default=(Default("at_least", "a quilt a little large does, one too small does not"),)),
-        Input("spared", "part of a block that may be wanting", RATIO, default=(
+        Input("spared", "part of a block that may be wanting", RATIO, spoken=True, default=(
             Default("0", derived=True, when={"aim": "at_least"}), Default("1/2", derived=True, when={"aim": "about"}),
             Default("1", derived=True, when={"aim": "at_most"}))),
     ),

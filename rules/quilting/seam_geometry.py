@@ -6,7 +6,7 @@ from ..engine.declare import Derivation, Fact, Follows
 
 USUAL_SEAM = "1/4 in | 0.75 cm"
 NAMES = {
-    "shift": "how far the diagonal's cut edge lies along the side",
+    "shift": "how far the diagonal's cut edge lies from its sewn line, measured along the side",
     "point_end": "what is added at a pointed end",
     "square_end": "what is added at the square corner",
 }

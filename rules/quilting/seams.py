@@ -23,11 +23,11 @@ SEAM_DRIFT = Rule(
             "a_seam": ("per seam", "each seam", "every seam"),
             "an_allowance": ("per seam allowance", "seam allowance is off", "each seam allowance", "on each side", "per allowance", "each allowance", "on each patch"),
         }, default=(Default("a_seam", "the more usual way to say it"),)),
-        Input("sides", "allowances that are out, in each seam", COUNT, default=(
+        Input("sides", "allowances that are out, in each seam", COUNT, spoken=True, default=(
             Default("1", derived=True, when={"counted": "a_seam"}), Default("2", derived=True, when={"counted": "an_allowance"}))),
         Input("total", "error of the whole row", LENGTH, says=("too short", "too long", "short", "long", "too small", "too big", "came out", "in all",
-                                                              "altogether", "out", "row", "shorter", "longer", "out by", "over", "comes up short", "wrong"),
-              default=Default("=seams * error * sides", "Add up what every seam is out", derived=True), sane="0.1 mm..2 m", practice="1/4 in..1 in by 1/8 in"),
+                                                              "altogether", "out", "row", "shorter", "longer", "out by", "over", "comes up short"),
+              default=Default("=seams * error * sides", "Add up what every seam is out", derived=True), sane="0.1 mm..20 cm", practice="1/4 in..1 in by 1/8 in"),
         choice("which", "the row is", {
             "too_short": ("too short", "short", "too narrow", "too small", "shorter", "narrow", "small"),
             "too_long": ("too long", "too wide", "too big", "too large", "longer"),

@@ -70,7 +70,7 @@ HEXAGONS = Rule(
                 Follows("Double the height: its square is four times as much", "flat ^ 2 = 3 * side ^ 2"),
                 Follows("Take the square root of both", "flat = sqrt(3) * side"),
             ),
-            names={"tall": "height of one triangle"},
+            names={"tall": "the height of one triangle"},
             try_with={"side": "1 in | 2.5 cm"},
         ),
     ),

@@ -19,7 +19,7 @@ SQUARE_IN_A_SQUARE = Rule(
     about="The centre and the corner squares of a square set on point in a square.",
     inputs=(
         Input("size", "finished size", LENGTH, says=("finished", "finish", "finish at", "whole unit", "unit", "block", "whole block", "finished size",
-                                                     "come out"), ask="What size does the whole unit finish?",
+                                                     "come out", "square in a square", "square-in-a-square", "square-in-square", "economy block"), ask="What size does the whole unit finish?",
               example="6 in", sane="5 mm..3 m", practice="3 in..12 in by 1/2 in"),
         Input("count", "number of units", COUNT, says=("units", "blocks", "unit", "of them", "square in a square"), noun="unit", extra=True,
               ask="How many units do you want?", example="12", sane="1..5000", practice="4..40 by 2"),

@@ -69,7 +69,7 @@ STRIP_BUNDLE = Rule(
     steps=(
         Step("finished_strip", "Each strip loses a seam on both sides", "strip - 2 * seam", label="finished strip"),
         Step("across", "Sewn side by side", "strips * finished_strip", rounding=CUT, label="across the strips, finished",
-             says=("how wide", "across", "cover", "how big", "how large", "what size", "size", "width", "finishes"), axis="width",
+             says=("how wide", "across", "how big", "how large", "what size", "size", "width", "finishes"), axis="width",
              stated=("across", "finishes", "finish", "top", "wide", "make", "top that finishes", "come out")),
         Step("down", "Their length less its two outer seams", "long - 2 * seam", rounding=CUT, label="along the strips, finished"),
         Step("area", "What they cover", "across * down", AREA, label="area covered", says=("area", "how much do they cover", "square inches")),

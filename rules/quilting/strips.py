@@ -62,3 +62,35 @@ STRIPS_AND_PATCHES = Rule(
     ),
     related=("from a fat quarter", "patch"),
 )
+
+STRIPS_FROM_A_LENGTH = Rule(
+    topic="strips from a length",
+    family="quilting",
+    says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard", "strips in a yard", "strips will i get",
+          "strips can i get", "strips does", "strips are in", "strips come out of", "strips from a length", "strips i can cut"),
+    about="How many strips, cut across the cloth, a length of it gives.",
+    inputs=(
+        Input("length", "length of cloth", LENGTH, says=("from", "cloth", "fabric", "length", "out of", "yard of fabric", "have", "piece"),
+              ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m", practice="18 in..72 in by 9 in"),
+        Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "cut"), ask="How wide are the strips cut?",
+              example="2 1/2 in", sane="2 mm..3 m", practice="1 1/2 in..6 in by 1/2 in"),
+        Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten", "squaring up", "trimmed off"),
+              default=Default("0 in | 0 cm", derived=True), sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in", spoken=True),
+    ),
+    steps=(
+        Step("strips", "Whole strips along the length", "(length - trim) / strip", COUNT, rounding=COUNT_DOWN, noun="strip", label="strips",
+             says=("how many strips", "strips", "number of strips", "how many")),
+        Step("left", "What is left", "length - trim - rounded(strips) * strip", label="left over", says=("left over", "left", "how much is left")),
+    ),
+    answers=("strips", "left"),
+    headline=("You get {strips}, {left} left over.",),
+    home="in",
+    source=ARITHMETIC,
+    refusals=(Refusal("strip > length - trim", "the cloth is shorter than one strip. Type a longer cloth or a narrower strip."),),
+    examples=(
+        "How many 2.5 inch strips can I cut from 3/4 yard -> 10 strips; 2 in",
+        "strips from a yard of fabric, 4 1/2 in wide, 1/2 in lost to straightening -> 7 strips",
+        "how many 6 cm strips from 0.5 m of cloth -> 8 strips; 2 cm",
+    ),
+    related=("strips and patches",),
+)

@@ -22,7 +22,7 @@ QUILTING_THREAD = Rule(
             "one_way": ("one way", "one direction", "just the direction", "parallel", "straight lines one way", "lengthwise only", "in one direction"),
             "both_ways": ("both ways", "crosshatch", "cross-hatch", "crosshatching", "crossed", "grid", "both directions", "two directions", "cross hatched", "crosshatched", "squares"),
         }, default=(Default("one_way", "no crossing lines were named"),)),
-        Input("times", "times the lines are gone over", COUNT, default=(Default("1", derived=True, when={"ways": "one_way"}),
+        Input("times", "times the lines are gone over", COUNT, spoken=True, default=(Default("1", derived=True, when={"ways": "one_way"}),
                                                                        Default("2", derived=True, when={"ways": "both_ways"}))),
         choice("allow", "spare thread", {
             "spare": ("spare", "allowance", "wastage", "for waste", "extra"),

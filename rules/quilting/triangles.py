@@ -23,7 +23,7 @@ OVERSIZE_BECAUSE = "cut over size, to be trimmed when sewn (common practice)"
 
 
 def _oversize(inch: str, metric: str) -> Input:
-    return Input("oversize", "addition when trimming", LENGTH, says=("addition when trimming", "oversize by", "bigger to trim"), default=(
+    return Input("oversize", "addition when trimming", LENGTH, says=("addition when trimming", "oversize by", "bigger to trim"), spoken=True, default=(
         Default("0 in | 0 cm", derived=True, when={"trim": "no"}), Default(f"{inch} | {metric}", OVERSIZE_BECAUSE, when={"trim": "yes"}),
     ), sane="0 cm..10 cm", practice="1 in..2 in by 1/2 in")  # fmt: skip
 
@@ -45,7 +45,7 @@ HALF_SQUARE_TRIANGLES = Rule(
             "four_at_a_time": ("four at a time", "4 at a time", "sewn all round", "four at once", "4 at once"),
         }, default=(Default("two_at_a_time", "two from a pair of squares is the usual way"),)),
         flag("trim", "cut over size and trimmed", TRIM_SAYS),
-        Input("per_pair", "units from a pair of squares", COUNT, says=("units from a pair", "from each pair"), default=(
+        Input("per_pair", "units from a pair of squares", COUNT, says=("units from a pair", "from each pair"), spoken=True, default=(
             Default("2", derived=True, when={"method": "two_at_a_time"}), Default("8", derived=True, when={"method": "eight_at_a_time"}),
             Default("4", derived=True, when={"method": "four_at_a_time"}))),
         _oversize("1 in", "3 cm"),
@@ -98,8 +98,9 @@ QUARTER_SQUARE_TRIANGLES = Rule(
               ask="What size do the units finish (the triangle's long side)?", example="4 in", sane="3 mm..2 m", practice="2 in..8 in by 1/2 in"),
         Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "qst", "hourglasses", "hourglass blocks"), noun="hourglass unit",
               extra=True, ask="How many hourglass units do you want?", example="12", sane="1..20000", practice="4..60 by 2"),
-        Input("triangles", "number of triangles", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle", extra=True,
-              ask="How many triangles do you want?", example="24", sane="1..80000", practice="8..120 by 4"),
+        Input("triangles", "number of triangles of a cloth", COUNT, says=("triangles", "quarter-square triangles"), noun="triangle",
+              default=Default("=2 * units", "An hourglass takes two triangles of each cloth", derived=True), sane="1..80000",
+              practice="8..120 by 4"),
         flag("trim", "cut over size and trimmed", TRIM_SAYS),
         _oversize("1 1/2 in", "4 cm"),
         SEAM,
@@ -113,15 +114,13 @@ QUARTER_SQUARE_TRIANGLES = Rule(
              says=("cut", "square", "squares", "what size", "how big", "how large", "size of the squares", "cut size", "cut the squares",
                    "starting square", "what size squares"),
              stated=("cut", "square", "squares", "start with", "starting", "already cut", "have", "squares cut")),
-        Step("squares", "An hourglass takes two triangles of each cloth, a square gives four", "units * 2 / 4", COUNT, rounding=COUNT_UP,
+        Step("squares", "A square gives four triangles", "triangles / 4", COUNT, rounding=COUNT_UP,
              noun="square", label="squares of each cloth", says=("how many squares", "number of squares", "squares of each", "of each fabric",
                                                                  "of each colour", "of each cloth", "of each", "how many")),
-        Step("squares_for_triangles", "A square gives four triangles", "triangles / 4", COUNT, rounding=COUNT_UP, noun="square",
-             label="squares", says=("how many squares", "number of squares")),
     ),
-    answers=("cut", "squares", "squares_for_triangles"),
+    answers=("cut", "squares"),
     headline=("Cut {squares} of each cloth, {cut} a side, twice on the diagonal.",
-              "Cut {squares_for_triangles}, {cut} a side, twice on the diagonal.", "Cut the square {cut} and cut it twice on the diagonal."),
+              "Cut the square {cut} and cut it twice on the diagonal."),
     home="in",
     source=GEOMETRY,
     notes=("The trade adds 1 1/4 in at a 1/4 in seam; by geometry it is 1.207 in, so the units come a hair large and can be trimmed.",),

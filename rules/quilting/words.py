@@ -12,7 +12,7 @@ LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long",
 USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH,
                      says=("usable", "wof", "usable width", "fabric", "cloth", "width of fabric", "fabric width", "cloth width",
                            "between the selvedges", "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
-                           "wide cotton", "usable cotton", "strips of", "strip of"),
+                           "wide cotton", "usable cotton", "strips of", "strip of", "wide"),
                      default="40 in | 102 cm", because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
 SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance", "seam width"),
@@ -20,9 +20,9 @@ SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allo
              practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
 BLOCK = Input("block", "block finished size", LENGTH,
               says=("block", "blocks", "finished block", "finished blocks", "finish", "finished", "block size", "sampler blocks", "block finish",
-                    "square blocks", "squares", "square", "each"),
+                    "square blocks", "each"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m", practice="6 in..14 in by 1 in")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide", "in a row", "row of", "blocks in each row", "blocks", "rows of"),
-               ask="How many blocks across?", example="5", sane="1..200", practice="3..8 by 1")  # fmt: skip
+               ask="How many blocks across?", example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of", "blocks long", "long", "rows down", "up and down"),
-             ask="How many blocks down?", example="6", sane="1..200", practice="4..9 by 1")  # fmt: skip
+             ask="How many blocks down?", example="6", sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip

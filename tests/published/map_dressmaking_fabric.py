@@ -240,7 +240,7 @@ LISTED = [
     Listed("one fitted pleated skirt drafted by subtraction (1922): no rule", 7, ids("PL", 34, 40)),
     Listed("plaits set in at a seam, as multiples of the plait: no rule", 3, ids("PL", 41, 43)),
     Listed("one pattern's own overlap and facings added up", 1, ids("CS", 1, 1)),
-    Listed("customary allowances by place and hems by garment: facts, and no rule takes the place or the garment", 32, ids("SH", 3, 34)),
+    Listed("customary allowances by place and hems by garment: facts, and no rule takes the place or the garment", 31, ids("SH", 3, 34)),
     Listed("facts on fibres and washing, not sums", 12, ids("SK", 8, 19)),
     Listed("how a test is conducted, not a sum", 6, ids("SK", 20, 25)),
     Listed("from memory: the standard was not seen", 5, ids("SK", 26, 30)),

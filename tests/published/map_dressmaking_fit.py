@@ -1,4 +1,4 @@
-"""Published dressmaking rows on ease, sizes, proportions, stretch, units and paired allowances, put to the fit and measure rules."""
+"""Published dressmaking rows on ease, sizes, proportions, stretch, units and paired allowances."""
 
 from __future__ import annotations
 
@@ -18,8 +18,23 @@ from .harness import Listed, Row, load
 
 FILE = "dressmaking"
 
-LEVELS = {"chest": "bust", "bust": "bust", "waist": "waist", "hip": "hip", "seat": "seat", "thigh": "thigh", "knee": "knee", "abdomen": "abdomen"}
-GARMENTS = {"any": "", "skirt or pants": "skirt", "pants": "trousers", "classic shirt": "shirt", "pattern-company fitting sloper": "fitting shell"}
+LEVELS = {
+    "chest": "bust",
+    "bust": "bust",
+    "waist": "waist",
+    "hip": "hip",
+    "seat": "seat",
+    "thigh": "thigh",
+    "knee": "knee",
+    "abdomen": "abdomen",
+}
+GARMENTS = {
+    "any": "",
+    "skirt or pants": "skirt",
+    "pants": "trousers",
+    "classic shirt": "shirt",
+    "pattern-company fitting sloper": "fitting shell",
+}
 PUBLISHERS = ("Central Washington", "New Mexico", "Palmer")
 UNITS = {"cm2": "cm^2", "m2": "m^2", "ft2": "ft^2", "g/m2": "g/m^2"}
 
@@ -29,13 +44,15 @@ def _text(row: Row) -> str:
     return "; ".join(f"{name}={value}" for name, value in row.inputs.items())
 
 
-# -- ease --------------------------------------------------------------------------------------------------------------
+# -- ease ------------------------------------------------------------------------------------------------------------
 
 
 def ease(row: Row) -> float | str | None:
     for place in ("bust", "hip"):
         if row.get(f"finished_{place}"):
-            return exact(work("ease", body=row.get(f"body_{place}"), finished=row.get(f"finished_{place}")), "ease", "in")
+            return exact(
+                work("ease", body=row.get(f"body_{place}"), finished=row.get(f"finished_{place}")), "ease", "in"
+            )
     if row.status != "published":
         return None
     if "crotch depth" in row.get("level"):
@@ -54,7 +71,9 @@ def _in_the_table(row: Row) -> float | str | None:
         return None
     texts = [_range(one.low, one.high) for one in ours]
     said = next((text for text in texts if text == row.expected), texts[0])
-    return float(said.removeprefix(">=")) if re.fullmatch(r"[\d.]+", row.expected) and ".." not in row.expected else said
+    return (
+        float(said.removeprefix(">=")) if re.fullmatch(r"[\d.]+", row.expected) and ".." not in row.expected else said
+    )
 
 
 def _range(low: str, high: str) -> str:
@@ -64,13 +83,21 @@ def _range(low: str, high: str) -> str:
     return "..".join(ends) if low else f"<={ends[0]}"
 
 
-# -- sizes and proportions ------------------------------------------------------------------------------------------------
+# -- sizes and proportions ------------------------------------------------------------------------------------------
 
 COLUMNS = {
-    "bust girth": "bust", "under-bust girth": "under bust", "waist girth, curvy": "waist", "waist girth, straight": "waist",
-    "neck base girth": "neck", "shoulder girth": "shoulder girth", "chest": "bust", "waist": "waist", "hip": "hip",
-    "outside_leg": "outside leg", "arm_length": "arm length",
-}  # fmt: skip
+    "bust girth": "bust",
+    "under-bust girth": "under bust",
+    "waist girth, curvy": "waist",
+    "waist girth, straight": "waist",
+    "neck base girth": "neck",
+    "shoulder girth": "shoulder girth",
+    "chest": "bust",
+    "waist": "waist",
+    "hip": "hip",
+    "outside_leg": "outside leg",
+    "arm_length": "arm length",
+}
 
 
 def body_sizes(row: Row) -> float | str | None:
@@ -82,7 +109,9 @@ def body_sizes(row: Row) -> float | str | None:
         return _measure_in("children by height", row.get("child_height").split()[0], COLUMNS[measure], "cm")
     if "cup size" in row.get("ask") and row.status == "published" and row.get("bust_minus_high_bust"):
         inches = int(row.get("bust_minus_high_bust").split()[0])
-        return str(result(work("cup size", bust=f"{34 + inches} in", high_bust="34 in"), "cup").value).removesuffix(" cup")
+        return str(result(work("cup size", bust=f"{34 + inches} in", high_bust="34 in"), "cup").value).removesuffix(
+            " cup"
+        )
     if "full_bust_minus_high_bust" in _text(row):
         said = result(work("cup size", bust="36 in", high_bust="34 in"), "choose_by").value
         return row.expected if "high bust" in said else str(said)
@@ -97,7 +126,9 @@ def _measure_in(table: str, size: str, place: str, unit: str) -> float:
     assert sized is not None, f"{table} has no size {size}"
     value = sized.at[place][0]
     if place in ("bust", "waist", "hip"):
-        chosen = result(work("size choice", named=table, **{place: f"{float(value / factor(unit))} {unit}"}), "size").value
+        chosen = result(
+            work("size choice", named=table, **{place: f"{float(value / factor(unit))} {unit}"}), "size"
+        ).value
         assert chosen == f"size {size}", f"{table}: {place} of size {size} chooses {chosen}"
     return float(value / factor(unit))
 
@@ -137,7 +168,14 @@ def knit_stretch(row: Row) -> float | None:
 
 
 def units(row: Row) -> float | None:
-    typed = next((row.get(name) for name in ("quantity", "length", "pattern envelope yardage", "pattern envelope notion") if row.get(name)), "")
+    typed = next(
+        (
+            row.get(name)
+            for name in ("quantity", "length", "pattern envelope yardage", "pattern envelope notion")
+            if row.get(name)
+        ),
+        "",
+    )
     if "yd/lb" in typed:
         return None
     unit = UNITS.get(row.unit, row.unit)
@@ -167,27 +205,61 @@ def _memory(topic: str, status: str = "from memory") -> Callable[[Row], bool]:
 
 
 def _asks(topic: str, *starts: str) -> Callable[[Row], bool]:
-    return lambda row: row.topic == topic and row.status == "published" and any(row.get("ask").startswith(start) for start in starts)
+    return lambda row: (
+        row.topic == topic and row.status == "published" and any(row.get("ask").startswith(start) for start in starts)
+    )
 
 
 LISTED = [
     Listed("from memory: the catalogue ease chart was not to be had in print", 36, _memory("ease")),
-    Listed("common practice for all garments at once; the published rows, by garment and place, weigh more", 2, _memory("ease", "common practice")),
+    Listed(
+        "common practice for all garments at once; the published rows, by garment and place, weigh more",
+        2,
+        _memory("ease", "common practice"),
+    ),
     Listed("from memory: intervals and codes of older and European standards", 101, _memory("body sizes")),
-    Listed("common practice: pattern sizes not printed in any source at hand; the rule asks for the envelope's own table", 53,
-           _memory("body sizes", "common practice")),
-    Listed("one size alone of a table that is otherwise from memory", 3, lambda row: row.topic == "body sizes" and "D5585-95" in row.get("standard")
-           and row.status == "published"),
+    Listed(
+        "common practice: pattern sizes not printed in any source at hand; the rule asks for the envelope's own table",
+        53,
+        _memory("body sizes", "common practice"),
+    ),
+    Listed(
+        "one size alone of a table that is otherwise from memory",
+        3,
+        lambda row: row.topic == "body sizes" and "D5585-95" in row.get("standard") and row.status == "published",
+    ),
     Listed("where to measure, which is no sum", 2, _asks("body sizes", "distance of full hip")),
-    Listed("names of shop sizes in several countries for one figure: a size table is asked for instead", 7, _asks("body sizes", "dress size in")),
+    Listed(
+        "names of shop sizes in several countries for one figure: a size table is asked for instead",
+        7,
+        _asks("body sizes", "dress size in"),
+    ),
     Listed("names of shop sizes by letter or by half the bust, not pattern sizes", 14, _asks("body sizes", "German")),
-    Listed("the one figure of the same press release, no table", 2, lambda row: row.topic == "body sizes" and row.status == "published"
-           and row.get("bust") == "88 cm" and bool(row.get("measure"))),
+    Listed(
+        "the one figure of the same press release, no table",
+        2,
+        lambda row: (
+            row.topic == "body sizes"
+            and row.status == "published"
+            and row.get("bust") == "88 cm"
+            and bool(row.get("measure"))
+        ),
+    ),
     Listed("bra bands: no bra rule here", 7, _asks("body sizes", "EU bra band")),
-    Listed("measured heights and lengths, from which the shares are worked", 42,
-           lambda row: row.topic == "body proportions" and bool(row.get("percentile")) and not row.get("ask")),
-    Listed("means and spreads of a population, which are no proportion of a body", 6, lambda row: row.topic == "body proportions"
-           and bool(row.get("population"))),
+    Listed(
+        "measured heights and lengths, from which the shares are worked",
+        42,
+        lambda row: row.topic == "body proportions" and bool(row.get("percentile")) and not row.get("ask"),
+    ),
+    Listed(
+        "means and spreads of a population, which are no proportion of a body",
+        6,
+        lambda row: row.topic == "body proportions" and bool(row.get("population")),
+    ),
     Listed("from memory: shares of height as reproduced elsewhere", 14, _memory("body proportions")),
-    Listed("yards to a pound: not a unit of these rules", 1, lambda row: row.topic == "units" and "yd/lb" in row.get("quantity")),
-]  # fmt: skip
+    Listed(
+        "yards to a pound: not a unit of these rules",
+        1,
+        lambda row: row.topic == "units" and "yd/lb" in row.get("quantity"),
+    ),
+]

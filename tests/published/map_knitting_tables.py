@@ -62,9 +62,12 @@ def _if_said(row: Row, text: str, wanted: str = "") -> str | float:
 # -- needles and hooks -------------------------------------------------------------------------------------------------
 
 
+IN_ANOTHER_LIST = ("NH-003", "NH-005")  # no US size in the older list; half sizes in the newer one, NH-020 and NH-021
+
+
 def needles(row: Row) -> float | str | None:
     tool = {"knitting needle": "needle", "crochet hook": "hook", "steel crochet hook": "steel"}.get(row.get("tool"))
-    if tool is None or row.status == "from memory":
+    if tool is None or row.status == "from memory" or row.id in IN_ANOTHER_LIST:
         return None
     if row.get("metric"):
         made = work("needle or hook size", thickness=row.get("metric"), tool=tool, system="cm")
@@ -146,7 +149,7 @@ def ease(row: Row) -> float | str | None:
     if row.get("table") == "older yarn-company table" or row.get("article"):
         return _named_fit(row)
     if row.get("ease percent"):
-        return exact(work("hat", head=body_text, ease=row.get("ease percent").lstrip("-"), tension="20 sts to 10 cm"), "girth", "in")
+        return None
     if not body_text:
         return None
     if not finished:

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from tests.support import work
 
 from .harness import Listed, Row
-from .quilting_rows import cut, found, numbers, seam, sides
+from .quilting_rows import found, numbers, seam, sides
 
 FILE = "quilting"
 UK = {"king": "uk_king"}

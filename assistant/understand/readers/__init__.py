@@ -22,6 +22,7 @@ Reader = Callable[[Input, Line, list[Value], list[Match]], tuple[Given | None, f
 PLAIN = frozenset(("cost lines", "pieces", "size table"))
 # Kind of input -> the module and function that read it; a module is loaded when a question first needs it.
 READERS = {
+    "alterations": "alterations.read",
     "changes": "changes.read",
     "cloths on offer": "offers.read",
     "cost lines": "cost_lines.read",

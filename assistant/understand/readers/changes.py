@@ -1,4 +1,4 @@
-"""Changes with a sign: "took 1 1/2 in out of the bodice, put 5 cm on the skirt and 1/2 in on the hem", "+2 in, -3/4 in"."""
+"""Changes with a sign: "took 1 1/2 in out of the bodice, put 5 cm on the skirt", "+2 in, -3/4 in"."""
 
 from __future__ import annotations
 
@@ -23,11 +23,47 @@ def _folded(*words: str) -> frozenset[str]:
 
 # Before the number, and good for the numbers after it until another is met.
 VERBS = {
-    MORE: _folded("add", "added", "adding", "put", "lengthen", "lengthened", "lengthening", "extended", "extend", "insert", "inserted", "dropped",
-                  "plus", "gained", "lowered"),
-    LESS: _folded("took", "take", "taken", "taking", "shorten", "shortened", "shortening", "removed", "remove", "lost", "raised", "folded", "minus",
-                  "less", "cut", "trimmed", "trim", "subtract", "subtracted", "pinned", "tucked"),
-}  # fmt: skip
+    MORE: _folded(
+        "add",
+        "added",
+        "adding",
+        "put",
+        "lengthen",
+        "lengthened",
+        "lengthening",
+        "extended",
+        "extend",
+        "insert",
+        "inserted",
+        "dropped",
+        "plus",
+        "gained",
+        "lowered",
+    ),
+    LESS: _folded(
+        "took",
+        "take",
+        "taken",
+        "taking",
+        "shorten",
+        "shortened",
+        "shortening",
+        "removed",
+        "remove",
+        "lost",
+        "raised",
+        "folded",
+        "minus",
+        "less",
+        "cut",
+        "trimmed",
+        "trim",
+        "subtract",
+        "subtracted",
+        "pinned",
+        "tucked",
+    ),
+}
 # After the number, for that number alone.
 AFTER = {
     MORE: frozenset(("longer", "added", "extra", "down", "more")),
@@ -44,10 +80,10 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     unit = next((part.unit for value in values for measure in value.members for part in measure.parts if part.unit), "")
     for value in values:
         for measure in value.members if value.shape in ("one", "series") else ():
-            sign = _typed_sign(measure) or _sign(line, value)
+            sign = typed_sign(measure) or _sign(line, value)
             if not sign or measure.per is not None or (measure.bare and not unit):
                 break
-            items.append(_item(measure, sign, unit))
+            items.append(item_of(measure, sign, unit))
         else:
             if value.shape in ("one", "series"):
                 taken.append(value.number)
@@ -56,15 +92,19 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     return Given(tuple(items), items[0].unit, ", ".join(one.text for one in items)), frozenset(taken)
 
 
-def _typed_sign(measure: Measure) -> int:
+def typed_sign(measure: Measure) -> int:
+    """The sign a measure was typed with, 0 for none."""
     return {"+": MORE, "-": LESS}.get(measure.sign, 0)
 
 
-def _item(measure: Measure, sign: int, unit: str) -> Item:
+def item_of(measure: Measure, sign: int, unit: str) -> Item:
+    """A measure put on or taken out, as an entry of a list of changes. unit: for a bare number."""
     plain = replace(measure, sign="")
     value, own = base_value(plain, LENGTH, unit)
     text = measure.text.lstrip("+-−– ")
-    return Item(Fraction(value) * sign, own, ("" if sign == MORE else "−") + (f"{text} {unit}" if measure.bare else text))
+    return Item(
+        Fraction(value) * sign, own, ("" if sign == MORE else "−") + (f"{text} {unit}" if measure.bare else text)
+    )
 
 
 def _sign(line: Line, value: Value) -> int:

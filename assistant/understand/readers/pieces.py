@@ -140,9 +140,24 @@ def _cut(line: Line, piece: Found, count: Fraction, cloth: str, unit: str, start
     length, _ = base_value(piece.length, LENGTH, unit)
     first, last = piece.values[0].start, piece.values[-1].end
     text = line.text[first:last]
-    behind = " ".join(line.words[piece.last : end])
-    on_fold = "on the fold" in behind or "on fold" in behind or "on the fold" in " ".join(line.words[start : piece.first])
+    on_fold = any("on the fold" in words or "on fold" in words for words in (_clause(line, piece.last, end), _before(line, start, piece.first)))
     return Cut(width, own, text, count, _name(line, start, piece.first), length, cloth, on_fold)
+
+
+def _clause(line: Line, first: int, last: int) -> str:
+    """The words behind a piece, as far as the next comma or number."""
+    spot = first
+    while spot < last and spot not in line.at_value and line.words[spot] not in (",", ";", ".", "and", "\n"):
+        spot += 1
+    return " ".join(line.words[first:spot])
+
+
+def _before(line: Line, first: int, last: int) -> str:
+    """The words before a piece, back to the last comma."""
+    spot = last
+    while spot > first and line.words[spot - 1] not in (",", ";", ".", "and", "\n"):
+        spot -= 1
+    return " ".join(line.words[spot:last]) if spot > first or first == 0 else ""
 
 
 def _name(line: Line, start: int, end: int) -> str:

@@ -6,45 +6,18 @@ that speak of the maker's own body; then each of the ways to write a table is tr
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
-from grammar.query import Measure
 from rules.engine.declare import Input
-from rules.engine.kinds import LENGTH
 from rules.engine.request import Given
 from rules.engine.units import factor
 from rules.fit.size_tables import FIGURE, Size, SizeTable
 
 from ..lexicon import Match
-from ..values import LENGTHS, Line, Value, base_value
+from ..values import Line, Value
+from .size_atoms import BEGINS, ENDS, OPENS, PLACES, SIGNS, SIZE_WORDS, Atom, atoms_of, table_atoms
 
-LETTERS = {
-    **{name: name.upper() for name in ("xxs", "xs", "s", "m", "l", "xl", "xxl", "xxxl")},
-    "small": "S", "medium": "M", "large": "L",
-}  # fmt: skip
-PLACES = {"bust": "bust", "chest": "bust", "waist": "waist", "hip": "hip", "height": "height", "seat": "hip"}
-OWN = frozenset("my im i ive she he her his me mine sister daughter son client person am".split())
-ASKS = frozenset(("what", "which", "whats"))
-SIZE_WORDS = frozenset(("size", "uk", "us", "eu", "eur", "chart", "table"))
-BEGINS = frozenset((":", "=", "is", "are", "fit", "has", "measure", "("))
-SIGNS = frozenset((",", "/", "-", "&", "and", "|", "x"))
-OPENS = frozenset((",", ":", ";", ".", "and", "\n"))
-ENDS = frozenset((".", "?", "!", ";", "\n"))
 LARGEST_IN_INCHES = 60  # a bare measure above it is in centimetres: no bust of a size table is larger in inches
-
-
-class Atom(NamedTuple):
-    """kind: number, name, place, sign or word. spot: its token; span: it is the first of two joined by - or "to"."""
-
-    kind: str
-    text: str
-    spot: int
-    value: Fraction = Fraction(0)
-    unit: str = ""
-    number: int = -1
-    span: bool = False
 
 
 Entry = tuple[str, list[tuple[str, Atom, Atom]], list[int]]
@@ -54,13 +27,16 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     """The table in the line, body or finished as the input wants, and the values it took."""
     free = {value.number for value in values}
     finished = "finished" in item.label
-    atoms = [atom for atom in _table_atoms(line, finished) if atom.number < 0 or atom.number in free]
+    atoms = [atom for atom in table_atoms(line, finished) if atom.number < 0 or atom.number in free]
     entries = _by_lists(atoms) or _by_grid(atoms) or _by_entries(atoms)
     if len(entries) < 2 or any(not measures for _, measures, _ in entries):
         return None, frozenset()
     unit = _unit(line, entries)
     lone = _lone_place(line)
-    sizes = tuple(Size(name, {(place or lone): _ends(low, high, unit) for place, low, high in measures}) for name, measures, _ in entries)
+    sizes = tuple(
+        Size(name, {(place or lone): _ends(low, high, unit) for place, low, high in measures})
+        for name, measures, _ in entries
+    )
     ordered = tuple(sorted(sizes, key=lambda size: min(size.at.values())))
     used = frozenset(number for *_, numbers in entries for number in numbers)
     places = ", ".join(place or "measure" for place in SizeTable(ordered, unit).places())
@@ -68,95 +44,31 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     return Given(SizeTable(ordered, unit), "text", text), used
 
 
-def read_figure(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
+def read_figure(
+    item: Input, line: Line, values: list[Value], matches: list[Match]
+) -> tuple[Given | None, frozenset[int]]:
     """Three measures of a figure in a row, bust, waist and hip: "36-28-38", "92/74/98 cm"."""
     free = {value.number for value in values}
-    atoms = [atom for atom in _atoms(line) if atom.kind == "sign" or (atom.kind == "number" and atom.number in free)]
+    atoms = [atom for atom in atoms_of(line) if atom.kind == "sign" or (atom.kind == "number" and atom.number in free)]
     for first in range(len(atoms) - 4):
         five = atoms[first : first + 5]
-        if [atom.kind for atom in five] != ["number", "sign", "number", "sign", "number"] or five[4].spot - five[0].spot > 4:
+        if [atom.kind for atom in five] != ["number", "sign", "number", "sign", "number"] or five[4].spot - five[
+            0
+        ].spot > 4:
             continue
         if five[1].text not in ("/", "-") or any(atom.value < 20 for atom in five[::2]):
             continue
         three = five[::2]
         unit = next((atom.unit for atom in reversed(three) if atom.unit), "") or _line_unit(line, three)
-        found = tuple((place, atom.value * factor(atom.unit or unit)) for place, atom in zip(FIGURE, three, strict=True))
+        found = tuple(
+            (place, atom.value * factor(atom.unit or unit)) for place, atom in zip(FIGURE, three, strict=True)
+        )
         text = "/".join(atom.text for atom in three) + ("" if three[2].unit else f" {unit}")
         return Given(found, "text", text), frozenset(atom.number for atom in three)
     return None, frozenset()
 
 
-# -- the row of atoms ------------------------------------------------------------------------------------------------
-
-
-def _atoms(line: Line) -> Iterator[Atom]:
-    for spot, word in enumerate(line.words):
-        value = line.at_value.get(spot)
-        if value is not None:
-            yield from _numbers(value, spot)
-        elif word in LETTERS:
-            yield Atom("name", LETTERS[word], spot)
-        elif word in PLACES:
-            yield Atom("place", PLACES[word], spot)
-        elif word in SIGNS:
-            yield Atom("sign", word, spot)
-        else:
-            yield Atom("word", word, spot)
-
-
-def _numbers(value: Value, spot: int) -> Iterator[Atom]:
-    for index, measure in enumerate(value.members):
-        if index:
-            between = value.text[: measure.start - value.start].rstrip()[-1:]
-            yield Atom("sign", "-" if value.shape == "span" and "/" not in value.text else between if between in SIGNS else ",", spot)
-        yield _number(measure, spot, value, joined=value.shape == "span" and index == 0)
-
-
-def _number(measure: Measure, spot: int, value: Value, joined: bool) -> Atom:
-    unit = measure.unit if measure.unit in LENGTHS and measure.per is None else ""
-    number, _ = base_value(measure, LENGTH) if unit else (abs(measure.value), "")
-    digits = measure.text.split()[0] if not unit else measure.text
-    return Atom("number", digits, spot, number / factor(unit) if unit else number, unit, value.number, joined)
-
-
-def _table_atoms(line: Line, finished: bool) -> list[Atom]:
-    """The atoms without those of clauses about the maker's own body, and only the finished measures or only the rest."""
-    kept: list[Atom] = []
-    own = asks = made_up = False
-    row = list(_atoms(line))
-    for at, atom in enumerate(row):
-        following = row[at + 1].text if at + 1 < len(row) else ""
-        if atom.text in ENDS:
-            own = asks = False
-            made_up = made_up and atom.text == ";"
-        elif atom.text in OWN:
-            own = True
-        elif atom.text in ("finish", "garment"):
-            made_up, own, asks = True, False, False
-        elif atom.text in ASKS:
-            asks = True
-        elif atom.text == ":":
-            asks = False
-        elif atom.text == "body":
-            made_up = False
-        if _opens_table(row, at, following):
-            own = asks = False
-        if not own and not asks and made_up == finished:
-            kept.append(atom)
-    return kept
-
-
-def _opens_table(row: list[Atom], at: int, following: str) -> bool:
-    atom = row[at]
-    if atom.text in SIZE_WORDS:
-        return at == 0 or row[at - 1].text not in ("what", "which", "pattern", "whats", "my")
-    if atom.kind not in ("number", "name") or atom.unit:
-        return False
-    told = following == "is" and at + 2 < len(row) and row[at + 2].kind == "number"
-    return told or following in (":", "=")
-
-
-# -- the ways to write a table -------------------------------------------------------------------------------------------
+# -- the ways to write a table ----------------------------------------------------------------------------------------
 
 
 def _runs(atoms: list[Atom]) -> list[tuple[str, list[Atom]]]:
@@ -178,7 +90,10 @@ def _runs(atoms: list[Atom]) -> list[tuple[str, list[Atom]]]:
 def _by_lists(atoms: list[Atom]) -> list[Entry]:
     """ "sizes 10, 12, 14: bust 83, 87, 92; waist 64, 68, 73", "bust 83 87 92 for 10 12 14"."""
     runs = _runs(atoms)
-    names = next((run for label, run in runs if len(run) > 1 and (label == "size" or all(atom.kind == "name" for atom in run))), None)
+    names = next(
+        (run for label, run in runs if len(run) > 1 and (label == "size" or all(atom.kind == "name" for atom in run))),
+        None,
+    )
     names = names or next((run for label, run in runs if len(run) > 1 and label == "for"), None)
     if names is None:
         return []
@@ -189,7 +104,9 @@ def _by_lists(atoms: list[Atom]) -> list[Entry]:
     entries: list[Entry] = []
     for row, name in enumerate(names):
         measures = [(place, *_pair_at(run, row, count)) for place, run in columns]
-        entries.append((name.text.split()[0], measures, [name.number, *(atom.number for _, run in columns for atom in run)]))
+        entries.append(
+            (name.text.split()[0], measures, [name.number, *(atom.number for _, run in columns for atom in run)])
+        )
     return entries
 
 
@@ -198,7 +115,7 @@ def _pair_at(run: list[Atom], row: int, count: int) -> tuple[Atom, Atom]:
 
 
 def _by_grid(atoms: list[Atom]) -> list[Entry]:
-    """ "size bust waist hip 10 83 64 88 12 87 68 92": a head of places, then a size and its measures again and again."""
+    """ "size bust waist hip 10 83 64 88 12 87 68 92": a head of places, then a size and its measures over and over."""
     plain = [atom for atom in atoms if atom.kind in ("number", "place", "name") or atom.text == "size"]
     for at, atom in enumerate(plain):
         places = []
@@ -207,15 +124,27 @@ def _by_grid(atoms: list[Atom]) -> list[Entry]:
             at += 1
         cells = plain[at + 1 :]
         wide = len(places) + 1
-        if not places or len(cells) < 2 * wide or len(cells) % wide or any(cell.kind not in ("number", "name") for cell in cells):
+        if (
+            not places
+            or len(cells) < 2 * wide
+            or len(cells) % wide
+            or any(cell.kind not in ("number", "name") for cell in cells)
+        ):
             continue
         rows = [cells[first : first + wide] for first in range(0, len(cells), wide)]
-        return [(row[0].text, [(place, cell, cell) for place, cell in zip(places, row[1:], strict=True)], [c.number for c in row]) for row in rows]
+        return [
+            (
+                row[0].text,
+                [(place, cell, cell) for place, cell in zip(places, row[1:], strict=True)],
+                [c.number for c in row],
+            )
+            for row in rows
+        ]
     return []
 
 
 def _by_entries(atoms: list[Atom]) -> list[Entry]:
-    """ "10 is 83 cm, 12 is 87", "10: 83/64/88", "S 83-87, M 88-92", "size 10 bust 83 waist 64, size 12 bust 87 waist 68"."""
+    """ "10 is 83 cm, 12 is 87", "10: 83/64/88", "S 83-87, M 88-92", "size 10 bust 83 waist 64, size 12 bust 87"."""
     starts = [at for at in range(len(atoms)) if _starts_entry(atoms, at)]
     head = [atom.text for atom in atoms[: starts[0]] if atom.kind == "place"] if starts else []
     entries = []
@@ -255,7 +184,8 @@ def _measures(cells: list[Atom], head: list[str]) -> tuple[list[tuple[str, Atom,
         return [(place, numbers[0], numbers[1])], [atom.number for atom in numbers]
     named = any(cell.kind == "place" for cell in cells)
     order = head if len(head) == len(numbers) else list(FIGURE) if len(numbers) == len(FIGURE) else head[:1] or [""]
-    measures, place = [], next((cell.text for cell in cells if cell.kind == "place"), "")
+    measures: list[tuple[str, Atom, Atom]] = []
+    place = next((cell.text for cell in cells if cell.kind == "place"), "")
     for cell in cells:
         if cell.kind == "place":
             place = cell.text
@@ -269,7 +199,7 @@ def _is_range(cells: list[Atom], numbers: list[Atom]) -> bool:
     return numbers[0].value < numbers[1].value and any(cell.text in ("-", "to") for cell in between)
 
 
-# -- units and places ----------------------------------------------------------------------------------------------------
+# -- units and places -------------------------------------------------------------------------------------------------
 
 
 def _unit(line: Line, entries: list[Entry]) -> str:

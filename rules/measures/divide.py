@@ -1,0 +1,188 @@
+"""A length in equal parts, with the marks, or cut into pieces, with what is left."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Input, Rule, Step
+from ..engine.kinds import COUNT, LENGTH, TEXT
+from ..engine.outcome import Outcome
+from ..engine.rounding import COUNT_DOWN, FINE
+from ..engine.run import Needs, Run
+from ..engine.text import shown
+
+MOST_MARKS = 40  # more marks than this are not listed one by one
+
+
+def _marks(run: Run) -> Outcome:
+    """Where to mark the equal parts, measured from one end. Raises Needs when no number of parts is given."""
+    parts, total = int(run.get("parts")), run.get("total")
+    if parts > MOST_MARKS or parts < 2:
+        raise Needs("")
+    unit = "in" if run.system == "in" else "cm"
+    marks = ", ".join(shown(total * number / parts, unit).removesuffix(f" {unit}") for number in range(1, parts))
+    run.say("Mark from one end, adding a part each time", "", "", f"{marks} {unit}")
+    return Outcome({"marks": f"{marks} {unit}"})
+
+
+DIVIDE = Rule(
+    topic="divide",
+    family="measures",
+    says=(
+        "divide",
+        "equal parts",
+        "divided into",
+        "split",
+        "split into",
+        "equal lengths",
+        "cut into",
+        "equal pieces",
+        "left over",
+        "pieces from",
+        "how many pieces",
+        "leftover",
+        "equal sections",
+        "evenly into",
+        "into equal",
+        "equally",
+        "whats left over",
+        "what's left",
+        "lengths from",
+        "pieces out of",
+        "cut up",
+        "mark off",
+        "pieces can i cut",
+    ),
+    about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
+    inputs=(
+        Input(
+            "total",
+            "whole length",
+            LENGTH,
+            says=(
+                "length",
+                "whole",
+                "from",
+                "have",
+                "total",
+                "ribbon",
+                "roll",
+                "cord",
+                "tape",
+                "strip",
+                "elastic",
+                "lace",
+            ),
+            ask="How long is the whole?",
+            example="4 m",
+            sane="1 mm..100 km",
+            practice="1 m..10 m by 10 cm",
+        ),
+        Input(
+            "parts",
+            "parts",
+            COUNT,
+            says=(
+                "parts",
+                "equal parts",
+                "pieces",
+                "sections",
+                "equal pieces",
+                "into",
+                "equal",
+                "ways",
+                "lengths",
+                "spaces",
+                "people",
+                "bits",
+            ),
+            noun="part",
+            ask="Into how many parts (or pieces of what length)?",
+            example="6 parts",
+            sane="1..100000",
+            practice="2..12",
+        ),
+        Input(
+            "piece",
+            "piece length",
+            LENGTH,
+            says=(
+                "pieces",
+                "each",
+                "piece",
+                "lengths",
+                "long pieces",
+                "pieces of",
+                "piece length",
+                "bits",
+                "every",
+                "long each",
+                "strips",
+                "long",
+            ),
+            ask="How long is each piece?",
+            example="35 cm",
+            extra=True,
+            sane="0.1 mm..10 km",
+            practice="5 cm..40 cm by 5 cm",
+        ),
+    ),
+    steps=(
+        Step(
+            "each",
+            "Divide the whole length by the parts",
+            "total / parts",
+            LENGTH,
+            rounding=FINE,
+            label="each part",
+            says=("each part", "each", "how long", "how wide", "how big", "each piece"),
+        ),
+        Step(
+            "marks",
+            "Where to mark",
+            kind=TEXT,
+            label="marks",
+            says=(
+                "marks",
+                "where do i mark",
+                "where to mark",
+                "mark",
+                "where",
+                "where do i stitch",
+                "where do i sew",
+                "where do i cut",
+            ),
+        ),
+        Step(
+            "pieces",
+            "Divide by the length of a piece, and take whole pieces",
+            "total / piece",
+            COUNT,
+            rounding=COUNT_DOWN,
+            noun="piece",
+            says=("how many pieces", "how many", "number of pieces", "how many lengths"),
+        ),
+        Step(
+            "left",
+            "Take the pieces from the whole",
+            "total - rounded(pieces) * piece",
+            LENGTH,
+            rounding=FINE,
+            label="left over",
+            says=("left over", "leftover", "remainder", "left", "waste", "spare"),
+        ),
+    ),
+    answers=("each", "marks", "pieces", "left"),
+    headline=(
+        "Each part is {each}; mark at {marks}.",
+        "Each part is {each}.",
+        "It gives {pieces}, with {left} left over.",
+        "{left} is left over.",
+    ),
+    algorithm=_marks,
+    source=ARITHMETIC,
+    notes=("No loss in cutting is counted.",),
+    examples=(
+        "4 metres of ribbon, 35cm pieces, how many and whats left over -> 11 pieces; 15 cm",
+        "divide 45 cm into 6 equal parts -> 7.5 cm; 7.5, 15, 22.5, 30, 37.5 cm",
+        "cut 3 yd of tape into pieces 8 in long, how many pieces -> 13 pieces; 4 in",
+    ),
+)

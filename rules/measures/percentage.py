@@ -1,0 +1,209 @@
+"""Percentages of a measure, and one measure as a percentage of another."""
+
+from __future__ import annotations
+
+from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
+from ..engine.kinds import ANY, PERCENT
+from ..engine.outcome import Outcome
+from ..engine.request import Amount
+from ..engine.rounding import PERCENT_TENTH
+from ..engine.run import Impossible, Run
+from ..engine.text import shown
+from ..engine.units import same_kind
+
+
+def _percent_of(run: Run) -> Outcome:
+    """The percentage of a measure, the measure less it, or the measure and it besides."""
+    given = run.given("amount")
+    share, how = run.get("percent"), run.get("how")
+    part = given.value * share
+    whole = {"of": part, "off": given.value - part, "more": given.value + part}[how]
+    unit = run.request.unit if run.request.unit and same_kind(run.request.unit, given.unit) else given.unit
+    run.say(
+        "Divide the percentage by 100 and multiply",
+        "amount × percentage ÷ 100",
+        f"{given.text} × {shown(share, '%')}",
+        shown(part, unit),
+    )
+    if how != "of":
+        run.say(
+            "Take it off" if how == "off" else "Add it",
+            "",
+            f"{given.text} {'−' if how == 'off' else '+'} {shown(part, unit)}",
+            shown(whole, unit),
+        )
+    return Outcome({"result": Amount(whole, unit), "part": Amount(part, unit)})
+
+
+PERCENTAGE = Rule(
+    topic="percentage",
+    family="measures",
+    says=(
+        "percent of",
+        "percentage of",
+        "per cent of",
+        "percent off",
+        "percent more",
+        "percent less",
+        "add percent",
+        "percentage",
+        "% of",
+        "bigger by",
+        "smaller by",
+        "increase",
+        "decrease",
+        "plus percent",
+        "minus percent",
+        "increase by",
+        "decrease by",
+        "percent",
+    ),
+    about="A percentage of any measure, or the measure with it taken off or added.",
+    inputs=(
+        Input("amount", "amount", ANY, says=("of", "off", "to", "from"), ask="Of what?", example="3.2 m"),
+        Input(
+            "percent",
+            "percentage",
+            PERCENT,
+            says=("percent", "percentage", "by", "plus", "less", "more"),
+            ask="What percentage?",
+            example="15 %",
+            sane="0 %..1000 %",
+            practice="5 %..50 % by 5 %",
+        ),
+        choice(
+            "how",
+            "what to do with it",
+            {
+                "of": ("of",),
+                "off": (
+                    "off",
+                    "less",
+                    "take off",
+                    "minus",
+                    "reduce by",
+                    "reduced by",
+                    "smaller",
+                    "shorter",
+                    "decrease by",
+                    "decrease",
+                    "knock off",
+                ),
+                "more": (
+                    "more",
+                    "plus",
+                    "add",
+                    "added",
+                    "bigger",
+                    "larger",
+                    "longer",
+                    "increase by",
+                    "extra",
+                    "on top",
+                    "increase",
+                ),
+            },
+            default="of",
+            because="the percentage of it, unless off or more is said",
+        ),
+    ),
+    steps=(
+        Step("result", "The percentage", kind=ANY, label="result"),
+        Step("part", "The percentage by itself", kind=ANY, label="the percentage of it"),
+    ),
+    answers=("result", "part"),
+    headline=("{result}.",),
+    algorithm=_percent_of,
+    no_unknown=("amount", "percent"),
+    source=ARITHMETIC,
+    examples=(
+        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m",
+        "percentage: 20% off 45 cm -> 36 cm; 9 cm",
+        "increase 80 cm by 10% -> 88 cm",
+    ),
+)
+
+
+def _share(run: Run) -> Outcome:
+    """One measure as a percentage of another. Raises Impossible for two of different kinds."""
+    part, whole = run.given("part"), run.given("whole")
+    if not whole.value or not same_kind(part.unit, whole.unit):
+        raise Impossible(
+            f"{part.text} is no part of {whole.text}: they must be measures of one kind. Such as: what "
+            f"percentage of 80 cm is 12 cm"
+        )
+    share = part.value / whole.value
+    run.say("Divide the part by the whole", "part ÷ whole", f"{part.text} ÷ {whole.text}", shown(share, "%"))
+    if run.get("how") == "difference":
+        share = share - 1
+        run.say("Take away the whole, 100 %", "", "", shown(share, "%"))
+    return Outcome({"share": share})
+
+
+PERCENTAGE_OF_WHOLE = Rule(
+    topic="what percentage",
+    family="measures",
+    says=(
+        "what percentage",
+        "what percent",
+        "as a percentage",
+        "as a percentage of",
+        "as a percent of",
+        "what share",
+        "percentage is",
+        "percent is",
+        "what per cent",
+    ),
+    about="One measure as a percentage of another.",
+    inputs=(
+        Input("part", "part", ANY, says=("is", "part", "used", "out of"), ask="What is the part?", example="12 cm"),
+        Input(
+            "whole",
+            "whole",
+            ANY,
+            says=("of", "out of", "whole", "total", "from", "than"),
+            ask="Of what whole?",
+            example="80 cm",
+        ),
+        choice(
+            "how",
+            "how",
+            {
+                "share": ("share of",),
+                "difference": (
+                    "bigger",
+                    "larger",
+                    "longer than",
+                    "more than",
+                    "smaller",
+                    "shorter",
+                    "less than",
+                    "wider",
+                    "narrower",
+                ),
+            },
+            default=(Default("share", derived=True),),
+        ),
+    ),
+    steps=(
+        Step(
+            "share",
+            "The part as a percentage of the whole",
+            kind=PERCENT,
+            rounding=PERCENT_TENTH,
+            label="percentage",
+            says=("percentage", "percent"),
+        ),
+    ),
+    answers=("share",),
+    headline=("It is {share}.",),
+    algorithm=_share,
+    no_unknown=("part", "whole"),
+    source=ARITHMETIC,
+    examples=(
+        "what percentage of 80 cm is 12 cm -> 15 %",
+        "12 in is what percent of 1 yd -> 33.3 %",
+        "what percentage is 35 of 140 -> 25 %",
+        "what percentage bigger is 110 cm than 100 cm -> 10 %",
+    ),
+)
