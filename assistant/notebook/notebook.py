@@ -69,6 +69,19 @@ class Notebook:
         except Trouble as trouble:
             return known, str(trouble)
 
+    def names(self) -> tuple[str, ...]:
+        """The names of what is kept, as a maker would type them; none when the notebook cannot be read."""
+        if not self.path.exists():
+            return ()
+        from . import names
+        from .trouble import Trouble
+
+        try:
+            with self.store.reading() as page:
+                return names.of_page(page)
+        except Trouble:
+            return ()
+
     # -- one sentence -------------------------------------------------------------------------------------------
 
     def _carry_out(self, act: str, keeps: bool, found: Found, said: list[Token], talk: Conversation) -> Answer | None:

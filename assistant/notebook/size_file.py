@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
-from assistant.understand.readers.size_table import LARGEST_IN_INCHES, PLACES
+from assistant.understand.readers.size_atoms import PLACES
+from assistant.understand.readers.size_table import LARGEST_IN_INCHES
 from assistant.understand.tokens import tokens
 from grammar import Reader
 from grammar.query import Measure, Span

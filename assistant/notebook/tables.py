@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from assistant.understand.readers import size_table
+from assistant.understand.readers.size_atoms import PLACES
 from rules.engine.answer import Answer
 from rules.engine.declare import Input
 from rules.engine.kinds import SIZES
@@ -151,7 +152,7 @@ def _size(hearing: Hearing, owner: str, whose: str) -> Answer | None:
         return None
     table = of_body(thing.body)
     kept = [
-        one for one in hearing.page.all(MEASURE, owner) if size_table.PLACES.get(one.name, one.name) in table.places()
+        one for one in hearing.page.all(MEASURE, owner) if PLACES.get(one.name, one.name) in table.places()
     ]
     if not kept:
         name = whose.removesuffix("'s") if owner else "you"
