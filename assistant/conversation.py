@@ -244,6 +244,10 @@ class Conversation:
             self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
         return made
 
+    def names(self) -> tuple[str, ...]:
+        """What is kept in the notebook, by name, for completion."""
+        return self.notebook.names() if self.notebook is not None else ()
+
     # -- for those who look on ----------------------------------------------------------------------------------
 
     def reading(self, text: str) -> Live:
