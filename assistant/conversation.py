@@ -191,6 +191,9 @@ class Conversation:
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
+        if self.tried(best, heard).answer.status == "answered":
+            # A rule defers only to one that can do its work here.
+            rivals = [one for one in rivals if one.rule.topic not in best.rule.defers or self.tried(one, heard).answer.status == "answered"]
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
@@ -246,6 +249,10 @@ class Conversation:
             waiting = frozenset(missing.name for missing in made.missing)
             self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
         return made
+
+    def names(self) -> tuple[str, ...]:
+        """What is kept in the notebook, by name, for completion."""
+        return self.notebook.names() if self.notebook is not None else ()
 
     # -- for those who look on ----------------------------------------------------------------------------------
 

@@ -219,7 +219,6 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
 def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
     values = reading.line.values
     return bool(values) and not values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 

@@ -192,7 +192,8 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     taken: dict[str, Given] = {}
     known = _known(talk, request, answer)
     for item in rule.inputs:
-        if item.name in filled or item.extra or item.default is not None:
+        always = any(not default.when for default in item.defaults)
+        if item.name in filled or item.extra or always or item.options:
             continue
         given = known.get(item.label)
         if given is not None:

@@ -176,8 +176,10 @@ def _like_example(item: Input, pick: Pick, system: str) -> Given | None:
         value, unit, _ = literal(item.example, system)
     except ValueError:
         return None
+    if not unit and item.kind.base != "1":
+        return None
     size = factor(unit) if unit else Fraction(1)
-    value = max(size, round(value * (5 + pick(11)) / 10 / size) * size)
+    value = max(size, round(value * (8 + pick(5)) / 10 / size) * size)
     low, high = bounds(item.sane, system) if item.sane else (None, None)
     if (low is not None and value < low) or (high is not None and value > high):
         return None
