@@ -12,6 +12,7 @@ from .declare import DeclarationError, Input, Rule, Step, When
 from .outcome import Outcome
 
 FAMILY = "plans"
+TO_BUY = "buy_"  # how the steps of what is bought begin
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,7 @@ class Buy:
     @property
     def step(self) -> str:
         """The name of the plan's step for it."""
-        return f"buy_{self.thing.replace(' ', '_').replace('-', '_')}"
+        return f"{TO_BUY}{self.thing.replace(' ', '_').replace('-', '_')}"
 
     def say(self, text: str) -> str:
         return self.phrase.replace("{}", text) if self.phrase else f"{text} of {self.thing}"

@@ -74,29 +74,33 @@ def _wanted(bench: Bench, part: Part) -> bool:
 
 
 def _work(bench: Bench, part: Part) -> None:
+    """A part worked by its rule: what it buys, cuts and tells is put on the bench. Raises Impossible, naming the part."""
     request = _request(bench, part)
     own = Run(part.rule, request)
     try:
         made = forwards(part.rule, request, own)
+        if made.status != "answered":
+            raise Needs(_asked_of(bench, part, made))
+        bench.runs[part.name] = own
+        _buy(bench, part, own, made)
+        for line in part.cuts:
+            _cut(bench, own, line)
     except (Impossible, NoAnswer) as error:
         raise Impossible(f"{part.title}: {error}") from error
-    if made.status != "answered":
-        raise Needs(_asked_of(bench, part, made))
-    bench.runs[part.name] = own
     bench.used.update(_input_name(source) for name, source in part.given.items() if name in own.touched)
     bench.used.update(name for name in SHARED if name in own.touched)
-    _buy(bench, part, own, made)
-    for line in part.cuts:
-        _cut(bench, own, line)
-    for name in part.takes:
-        if name in own.values:
-            bench.values[name] = own.values[name]
+    bench.values.update({name: own.values[name] for name in part.takes if name in own.values})
+    bench.parts.append((part.title, _told(bench, part, made)))
+
+
+def _told(bench: Bench, part: Part, made: Answer) -> Answer:
+    """A part's answer as the plan tells it: in the plan's own words for what is bought and what was assumed."""
     names = {result.key: buy.thing for result, buy in _buys(part, made)}
     results = tuple(replace(result, name=names.get(result.key, result.name)) for result in made.results if result.key not in part.leaves)
     assumed = tuple(replace(value, name=_plan_label(bench, part, value.name)) for value in made.assumed)
     head = part.headline.format(**{result.key: with_other(result) for result in made.results}) if part.headline else made.headline
     told = replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())
-    bench.parts.append((part.title, replace(told, drawing=None, notes=()) if part.plain else told))
+    return replace(told, drawing=None, notes=()) if part.plain else told
 
 
 def _input_name(source: Source) -> str:

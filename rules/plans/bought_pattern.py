@@ -27,7 +27,7 @@ def _stuff(called: str, *says: str) -> tuple[Input, ...]:
               extra=True, spoken=True, sane="10 cm..5 m"),
         Input(f"{called}_width", f"width of the {called} in the shop", LENGTH, says=tuple(f"{prefix} {word}" for word in words for prefix in ("wide", "my", "shop's")),
               extra=True, spoken=True, sane="10 cm..5 m"),
-        price(called, *says),
+        price(called, *says, f"{called} at"),  # "0.6 m of lining at £5/m": the one word is the length's, both are the price's
     )
 
 
@@ -61,9 +61,9 @@ PATTERN_PLAN = plan(
     sizes=(("bust", "waist", "hip"),),
     parts=(
         Part("size", "Size and ease", SIZE_CHOICE, same("table", "finished", "named", "bust", "waist", "hip", "figure", "garment", cloth="kind_of_cloth"),
-             any_of=("table", "named")),
+             takes=("size", "blend", "ease_bust", "ease_waist", "ease_hip"), any_of=("table", "named")),
         Part("height", "For the height", FOR_HEIGHT, {"drafted": "drafted", "own": "own", "length": "original"}, needs=("drafted", "own", "original")),
-        Part("lengths", "Length", LENGTH_CHANGE, {"changes": "changes", "original": "original"}, needs=("changes",)),
+        Part("lengths", "Length", LENGTH_CHANGE, {"changes": "changes", "original": "original"}, takes=("change", "new"), needs=("changes",)),
         Part("cloth", "Cloth", BOUGHT_PATTERN, {**same(*CLOTH), "lengthen": "lengths.change"}, buys={"cloth": Buy("cloth")}, takes=VERDICT),
         *(Part(called, called.capitalize(), WIDTH_SWAP, {"stated_length": called, "stated_width": (f"{called}_stated_width", f"{called}_width", usual),
                                                          "width": (f"{called}_width", f"{called}_stated_width", usual), "price": f"{called}_price"},

@@ -51,7 +51,7 @@ CIRCLE_SKIRT_PLAN = plan(
     ),
     parts=(
         Part("skirt", "Skirt", CIRCLE_SKIRT, same("waist", "length", "part", "ease", "seam", "hem", "in_hand", "price", fraction=Told("fraction"), width=Told("width")),
-             buys={"cloth": Buy("cloth")}, takes=VERDICT, cuts=(CutLine("skirt, by radii", "cut_radius", "outer", "cloth"),)),
+             buys={"cloth": Buy("cloth")}, takes=("radius", "cut_radius", "outer", "sweep", *VERDICT), cuts=(CutLine("skirt, by radii", "cut_radius", "outer", "cloth"),)),
         shrunk("skirt", "cloth", Buy("cloth")),
         Part("band", "Waistband", STRAP, {"drop": Fixed("0 in | 0 cm"), "apart": "waist", "inset": "under", "kind": Fixed("tube"), "finished": "band", "seam": "seam"},
              leaves=("webbing", "cost"), headline="Cut the waistband {strap} long and {tube} wide, to fold in half along its length.",

@@ -44,7 +44,7 @@ CUSHION_PLAN = plan(
     ),
     sizes=(("pad", "pad_height"),),
     parts=(
-        Part("cover", "Cover", CUSHION_COVER, same(*COVER, width=Told("width")), leaves=("cloth", "rows", "cost"),
+        Part("cover", "Cover", CUSHION_COVER, same(*COVER, width=Told("width")), takes=("front", "back", "height"), leaves=("cloth", "rows", "cost"),
              headline="Cut the front {front} wide and the back {back} wide, all {height} high.",
              cuts=(CutLine("front", "front", "height", "cloth", "count"),)),
         Part("backs", "Backs", CUSHION_COVER, same(*COVER, width=Told("width")), asked=("back",), leaves=("cloth", "rows", "cost", "front", "height"),

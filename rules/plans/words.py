@@ -29,7 +29,7 @@ def like(rule: Rule, called: str, /, **changes: object) -> Input:
 
 def price(called: str, *says: str) -> Input:
     """The price a length of something bought besides the main cloth."""
-    return Input(f"{called.replace(' ', '_')}_price", f"price of the {called}", PRICE, says=(*says, called, f"the {called}", f"{called} at"), extra=True,
+    return Input(f"{called.replace(' ', '_')}_price", f"price of the {called}", PRICE, says=(*says, called, f"the {called}"), extra=True,
                  spoken=True, practice="1 money/m..60 money/m")  # fmt: skip
 
 
