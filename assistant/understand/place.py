@@ -29,7 +29,7 @@ STATED_COST = 1.6
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
-PAIRED = 1.2
+PAIRED = 1.7
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
