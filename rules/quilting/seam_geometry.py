@@ -12,7 +12,8 @@ NAMES = {
 }
 # What happens at the end of a side where it meets the diagonal at half a right angle.
 POINTED_END = (
-    Fact("The diagonal is cut one seam outside its sewn line; measured along the side, at half a right angle to it, that is the diagonal of "
+    Fact("The diagonal is cut one seam outside its sewn line; measured along the side, at half a right angle to it, "
+    "that is the diagonal of "
          "a square of one seam, by Pythagoras", "shift ^ 2 = seam ^ 2 + seam ^ 2"),
     Follows("Take the square root of both", "shift = seam * sqrt(2)"),
     Fact("The side itself is cut one seam outside its sewn line, and there the slanting edge has gone one seam further",
@@ -57,7 +58,8 @@ def diagonal(step: str, side: str, words: str) -> Derivation:
     return Derivation(
         step,
         (
-            Fact(f"{words}: the squares of two sides make the square of the diagonal, by Pythagoras", f"{step} ^ 2 = {side} ^ 2 + {side} ^ 2"),
+            Fact(f"{words}: the squares of two sides make the square of the diagonal, by Pythagoras",
+            f"{step} ^ 2 = {side} ^ 2 + {side} ^ 2"),
             Follows("Both sides are alike", f"{step} ^ 2 = 2 * {side} ^ 2"),
             Follows("Take the square root of both", f"{step} = {side} * sqrt(2)"),
         ),
