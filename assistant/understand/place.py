@@ -303,7 +303,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if slot.stated and value.soft:
+        if value.soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
@@ -313,7 +313,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer:
             continue  # "72 in wide" is no length
-        if value.soft and value.main.value == 1 and affinity < BESIDE:
+        if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer:
             continue
