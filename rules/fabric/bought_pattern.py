@@ -26,8 +26,7 @@ from .width_swap import (
 LENGTHENING = Input(
     "lengthen", "lengthening", LENGTH,
     says=("longer", "lengthen", "lengthened", "lengthening", "add", "extra length", "taller", "more in length", "long"),
-    default=Default("0 cm", derived=True), spoken=True, sane="0 cm..1 m", practice="2 cm..10 cm by 1 cm",
-    usual="0 cm..40 cm",
+    default=Default("0 cm", derived=True), spoken=True, sane="-1 m..1 m", practice="2 cm..10 cm by 1 cm", usual="0 cm..40 cm",
 )  # fmt: skip
 REPEAT = Input(
     "repeat", "pattern repeat", LENGTH, says=("repeat", "pattern repeat", "check", "checks", "plaid", "stripe repeat",
@@ -90,6 +89,7 @@ BOUGHT_PATTERN = Rule(
     source=f"common practice; {EXTRA_SOURCE}",
     cautions=(
         TOO_WIDE, FAR_APART, NAP_NAMED,
+        Caution("Shortening is not taken off the cloth to buy: what it saves depends on the lay", when="lengthen < 0"),
         Caution("Matching a print can take more still: lay out the main pieces before cutting", when="repeat > 0"),
         Caution("Wash a test square first: the label's figure is only an average", when="shrink > 0"),
     ),
