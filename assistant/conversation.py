@@ -23,7 +23,7 @@ from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.values import Line, lay_out
+from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
@@ -164,6 +164,8 @@ class Conversation:
         topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if any(kinds_of(value.main)[:1] == ("price a length",) for value in heard.line.values):
+            topics += self.mind.telling()
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:

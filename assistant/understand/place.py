@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
-from rules.engine.buying import BUYING, told_in_hand
+from rules.engine.buying import BUYING, IN_HAND, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
@@ -315,7 +315,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue  # "72 in wide" is no length
         if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
-        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+        if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
@@ -426,6 +426,13 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
+
+
+def _made_from(line: Line, value: Value, slot: Slot) -> bool:
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm"."""
+    if slot.name != IN_HAND.name or not _past_its_width(line, value):
+        return False
+    return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]
 
 
 def _past_its_width(line: Line, value: Value) -> int:
