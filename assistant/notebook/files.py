@@ -134,7 +134,8 @@ def export(hearing: Hearing) -> Answer | None:
     path, replacing = _path(hearing)
     if path.suffix.lower() not in (".json", ""):
         return reply.cannot(
-            f"The whole notebook is written as JSON, and {path} does not look like it. Type: export the notebook to notebook.json"
+            f"The whole notebook is written as JSON, and {path} does not look like it. "
+            "Type: export the notebook to notebook.json"
         )
     text = whole.as_text(hearing.page)
     return _put(
@@ -157,8 +158,10 @@ def bring_in(hearing: Hearing) -> Answer | None:
         return reply.cannot(f"I cannot read {path} ({error.strerror or error}). Nothing was changed.")
     if not hearing.page.empty:
         if not replacing:
-            return reply.cannot(f"This notebook is not empty, so nothing was changed. To put {path} in place of what is kept (undo brings "
-                                f"it back), type: import the notebook from {path}, replacing it")  # fmt: skip
+            return reply.cannot(
+                f"This notebook is not empty, so nothing was changed. To put {path} in place of what is kept "
+                f"(undo brings it back), type: import the notebook from {path}, replacing it"
+            )
         whole.replace(hearing.page, found)
         return reply.done(
             f"The notebook is now as {path} has it: {len(found['thing'])} things.",

@@ -1,4 +1,4 @@
-"""Questions that take a measure from the notebook: "elastic for my waist", "ease at the bust for Ines", "and for Tomas?".
+"""Questions that take a measure from the notebook: "elastic for my waist", "ease at the bust for Ines".
 
 What is kept is put into the line beside the words that name it, and the line is then read like any other: so a measure
 finds its place in a rule by the same words that a typed one would. The answer lists it as given, from the notebook.
@@ -42,7 +42,7 @@ class Filling:
 
 
 def answer(notebook: Notebook, said: Sequence[Token], heard: Heard, talk: Conversation) -> Answer | None:
-    """The answer to a line with what it names put in; None when it names nothing kept, or is answered better without."""
+    """The answer to a line with what it names put in; None when it names nothing kept, or is better without."""
     try:
         with notebook.store.reading() as page:
             owners = _owners(page, said)
@@ -140,7 +140,7 @@ def _answer(notebook: Notebook, heard: Heard, talk: Conversation, fillings: Sequ
 
 
 def asked(talk: Conversation, text: str, fillings: Sequence[Filling], kept: Mapping[str, Given]) -> Answer:
-    """The answer to a text with fillings put in, and tables (by kind) handed with it; the question stays as it was typed."""
+    """The answer to a text with fillings put in, and tables (by kind) handed with it; its question is the text."""
     whole, spans = _filled(text, fillings)
     line = talk.hear(whole)
     line.line.kept.update(kept)

@@ -17,7 +17,7 @@ from .stash import PRICE, in_words, lost, put_more
 
 
 def keep(hearing: Hearing) -> Answer | None:
-    """Keep the last answer. With a name of a project, for that one; with a name of a thing, what is bought is called so."""
+    """Keep the last answer, for the project named if one is; with a name, what is bought is called so."""
     made = hearing.last
     if made is None or made.topic == reply.TOPIC:
         return reply.unsure("There is no answer to keep yet. Ask first, then type: keep that")

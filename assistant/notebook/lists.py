@@ -38,7 +38,8 @@ def told(page: Page, owners: Sequence[Thing]) -> Answer:
     to_buy = [entry for entry in listed.entries if entry.buy]
     if not listed.entries:
         return reply.told(
-            "The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list"
+            "The shopping list is empty. After an answer, keep that puts what it needs on it; "
+            "or: add 2 zips to the shopping list"
         )
     if not to_buy:
         return reply.told(
@@ -63,7 +64,7 @@ def left(hearing: Hearing) -> Answer | None:
 
 
 def _owners(hearing: Hearing) -> list[Thing] | Answer | None:
-    """The projects meant: the one named, or all in work; None when what is named is a question's ("for a 60 x 72 in quilt")."""
+    """The projects meant: the one named, or all in work; None when it is a question ("for a 60 x 72 in quilt")."""
     if not hearing.has("project"):
         return in_work(hearing.page)
     project = projects.meant(hearing)

@@ -1,4 +1,4 @@
-"""Measures of people: kept, told, forgotten. Things of the kind "measure", the owner being the person ("" for the maker)."""
+"""Measures of people: kept, told, forgotten. Things of the kind "measure"; the owner is the person, "" for the maker."""
 
 from __future__ import annotations
 

@@ -67,7 +67,7 @@ def pieces(pattern: str) -> tuple[Piece, ...]:
 
 
 def meet(pattern: str, said: Sequence[Token], text: str) -> Found | None:
-    """The slots of a pattern filled from a whole line, each as short as may be; None when the line is not such a sentence."""
+    """The slots of a pattern filled from a whole line, each as short as may be; None when it is no such sentence."""
     if len(said) > LONGEST:
         return None
     slots: dict[str, tuple[Token, ...]] = {}

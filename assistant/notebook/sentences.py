@@ -16,7 +16,8 @@ KEEPS: tuple[tuple[str, str], ...] = (
     ("my? money|prices is|are in <units>", "habits.keep_units"),
     ("use|prefer? pounds|dollars|euros", "habits.keep_money"),
     (
-        "my? the? shop|shops|it sells|sell|cuts|cut cloth|fabric|it|material? by|in|to steps? of? the|a? nearest? <measure>",
+        "my? the? shop|shops|it sells|sell|cuts|cut cloth|fabric|it|material? "
+        "by|in|to steps? of? the|a? nearest? <measure>",
         "habits.keep_shop",
     ),
     ("i? always|usually use|allow|take|add|have a|an? <measure> for|as? my|the? <name>", "habits.keep_always"),
@@ -24,7 +25,8 @@ KEEPS: tuple[tuple[str, str], ...] = (
     ("from now on my|the? <name> is|of? <measure>", "habits.keep_always"),
     ("forget my|the habits|defaults", "habits.forget_all"),
     (
-        "remember|keep|set? that? the|a? usable|seam|seams|hem|fabric|cloth|width|joins|corners|overlap|ease <name>? <measure>",
+        "remember|keep|set? that? the|a? usable|seam|seams|hem|fabric|cloth|width|joins|corners|overlap|ease "
+        "<name>? <measure>",
         "habits.keep_usual",
     ),
     ("i've|i have? got? <about> in my? stash|hand", "stash.have"),
@@ -79,15 +81,18 @@ KEEPS: tuple[tuple[str, str], ...] = (
     ("i? need|want to? buy? <about> for <project>", "keeping.need"),
     ("i? need|want to? buy? <about>", "keeping.need"),
     (
-        "i? shortened|lengthened|widened|narrowed|raised|lowered|altered|swapped|graded|tapered|omitted|replaced|trimmed|unpicked <text>",
+        "i? shortened|lengthened|widened|narrowed|raised|lowered|altered|swapped|graded|tapered|omitted|replaced"
+        "|trimmed|unpicked <text>",
         "projects.changed",
     ),
     (
-        "i moved|changed|added|took|let|cut|dropped|made|left|lined|sewed|faced|doubled|reduced|increased|hemmed|knitted|used <text>",
+        "i moved|changed|added|took|let|cut|dropped|made|left|lined|sewed|faced|doubled|reduced|increased|hemmed"
+        "|knitted|used <text>",
         "projects.changed",
     ),
     (
-        "moved|changed|added|took|let|cut|dropped|made|lined|sewed|faced|doubled|reduced|increased|hemmed|knitted <text>",
+        "moved|changed|added|took|let|cut|dropped|made|lined|sewed|faced|doubled|reduced|increased|hemmed"
+        "|knitted <text>",
         "projects.changed_perhaps",
     ),
     ("remember|keep|note|save that? my measures|measurements :|are|as? <about>", "measures.keep_own"),
@@ -151,8 +156,8 @@ TELLS: tuple[tuple[str, str], ...] = (
     ("what did it|that|this|everything all? cost me? in? all|total?", "lists.cost"),
     ("what did the|my? <project> cost me? in? all|total?", "lists.cost"),
     ("how much did the|my? <project> cost me? in? all|total?", "lists.cost"),
-    ("how much|what have i spent|paid so? far?", "lists.cost"),
-    ("how much|what have i spent|paid for|on the|my? <project>", "lists.cost"),
+    ("how? much|what have i spent|paid so? far?", "lists.cost"),
+    ("how? much|what have i spent|paid for|on the|my? <project>", "lists.cost"),
     ("what|how much? did i pay|spend for|on the|my? <name>", "lists.paid_for"),
     ("what is|'s in my|the notebook", "whole.tell"),
     ("show me? my|the notebook", "whole.tell"),

@@ -132,3 +132,19 @@ def test_projects_are_gone_back_to_and_finished(book: Book) -> None:
     assert book.told("projects") == "Projects: harbour tote (finished) and lantern quilt 2."
     assert book.told("shopping list").startswith("The shopping list is empty.")
     assert "no project called winter coat" in book.refused("finish project winter coat")
+
+
+def test_a_plan_is_kept_in_one_sentence_with_its_own_cut_list(chat: Book) -> None:
+    chat.done("start project harbour tote")
+    plan = chat.ask("plan a tote 35 cm wide, 40 cm high, 10 cm deep in 140 cm canvas at £9/m, with lining")
+    assert plan.cut is not None
+    made = chat.ask("keep that")
+    assert made.notes[0] == "On the shopping list: outer cloth 0.6 m and lining 0.5 m."
+    table = chat.ask("cut list").table
+    assert table is not None
+    assert [row[1] for row in table.texts] == [row[0] for row in plan.cut.texts]
+    assert ("2 of 10 cm × 68 cm", "strap", "outer cloth", "harbour tote") in table.texts
+    listed = chat.ask("shopping list")
+    assert listed.headline.startswith("To buy: 0.6 m of outer cloth")
+    assert listed.notes == ("Not in the total, since no price is known: lining.",)
+    assert "£5.40" in listed.headline  # 0.6 m at £9
