@@ -34,6 +34,8 @@ PAIRED = 1.7
 STATED_COST_BACKWARDS = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -414,7 +416,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:
     """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+    if mention.first != value.last or mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 
