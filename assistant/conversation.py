@@ -16,7 +16,7 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, takes_list, unheard
+from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, names_itself, read_as, takes_list, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
@@ -174,7 +174,13 @@ class Conversation:
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
-        return found
+        return self._called(heard, found)
+
+    def _called(self, heard: Heard, found: list[Reading]) -> list[Reading]:
+        """The readings; only those of what is called for by name ("plan a tote"), when it is."""
+        calls = self.mind.lexicon.calls(heard.line.words)
+        named = [one for one in found if one.rule.topic in calls and names_itself(one.rule, heard.matches)] if calls else []
+        return named or found
 
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
@@ -185,6 +191,9 @@ class Conversation:
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
+        if self.tried(best, heard).answer.status == "answered":
+            # A rule defers only to one that can do its work here.
+            rivals = [one for one in rivals if one.rule.topic not in best.rule.defers or self.tried(one, heard).answer.status == "answered"]
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]

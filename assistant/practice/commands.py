@@ -13,7 +13,7 @@ from .practise import Practising, dice
 from .sheets import sheet_asked
 from .stepwise import stepping
 from .told import capital, listed, unclear
-from .topics import nearest, rules_named, stripped
+from .topics import nearest, rules_named, stripped, sums_of
 
 if TYPE_CHECKING:
     from rules.engine.answer import Answer
@@ -118,6 +118,7 @@ def _step_by_step(what: str, talk: Conversation) -> Answer | None:
     rules = rules_named(what, talk)
     if not rules:
         return unknown(what, talk, "step by step")
+    rules = sums_of(rules[:1], talk)
     talk.practice.topic = rules[0].topic
     system = talk.habits.forced or talk.habits.system or rules[0].home or "cm"
     set_ = exercise(rules[0], talk, dice(), system)
@@ -177,4 +178,4 @@ def _practise(what: str, talk: Conversation) -> Answer | None:
             rules = rules[:1]
     if len(rules) == 1:
         name = talk.practice.topic = rules[0].topic
-    return Practising(rules, name, dice(), system, level).start(talk)
+    return Practising(sums_of(rules, talk), name, dice(), system, level).start(talk)

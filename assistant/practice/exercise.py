@@ -9,8 +9,9 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from rules.engine.draw import EASIEST, draw
-from rules.engine.kinds import COUNT, ROWS, STITCHES
+from rules.engine.kinds import ANY, COUNT, ROWS, STITCHES
 from rules.engine.marking import Case, Expected
+from rules.engine.plan import FAMILY
 from rules.engine.slips import is_usable_width, nominal_width, slips_of, the
 from rules.engine.text import plural, shown
 from rules.engine.work import answer
@@ -27,6 +28,7 @@ if TYPE_CHECKING:
 
     from ..conversation import Conversation
 
+NO_NOUN = frozenset(("as", "to", "at", "in", "from", "each", "above", "below", "across", "between", "or", "also"))
 TELL_ROUNDING = 2  # up to this level the exercise says how to round
 
 
@@ -74,7 +76,7 @@ def exercise(rule: Rule, talk: Conversation, pick: Pick, system: str, level: int
     Numbers are drawn from the ranges that the rule declares for practice; where those do not make a whole sum (a list of
     measures, a sum typed out), one of the rule's example questions is taken with other numbers in it.
     """
-    for words in (False, True):
+    for words in (False, True) if rule.family != FAMILY else ():  # a plan is many sums, each of a rule of its own
         request = draw(rule, pick, system, level, words) if _can_draw(rule, system, words) else None
         if request is not None:
             case = case_of(rule, request, request.asked[0])
@@ -84,6 +86,8 @@ def exercise(rule: Rule, talk: Conversation, pick: Pick, system: str, level: int
         if made is not None:
             question, request, target = made
             case = case_of(rule, request, target)
+            if case.expected.kind is not ANY and not request.asked:
+                question = f"{question.rstrip('.?')}. {wanted(case.expected, level)}"
             return Exercise(question, case, answered(case))
     return None
 
@@ -101,11 +105,11 @@ def in_words(case: Case, worked: Answer, level: int = EASIEST) -> str:
     """The exercise in words: what is given, what to take, what to find."""
     rule, request = case.rule, case.request
     given = [
-        f"{item.label} {_with_unit(given)}{_sold_as(case, name)}"
+        f"{item.label}{':' if item.options else ''} {_with_unit(given)}{_sold_as(case, name)}"
         for name, given in request.given.items()
         if (item := rule.input(name))
     ]
-    taken = [f"{value.name} {value.text}{_sold_as_label(case, value.name)}" for value in worked.assumed
+    taken = [f"{value.name}{':' if value.unit == 'text' else ''} {value.text}{_sold_as_label(case, value.name)}" for value in worked.assumed
              if value.name != "currency" and value.value != 0]  # fmt: skip
     parts = [f"{capital(rule.topic)}: {', '.join(given)}." if given else f"{capital(rule.topic)}."]
     if taken:
@@ -134,13 +138,19 @@ def _sold_as_label(case: Case, label: str) -> str:
 
 def wanted(want: Expected, level: int = EASIEST) -> str:
     """What to find, and on the easier levels how to round it."""
-    if want.kind in (COUNT, STITCHES, ROWS):
-        noun = plural(want.noun or {STITCHES: "stitch", ROWS: "row"}.get(want.kind, ""), 2)
-        asked = f"How many {want.label}?" if noun in want.label else f"How many {noun} ({want.label})?" if noun else f"Find {the(want.label)}."
-    else:
-        asked = f"{capital(want.label)}?" if want.words else f"Find {the(want.label)}."
     told = rounding(want) if level <= TELL_ROUNDING else ""
-    return f"{asked} Round {told}." if told else asked
+    return f"{_asked(want)} Round {told}." if told else _asked(want)
+
+
+def _asked(want: Expected) -> str:
+    noun = want.noun or {STITCHES: "stitch", ROWS: "row"}.get(want.kind, "")
+    if want.words:
+        return f"{capital(want.label)}?"
+    if want.kind in (COUNT, STITCHES, ROWS) and noun:
+        return f"How many {want.label}?" if plural(noun, 2) in want.label else f"How many {plural(noun, 2)} ({want.label})?"
+    if want.label.partition(" ")[0] in NO_NOUN:
+        return f"Find this: {want.label}."
+    return f"Find {the(want.label)}."
 
 
 def rounding(want: Expected) -> str:

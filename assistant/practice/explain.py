@@ -32,13 +32,14 @@ DIRECTIONS = {"up": "up to the next", "down": "down to the next", "near": "to th
 
 def explanation(rule: Rule, talk: Conversation) -> Answer:
     """Everything a newcomer needs to work the rule by hand."""
+    example = _example(rule, talk)
     lines = [
         *_part("You need:", [_needed(item) for item in rule.inputs if item.default is None and not item.extra]),
         *_part("Taken, unless you say otherwise:", [_assumed(rule, item) for item in rule.inputs if item.default is not None]),
         *_part("If you like:", [_extra(item) for item in rule.inputs if item.default is None and item.extra]),
         *_steps(rule),
-        *_part("Signs:", _signs(rule)),
-        *_example(rule, talk),
+        *_part("Signs:", _signs(rule, example)),
+        *example,
         *_part("Mind:", [sentence(f"{caution.text} ({caution.source})") for caution in rule.cautions if not caution.mentions]),
         *_part("Note:", list(rule.notes)),
     ]
@@ -171,11 +172,11 @@ def rounding_words(how: Rounding) -> str:
     return f"{direction} {inch}" + (f", or {metric} in metric" if metric != inch else "")
 
 
-def _signs(rule: Rule) -> list[str]:
-    """What pi and the root of 2 are, where the formulas hold them."""
+def _signs(rule: Rule, example: list[str]) -> list[str]:
+    """What pi and the root of 2 are, where the formulas or the example hold them."""
     formulas = [step.formula for step in rule.steps] + [one.value for item in rule.inputs for one in item.defaults]
     every = " ".join(formulas)
-    there = {"pi": "pi" in _words(every), "sqrt(2)": "sqrt(2)" in every}
+    there = {"pi": "pi" in _words(every) or "π" in "".join(example), "sqrt(2)": "sqrt(2)" in every}
     return [told_of for sign, told_of in SYMBOLS.items() if there[sign]]
 
 

@@ -97,8 +97,7 @@ class Practising:
         self.exercise = self._fresh(talk)
         if self.exercise is None:
             talk.practice.session = None
-            told = f"{capital(self.name)} answers in words: there is no number to practise. Type: explain {self.name}."
-            return self._reply(told, (), asks=False)
+            return self._reply(nothing_to_practise(self.name), (), asks=False)
         self.question = Question(self.exercise.case, self.exercise.result, hints_of(self.exercise))
         asked = f"{self.done + 1}. {self.exercise.question}"
         return self._reply(said, (*working, asked), reply) if said else self._reply(asked, (HOW,))
@@ -125,6 +124,11 @@ class Practising:
                    "score": f"{self.right} of {self.done}" if self.done else ""}  # fmt: skip
         return Answer("answered", topic=self.exercise.rule.topic if self.exercise else "", headline=said, text=paragraphs or ("",),
                       results=tuple(Result(name, word, "text", word) for name, word in results.items() if word))  # fmt: skip
+
+
+def nothing_to_practise(name: str) -> str:
+    """Why a topic has no exercises."""
+    return f"{capital(name)} answers in words: there is no number to practise. Type: explain {name}."
 
 
 def dice() -> Pick:

@@ -10,8 +10,9 @@ from typing import TYPE_CHECKING
 from rules.engine.answer import Answer, Result
 
 from . import html, markdown
-from .told import capital, told, unclear
-from .topics import nearest, rules_named, stripped
+from .practise import nothing_to_practise
+from .told import told, unclear
+from .topics import nearest, rules_named, stripped, sums_of
 from .worksheet import Sheet, key, make
 
 if TYPE_CHECKING:
@@ -50,9 +51,9 @@ def sheet_asked(text: str, line: str, talk: Conversation) -> Answer:
     if not rules:
         near = nearest(name, talk)
         return unclear(f"I know no topic called “{name}”. Type, for example: worksheet of 10 on {near[0] if near else next(iter(talk.mind.rules))}", near)
-    sheet = make(number, count, rules, name, system, talk)
+    sheet = make(number, count, sums_of(rules, talk), name, system, talk)
     if not sheet.exercises:
-        return unclear(f"{capital(name)} answers in words: there are no sums for a worksheet. Type: explain {name}")
+        return unclear(nothing_to_practise(name))
     return _written(sheet, file, form) if form else _shown(sheet)
 
 

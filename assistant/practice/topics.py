@@ -26,6 +26,15 @@ def rules_named(name: str, talk: Conversation) -> tuple[Rule, ...]:
     return rules or _by_words(name, talk)
 
 
+def sums_of(rules: tuple[Rule, ...], talk: Conversation) -> tuple[Rule, ...]:
+    """The rules to practise: in place of a plan, which is many sums, the rules that it works."""
+    found: dict[str, None] = {}
+    for rule in rules:
+        for topic in [part.rule.topic for part in rule.parts] or [rule.topic]:
+            found[topic] = None
+    return tuple(talk.mind.rules[topic] for topic in found)
+
+
 def stripped(name: str) -> str:
     """A name without the small words around it."""
     name = " ".join(name.lower().split()).strip(" .!?,:")

@@ -67,7 +67,9 @@ def _ask(question: str, mind: Mind) -> tuple[Answer, Request | None]:
 
 
 def _target(rule: Rule, request: Request, made: Answer, words: bool) -> str:
-    return next((one.key for one in made.results if (one.unit == "text") is words and _wanted(rule, request, one.key)), "")
+    """The step that gives what the question asks for first, when that is a number (or words, as wanted); else ""."""
+    first = made.results[0]
+    return first.key if (first.unit == "text") is words and _wanted(rule, request, first.key) else ""
 
 
 def _wanted(rule: Rule, request: Request, name: str) -> bool:

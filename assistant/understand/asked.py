@@ -23,6 +23,7 @@ WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 ASKING = frozenset(("how", "what", "which", "where"))
+SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
@@ -216,9 +217,9 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
 
 
 def _counted(line: Line, match: Match) -> float:
-    """How much a result is what is asked with its size before it: "how many 100 g balls"."""
+    """How much a result is what is asked with its size before it: "how many 100 g balls", "how much 44 in cloth"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in SO_MANY:
         return 1.8
     return 0.0
 

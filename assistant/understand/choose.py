@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from rules.engine.answer import Answer
 from rules.engine.declare import Input, Rule
@@ -16,7 +17,7 @@ from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
 from .readers import PLAIN, reader_of
-from .tokens import FILLERS
+from .tokens import FILLERS, tokens
 from .values import Line, Value
 
 CANDIDATES = 8
@@ -83,6 +84,17 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
             scores[topic] = scores.get(topic, 0.0) + match.weight * loudest
     ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
+
+
+def names_itself(rule: Rule, matches: list[Match]) -> bool:
+    """Whether a rule that must be called for is named too, besides the words that call for it ("plan a tote")."""
+    return any(match.entry is not None and match.entry.words not in _calls_of(rule.called) and any(tag.what == "topic" for tag in match.of(rule.topic))
+               for match in matches)  # fmt: skip
+
+
+@lru_cache(maxsize=8)
+def _calls_of(called: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
+    return frozenset(tokens(phrase) for phrase in called)
 
 
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
@@ -207,7 +219,6 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
 def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
     values = reading.line.values
     return bool(values) and not values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 

@@ -303,7 +303,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if slot.stated and value.soft:
+        if value.soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue

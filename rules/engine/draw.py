@@ -40,9 +40,11 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool 
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
-    words: it asks for a result in words. A rule that gives no sum at a level (its plain case is told at once) is drawn
-    from at the next that does.
+    A plan is not drawn for: it is worked by its parts' rules, which are. words: it asks for a result in words. A rule that
+    gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
     """
+    if rule.parts:
+        return None
     for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
         if (made := _at_level(rule, pick, system, own, words)) is not None:
             return made
@@ -174,8 +176,10 @@ def _like_example(item: Input, pick: Pick, system: str) -> Given | None:
         value, unit, _ = literal(item.example, system)
     except ValueError:
         return None
+    if not unit and item.kind.base != "1":
+        return None
     size = factor(unit) if unit else Fraction(1)
-    value = max(size, round(value * (5 + pick(11)) / 10 / size) * size)
+    value = max(size, round(value * (8 + pick(5)) / 10 / size) * size)
     low, high = bounds(item.sane, system) if item.sane else (None, None)
     if (low is not None and value < low) or (high is not None and value > high):
         return None

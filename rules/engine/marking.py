@@ -13,7 +13,7 @@ from typing import Any
 from .declare import Input, Rule
 from .declare import Step as RuleStep
 from .formula import NoAnswer
-from .kinds import COUNT, ROWS, STITCHES, TEXT, Kind
+from .kinds import COUNT, LENGTH, ROWS, STITCHES, TEXT, Kind
 from .request import Amount, Number, Request
 from .rounding import Step, apply
 from .run import Impossible, Needs, Run
@@ -24,6 +24,7 @@ WHOLE = (COUNT, STITCHES, ROWS)
 OTHER = {"in": "cm", "cm": "in"}
 COARSEST = Fraction(1, 100)  # a rounding of the learner's own is sensible while it moves the value by no more than this
 HAIR = Fraction(1, 5000)  # and nearer than this, anything that is no count and no money is the value
+RULER = Fraction(127, 160)  # half a sixteenth of an inch, in mm: as near as a length in the other system is read off
 EDGE = 1.0001  # a value just half a step away is rounded to it
 LONGEST_WORDS = 48  # a result in words longer than this is no answer that can be typed from memory
 POWERS_OF_TWO = (1, 2, 4, 8, 16, 32, 64)
@@ -239,17 +240,20 @@ def _apart(one: Number, other: Number) -> float:
 
 
 def _own_rounding(want: Expected, typed: Typed) -> Fraction:
-    """Half the step the learner rounded to, when that is fine enough to be sensible; else nought."""
+    """Half the step the learner rounded to, when that is fine enough to be sensible; else nought, or next to it."""
     unit = typed.unit or want.unit
     size = factor(unit) if unit and unit != "1" else Fraction(1)
-    half = precision(Fraction(typed.value) / size, unit) * size / 2
     if want.kind.base.startswith("money"):
         return size / 200  # money is told to the penny
-    one_way = want.here is not None and want.here.direction in ("up", "down")  # rounded the other way it would not do
-    size_of = abs(Fraction(want.exact))
-    hair = Fraction(0) if one_way else HAIR * size_of
-    sensible = not one_way and half <= COARSEST * size_of
-    return max(half, hair) if sensible or half * 2 <= _finest(want) else hair
+    half = precision(Fraction(typed.value) / size, unit) * size / 2
+    if half * 2 <= _finest(want):
+        return half
+    if want.here is not None and want.here.direction in ("up", "down"):
+        return Fraction(0)  # rounded the other way it would not do
+    sensible = COARSEST * abs(Fraction(want.exact))
+    if want.here is None and want.kind is LENGTH and system_of(unit) != system_of(want.unit):
+        half = min(half, RULER)
+    return half if half <= sensible else HAIR * abs(Fraction(want.exact))
 
 
 def _finest(want: Expected) -> Fraction:

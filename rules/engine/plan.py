@@ -57,7 +57,7 @@ class Buy:
     @property
     def step(self) -> str:
         """The name of the plan's step for it."""
-        return self.thing.replace(" ", "_").replace("-", "_")
+        return f"buy_{self.thing.replace(' ', '_').replace('-', '_')}"
 
     def say(self, text: str) -> str:
         return self.phrase.replace("{}", text) if self.phrase else f"{text} of {self.thing}"

@@ -225,6 +225,8 @@ def _unused(run: Run) -> Iterable[str]:
         item = run.rule.input(name)
         if item is not None and item.options and any(default.value == given.value for default in item.defaults):
             continue  # words that choose what would be taken anyway
+        if item is not None and item.options and run.rule.parts:
+            continue  # what the thing is called may choose where no part asks ("skirt")
         if name not in touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step
@@ -119,7 +119,8 @@ STRIPES_RULE = Rule(
               default=Default("=length * row_tension", "The length at the row tension", derived=True, given=("length",)),
               ask="How many rows are there in all?", example="132 rows", sane="1 row..20000 row", practice="60 row..240 row by 12 row"),
         Input("length", "length", LENGTH, says=("long", "length", "tall"), axis="length", extra=True, sane="1 cm..20 m"),
-        ROW_TENSION,
+        replace(ROW_TENSION, spoken=True),
+        Input("colours", "colours", COUNT, noun="colour", says=("colours", "colour"), extra=True, sane="1..50", spoken=True),
         Input("yarn", "yarn in all", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn"), extra=True, sane="1 m..100 km", usual="20 m..20 km"),
         Input("weight", "yarn weight in all", MASS, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool", "weight"), extra=True, sane="1 g..50 kg"),
     ),

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
-from ..engine.kinds import COUNT, LENGTH, STITCHES
-from ..engine.rounding import BODY, COUNT_NEAR, STITCH
-from .words import EDGE_STITCHES, MULTIPLE, STITCH_TENSION, SWATCH_CAUTION
+from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
+from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
+from .words import EDGE_STITCHES, MULTIPLE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 STITCHES_FOR_A_WIDTH = Rule(
     topic="stitches for a width",
@@ -19,6 +21,8 @@ STITCHES_FOR_A_WIDTH = Rule(
         STITCH_TENSION,
         MULTIPLE,
         EDGE_STITCHES,
+        Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True, sane="5 mm..30 m", spoken=True),
+        replace(ROW_TENSION, extra=True),
     ),
     steps=(
         Step("product", "Multiply the width by the tension", "width * tension", STITCHES, label="stitches before rounding",
@@ -31,9 +35,11 @@ STITCHES_FOR_A_WIDTH = Rule(
              stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make", "come out")),
         Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension", rounding=BODY,
              label="width they give", says=("real width", "actual width")),
+        Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW, label="rows for the length",
+             says=("rows", "how many rows")),
     ),
-    answers=("stitches", "real"),
-    headline=("Cast on {stitches}; they come to {real} wide.",),
+    answers=("stitches", "real", "rows"),
+    headline=("Cast on {stitches} and work {rows}.", "Cast on {stitches}; they come to {real} wide."),
     backwards={"width": "stitches / tension", "tension": "stitches / width"},
     source=ARITHMETIC,
     cautions=(Caution(SWATCH_CAUTION),),

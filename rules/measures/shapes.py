@@ -59,7 +59,17 @@ INPUTS = (
         {
             "rectangle": ("rectangle", "rectangular", "oblong"),
             "square": ("square", "sided square"),
-            "circle": ("circle", "round", "circular", "disc", "disk", "radius", "diameter"),
+            "circle": (
+                "circle",
+                "round",
+                "circular",
+                "disc",
+                "disk",
+                "radius",
+                "diameter",
+                "circumference",
+                "circumference of a circle",
+            ),
             "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
@@ -234,6 +244,7 @@ PERIMETER = Rule(
     says=(
         "perimeter",
         "circumference",
+        "circumference of a circle",
         "distance round",
         "outside edge",
         "how far round",

@@ -9,7 +9,8 @@ from .cost import OFF, PRICE_INPUT
 
 PURSE = Input(
     "money", "money to spend", MONEY,
-    says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse", "i've got", "voucher", "gift card"),
+    says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
+          "i've got", "voucher", "gift card"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
@@ -17,16 +18,22 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 BUDGET = Rule(
     topic="budget",
     family="money",
-    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have", "how much fabric can i get", "afford", "buy at", "will buy", "buy for",
-          "how much can i afford", "what can i get", "get for", "will it buy", "buy with", "change", "how many metres can i get", "cn i get",
+    says=("budget", "spend", "to spend", "can i get", "can i buy", "how much can i get", "how much can i have",
+          "how much fabric can i get", "afford", "buy at", "will buy", "buy for",
+          "how much can i afford", "what can i get", "get for", "will it buy", "buy with", "change",
+          "how many metres can i get", "cn i get",
           "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card"),
     about="How much cloth some money buys, down to the shop's step, and the change.",
     inputs=(PURSE, PRICE_INPUT, OFF),
     steps=(
-        Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / (price * (1 - discount))", LENGTH,
-             rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have", "how much can i buy", "how much fabric can i get", "how much cloth can i get",
-             "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres", "how many yards", "how long", "fabric", "cloth")),
-        Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY, says=("spent",)),
+        Step("length", "Divide the money by the price, and go down to what the shop cuts",
+             "money / (price * (1 - discount))", LENGTH,
+             rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have",
+                 "how much can i buy", "how much fabric can i get", "how much cloth can i get",
+             "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres",
+             "how many yards", "how long", "fabric", "cloth")),
+        Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY,
+             says=("spent",)),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("length", "change"),
@@ -35,7 +42,8 @@ BUDGET = Rule(
     related=("cost",),
     examples=(
         "Twenty pounds to spend and it's £7.50 a metre. How much can I have? -> 2.6 m; £0.50",
-        "I've €40 to spend and the linen is €13.50 a metre, cut to the nearest 10 cm below. How much can I get, and what's my change? -> 2.9 m; €0.85",
+        "I've €40 to spend and the linen is €13.50 a metre, cut to the nearest 10 cm below. How much can I get, and "
+        "what's my change? -> 2.9 m; €0.85",
         "got £20 cloth £7.50/m how much cn i get -> 2.6 m; £0.50",
         "how many yards can I get for $30 at $8.99 a yard -> 3 1/4 yd; $0.78",
     ),
@@ -44,19 +52,23 @@ BUDGET = Rule(
 HOW_MANY_FOR_THE_MONEY = Rule(
     topic="how many for the money",
     family="money",
-    says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend", "budget", "how many for the money",
+    says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
+          "budget", "how many for the money",
           "each", "apiece"),
     about="How many things of one price some money buys, and the change.",
     inputs=(
         PURSE,
-        Input("each", "price each", MONEY, says=("each", "apiece", "a piece", "at", "cost", "a ball", "a reel", "a zip", "a skein", "a spool", "are", "one"),
+        Input("each", "price each", MONEY, says=("each", "apiece", "a piece", "at", "cost", "a ball", "a reel",
+                                                 "a zip", "a skein", "a spool", "are", "one"),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
         OFF,
     ),
     steps=(
-        Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))", COUNT, rounding=COUNT_DOWN,
+        Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
+             COUNT, rounding=COUNT_DOWN,
              noun="piece", label="how many", says=("how many",)),
-        Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
+        Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
+             rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("things", "change"),
     headline=("It buys {things}, and {change} is left.",),

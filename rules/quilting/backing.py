@@ -8,7 +8,7 @@ from ..engine.kinds import AREA, COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
-from .words import LENGTH_OF_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each side", "on each side", "over on each side", "all round", "overhang", "overage",
                                                          "to spare all round", "to spare on each side", "to spare all the way round", "in to spare", "spare on each side", "bigger on each side", "extra on each side", "extra all round", "over each side",
@@ -31,12 +31,13 @@ def _layout(run: Run) -> Outcome:
 BACKING = Rule(
     topic="backing",
     family="quilting",
-    says=("backing", "quilt back", "backing fabric", "back a quilt", "quilt backing", "backing yardage", "wide backing", "backing cloth",
+    says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this", "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth",
           "fabric for the back", "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback", "back the quilt"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         OVER,
         USABLE_WIDTH,
         Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins", "for joining", "seam", "joining seam"),
@@ -59,7 +60,7 @@ BACKING = Rule(
         Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth", unit=("in", "cm")),
         Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing",
              says=("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how much", "how much backing", "material", "yards", "metres"),
-             stated=("have", "left", "only")),
+             stated=("have", "left")),
         Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT, rounding=COUNT_UP, noun="panel", label="panels",
              says=("how many panels", "panels", "how many widths", "how many lengths", "number of panels")),
         Step("layout", "", kind=TEXT, label="how it lies", says=("which way", "seams run", "layout")),

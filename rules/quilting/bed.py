@@ -37,7 +37,7 @@ def _sizes(which: int) -> tuple[Default, ...]:
 BED_QUILT_SIZE = Rule(
     topic="bed quilt size",
     family="quilting",
-    says=("bed", "mattress", "quilt for a bed", "bed quilt size", "drop", "bedspread", "coverlet", "comforter", "hang down", "quilt for my bed",
+    says=("mattress", "quilt for a bed", "quilt for the bed", "quilt for his bed", "quilt for her bed", "for a bed", "bed measures", "bed quilt size", "drop", "bedspread", "coverlet", "comforter", "hang down", "quilt for my bed",
           "hang over", "overhang", "bed size", "double bed", "single bed", "queen bed", "king size bed", "king size", "twin bed", "super king", "queen size",
           "what size quilt", "size of quilt for", "quilt size for a", "bed cover"),
     about="The size of a quilt for a bed: the mattress with the drop at both sides and the foot, and a tuck under the pillows if wanted.",

@@ -5,14 +5,14 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
-from .words import LENGTH_OF_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all round", "perimeter", "edge", "round the edge", "curvy edge", "scalloped edge",
-                                                  "edge measure", "curved edge", "binding length", "circumference", "of binding"), axis="girth",
+                                                  "edge measure", "curved edge", "circumference"), axis="girth",
              default=Default("=2 * (width + length)", "Add the four sides", derived=True), sane="10 cm..60 m")  # fmt: skip
 JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra", "spare", "for joining", "for the joins"),
               default="10 in | 25 cm", because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)", sane="0 cm..2 m",
-              practice="8 in..16 in by 1 in")  # fmt: skip
+              practice="8 in..16 in by 1 in", spoken=True)  # fmt: skip
 
 BINDING_STRIPS = Rule(
     topic="binding strips",
@@ -22,6 +22,7 @@ BINDING_STRIPS = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         EDGE,
         Input("strip", "strip width", LENGTH, says=("strips", "strip", "binding strips", "wide strips", "cut strips", "wide", "strips wide"),
               default="2 1/2 in | 6.5 cm", because="the usual double binding", sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in",
@@ -31,7 +32,7 @@ BINDING_STRIPS = Rule(
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
-             says=("length of binding", "binding length", "how long a binding")),
+             says=("length of binding", "binding length", "how long a binding"), stated=("of binding", "inches of binding")),
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT, rounding=COUNT_UP,
              noun="strip", says=("how many strips", "number of strips", "how many", "binding strips", "how many binding strips", "strips of binding"), stated=("have", "found", "left", "cut")),
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * strip", rounding=BUY_CLOTH, label="cloth for the binding",
@@ -62,6 +63,7 @@ BIAS_BINDING = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         EDGE,
         Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "cut strips", "wide", "strips wide", "binding", "bias"),
               default="2 1/2 in | 6.5 cm", because="the usual double binding", sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="2 cm..12 cm"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT, PATCH_CUT
-from .words import LENGTH_OF_QUILT, SEAM, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SEAM, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 BUTTED = "sides_first"
 
@@ -27,6 +27,7 @@ BORDERS = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         Input("border", "border width, finished", LENGTH, says=("border", "borders", "finished border", "wide border", "border finish", "border wide", "wide",
                                                                "finish wide", "wide borders", "border strips", "finished borders"),
               ask="How wide does the border finish?", example="4 in", sane="5 mm..1 m", practice="2 in..8 in by 1 in"),

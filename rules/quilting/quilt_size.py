@@ -42,8 +42,8 @@ def layout(run: Run) -> Outcome:
 QUILT_SIZE = Rule(
     topic="quilt size",
     family="quilting",
-    says=("quilt size", "finished quilt", "quilt top size", "how big is the quilt", "how large is the quilt", "size of the quilt", "blocks", "quilt",
-          "finished size", "how big a quilt", "quilt finish", "sashing between", "how big will the quilt be", "whole quilt", "quilt top", "blocks set"),
+    says=("quilt size", "finished quilt", "quilt top size", "how big is the quilt", "how large is the quilt", "size of the quilt", "blocks",
+          "finished size", "how big a quilt", "quilt finish", "sashing between", "how big will the quilt be", "blocks set"),
     about="The finished size of a quilt of blocks in straight rows, with sashing and borders.",
     inputs=(BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE),
     steps=(

@@ -46,7 +46,7 @@ SASHING = Rule(
         Step("cornerstones", "One where sashes meet", "(across - 1 + outside) * (down - 1 + outside)", COUNT, rounding=COUNT_UP, noun="cornerstone",
              label="cornerstones", when=STONES, says=("how many cornerstones", "cornerstones", "number of cornerstones", "posts")),
         Step("cornerstone", "A cornerstone is as wide as a sash both ways", "sash + 2 * seam", rounding=PATCH_CUT, label="cornerstone, cut", when=STONES,
-             says=("cut size of the cornerstones", "size of the cornerstones", "cornerstone size", "cut the cornerstones")),
+             says=("cut size of the cornerstones", "size of the cornerstones", "size of cornerstones", "cornerstone size", "cut the cornerstones")),
         Step("along", "Cut from strips a sash wide: so many block lengths from each, and so many strips",
              "ceil(pieces / max(1, floor(usable / cut_length))) * cut_width", label="cloth, strips a sash wide", when=STONES),
         Step("turned", "Or from strips a block wide: so many sashes from each", "ceil(pieces / max(1, floor(usable / cut_width))) * cut_length",

@@ -10,7 +10,7 @@ from .words import SEAM
 SCALE_A_BLOCK = Rule(
     topic="scale a block",
     family="quilting",
-    says=("scale", "resize", "scale a block", "enlarge", "reduce", "make it bigger", "make it smaller", "block instead", "change the size", "scaled", "bigger block",
+    says=("scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger", "make it smaller", "block instead", "change the size", "scaled", "bigger block",
           "smaller block", "resized", "rescale", "enlarged", "shrink the block", "different size block", "scale up", "scale down", "copier", "photocopy", "into a", "into an", "turn a block"),
     about="The new finished and cut sizes of a block's patches: the finished size is scaled, the seams are added afterwards.",
     inputs=(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, PERCENT, RATIO
 from ..engine.rounding import COUNT_UP, THREAD
-from .words import LENGTH_OF_QUILT, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SQUARE, WIDTH_OF_QUILT
 
 QUILTING_THREAD = Rule(
     topic="quilting thread",
@@ -16,6 +16,7 @@ QUILTING_THREAD = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         Input("spacing", "space between the lines", LENGTH, says=("apart", "lines", "spacing", "lines apart", "every", "between the lines", "between lines", "grid", "spaced"),
               ask="How far apart are the lines?", example="2 in", sane="1 mm..60 cm", practice="1/2 in..4 in by 1/2 in"),
         choice("ways", "lines run", {

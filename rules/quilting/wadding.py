@@ -12,7 +12,7 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
 from ..engine.units import factor
 from .backing import OVER
-from .words import LENGTH_OF_QUILT, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SQUARE, WIDTH_OF_QUILT
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +60,7 @@ WADDING = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
+        SQUARE,
         OVER,
         Input("roll", "width of the roll", LENGTH, says=("roll", "on the roll", "off the roll", "wide batting", "wide wadding", "wadding width", "by the metre",
                                                          "batting on the roll", "wide roll"),

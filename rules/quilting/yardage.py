@@ -124,7 +124,7 @@ QUILT_YARDAGE = Rule(
         BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE, USABLE_WIDTH,
         Input("strip", "binding strip width", LENGTH, says=("binding", "binding strips", "strips", "binding strip", "wide binding"), default="2 1/2 in | 6.5 cm",
               because="the usual double binding", sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", spoken=True),
-        replace(JOINS, spoken=True),
+        JOINS,
         Input("over", "backing and wadding, extra on each side", LENGTH, says=("over", "extra on each side", "each side", "over each side", "over on each side",
                                                                               "backing over", "spare all round", "over all round"),
               default="4 in | 10 cm", because="what most quilters and longarm services ask for", sane="0 cm..60 cm", practice="2 in..6 in by 1 in", spoken=True),

@@ -15,6 +15,7 @@ from assistant.practice.exercise import Exercise, exercise
 from rules.engine import slips
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.marking import HAIR, LONGEST_WORDS, Case, Expected, Typed, precision
+from rules.engine.plan import FAMILY
 from rules.engine.request import Given, Request
 from rules.engine.text import shown
 from rules.engine.units import factor
@@ -55,9 +56,12 @@ def test_every_rule_gives_fifty_exercises(topic: str) -> None:
 
 
 def only_advises(topic: str) -> bool:
-    """Whether every result of every example is a sentence."""
+    """Whether what every example asks for is a sentence, or the rule is a plan, whose sums are other rules'."""
+    if mind().rules[topic].family == FAMILY:
+        return True
     answers = [ask(example.partition(" -> ")[0]) for example in mind().rules[topic].examples]
-    return all(result.unit == "text" and len(result.text) > LONGEST_WORDS for answer in answers for result in answer.results)
+    firsts = [answer.results[0] for answer in answers if answer.results]
+    return all(result.unit == "text" and len(result.text) > LONGEST_WORDS for result in firsts)
 
 
 @pytest.mark.parametrize("topic", TOPICS)
@@ -66,7 +70,7 @@ def test_the_right_answer_is_marked_right(topic: str) -> None:
         assert marked(one, as_typed(one.expected)).right, (one.question, as_typed(one.expected))
         result = one.answer.results[0]
         assert marked(one, result.text).right, (one.question, result.text)
-        if result.other:
+        if result.other and one.expected.here is not None:  # one that is not rounded may be shown coarser than it is
             assert marked(one, result.other).right, (one.question, result.other)
 
 
