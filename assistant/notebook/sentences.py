@@ -143,6 +143,8 @@ TELLS: tuple[tuple[str, str], ...] = (
     ("is|will it|that be? enough for|to make? <question>", "stash.enough"),
     ("do|have i have? got? enough of? the|my? <name> for|to make? <question>", "stash.enough"),
     ("export|save|write|copy the|my? whole? notebook as? json? to|in|into <file>", "files.export"),
+    ("as markdown|md to|in|into <file>", "files.write_plan"),
+    ("save|write|put|export|print? that|it|this|the|my? plan? as markdown|md? to|in|into <file>", "files.write_plan"),
     ("my|the? shopping list as|in <format> to|in|into <file>", "files.write_shopping"),
     ("save|write|put|export|print my|the? shopping list as <format> to|in|into <file>", "files.write_shopping"),
     ("save|write|put|export|print my|the? shopping list to|in|into <file> as <format>", "files.write_shopping"),
