@@ -16,7 +16,18 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, names_itself, read_as, takes_list, unheard
+from .understand.choose import (
+    CLOSE,
+    Reading,
+    Tried,
+    candidates,
+    coverage,
+    evidence,
+    names_itself,
+    read_as,
+    takes_list,
+    unheard,
+)
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
