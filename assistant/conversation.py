@@ -16,14 +16,14 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, read_as, unheard
+from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, names_itself, read_as, takes_list, unheard
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.values import Line, lay_out
+from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
@@ -35,7 +35,7 @@ UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 # A reading this plain is not weighed against those that the words speak for so much less.
-PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
@@ -164,6 +164,8 @@ class Conversation:
         topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if any(kinds_of(value.main)[:1] == ("price a length",) for value in heard.line.values):
+            topics += self.mind.telling()
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
@@ -174,7 +176,13 @@ class Conversation:
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
-        return found
+        return self._called(heard, found)
+
+    def _called(self, heard: Heard, found: list[Reading]) -> list[Reading]:
+        """The readings; only those of what is called for by name ("plan a tote"), when it is."""
+        calls = self.mind.lexicon.calls(heard.line.words)
+        named = [one for one in found if one.rule.topic in calls and names_itself(one.rule, heard.matches)] if calls else []
+        return named or found
 
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
@@ -185,6 +193,9 @@ class Conversation:
         rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
+        if self.tried(best, heard).answer.status == "answered":
+            # A rule defers only to one that can do its work here.
+            rivals = [one for one in rivals if one.rule.topic not in best.rule.defers or self.tried(one, heard).answer.status == "answered"]
         best, rivals = _fuller(best, rivals)
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
@@ -218,8 +229,14 @@ class Conversation:
 
     @staticmethod
     def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
-        """The best of the readings (which come best first) that speaks plainly enough of its rule."""
-        return next((one for one in readings if plain_enough(one, matches)), None)
+        """The best of the readings (which come best first) that speaks plainly enough of its rule.
+
+        One that loses a number gives way to a list (the lines of a bill) that takes them all.
+        """
+        plain = [one for one in readings if plain_enough(one, matches)]
+        if plain and plain[0].lost:
+            return next((one for one in plain if not one.lost and takes_list(one)), plain[0])
+        return plain[0] if plain else None
 
     def _said(self, reading: Reading, heard: Heard) -> Answer:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""
@@ -234,6 +251,10 @@ class Conversation:
             waiting = frozenset(missing.name for missing in made.missing)
             self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
         return made
+
+    def names(self) -> tuple[str, ...]:
+        """What is kept in the notebook, by name, for completion."""
+        return self.notebook.names() if self.notebook is not None else ()
 
     # -- for those who look on ----------------------------------------------------------------------------------
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from . import explain
+from .notebook import help as notebook
 from .wrap import wrap
 
 if TYPE_CHECKING:
@@ -18,6 +19,8 @@ def guide(line: str, mind: Mind, columns: int) -> str | None:
     """The reply to `help`, `help TOPIC`, `help FAMILY`, `examples` or `examples TOPIC`; None for any other line."""
     word, _, name = line.strip().rstrip("?!.").partition(" ") if line.strip() != "?" else ("?", "", "")
     name = " ".join(name.split()).lower()
+    if word.lower() in ASKS_HELP and name in notebook.NAMES:
+        return notebook.told(columns)
     if word.lower() in ASKS_HELP:
         return help_on(name, mind, columns) if name else overview(mind, columns)
     if word.lower() in ASKS_EXAMPLES:
@@ -31,8 +34,12 @@ def overview(mind: Mind, columns: int) -> str:
     for family, topics in mind.families().items():
         lines += wrap(f"{family}: {', '.join(topics)}", columns, "  ", "    ")
     lines += wrap("Type help and a topic or a family for more of it, or examples for questions to try.", columns)
+<<<<<<< HEAD
     lines += wrap("To learn the sums: explain binding, derive circle skirt, step by step (after a question), practise quilting, "
                   "worksheet of 10 on elastic as HTML to sheet.html.", columns)  # fmt: skip
+=======
+    lines += wrap("Type help notebook for what I can keep for you.", columns)
+>>>>>>> main
     return "\n".join(lines)
 
 

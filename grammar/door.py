@@ -65,7 +65,7 @@ def _piece(sign: str, before: str, after: str) -> str:
 
 
 def _runs_on(beside: str) -> bool:
-    return beside.isalnum() or (beside != "" and beside in "./,_⁄∕÷")
+    return beside.isalnum() or (beside != "" and beside in "./,_⁄∕÷×✕✖⨯")
 
 
 def _fraction(sign: str) -> str:

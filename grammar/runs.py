@@ -145,7 +145,7 @@ def _together(line: Line, large: Measure, small: Measure) -> Measure | None:
     part = small.parts[0]
     if not part.unit and unit in vocabulary.tails and _is_tail(line, large, small):
         part = Part(part.value, vocabulary.tails[unit])
-    if part.unit not in vocabulary.smaller.get(unit, ()):
+    if part.unit not in vocabulary.smaller.get(unit, ()) or part.value >= vocabulary.room.get((unit, part.unit), part.value + 1):
         return None
     text = line.typed.text[large.start : small.end]
     return Measure((*large.parts, part), text, large.start, small.end, None, large.sign, large.spelled, large.about)

@@ -8,6 +8,9 @@ from dataclasses import dataclass, field
 
 _FEET_AND_SUCH = {"ft": ("in",), "yd": ("ft", "in"), "m": ("cm", "mm"), "cm": ("mm",), "lb": ("oz",), "kg": ("g",)}
 
+_ROOM = {("ft", "in"): 12, ("yd", "ft"): 3, ("yd", "in"): 36, ("m", "cm"): 100, ("m", "mm"): 1000, ("cm", "mm"): 10, ("lb", "oz"): 16,
+         ("kg", "g"): 1000}  # fmt: skip
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Vocabulary:
@@ -16,6 +19,7 @@ class Vocabulary:
     units: "inches" -> "in". prefix_currencies: "£" -> "GBP", signs written before the number.
     counted: units that are counted against a length, so that "22 sts to 10 cm" is a rate and not a span.
     smaller: units that may follow another to make one measure, as inches follow feet.
+    room: how many of the smaller make one of the larger; so many or more are a measure of their own (3 yd 45 in wide).
     tails: the unit meant by a bare number straight after one, as in "5 ft 3".
     things: spelled units that after "a" are more often a thing than a measure: a foot, a round.
     """
@@ -24,6 +28,7 @@ class Vocabulary:
     prefix_currencies: Mapping[str, str]
     counted: frozenset[str] = frozenset({"st", "row", "round"})
     smaller: Mapping[str, tuple[str, ...]] = field(default_factory=lambda: dict(_FEET_AND_SUCH))
+    room: Mapping[tuple[str, str], int] = field(default_factory=lambda: dict(_ROOM))
     tails: Mapping[str, str] = field(default_factory=lambda: {"ft": "in", "m": "cm"})
     things: frozenset[str] = frozenset({"foot", "round", "row", "stitch"})
 

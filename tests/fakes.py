@@ -82,6 +82,9 @@ class FakeConversation:
         unplaced = ("5",) if "5" in line else ()
         return FakeReading("binding strips", (("quilt width", "60 in"),), ("quilt length",), unplaced)
 
+    def names(self) -> tuple[str, ...]:
+        return ("Ines's hip", "navy linen")
+
     def forget(self) -> None:
         self.forgotten += 1
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 
 from prompt_toolkit.completion import CompleteEvent, Completer, Completion
 from prompt_toolkit.document import Document
@@ -16,9 +16,13 @@ LONGEST_PHRASE = 60  # signs; no more of the line than this is looked at
 
 
 class PhraseCompleter(Completer):
-    """Offers topics first, then the words of the rules' inputs."""
+    """Offers what is kept in the notebook first, then topics, then the words of the rules' inputs.
 
-    def __init__(self, topics: Iterable[str], words: Iterable[str]) -> None:
+    kept: the names in the notebook as they are now.
+    """
+
+    def __init__(self, topics: Iterable[str], words: Iterable[str], kept: Callable[[], Iterable[str]] = tuple) -> None:
+        self._kept = kept
         self._topics = tuple(sorted(set(topics)))
         self._phrases = tuple(dict.fromkeys((*self._topics, *sorted(set(words)))))
 
@@ -33,9 +37,11 @@ class PhraseCompleter(Completer):
         command, _, name = before.lstrip().partition(" ")
         if name and command.lower() in (*ASKS_HELP, *ASKS_EXAMPLES):
             return [(topic, len(name)) for topic in self._topics if topic.startswith(name.lower())][:MOST_OFFERED]
-        for ending in _endings(before):
+        endings = _endings(before)
+        phrases = (*self._kept(), *self._phrases) if endings else ()
+        for ending in endings:
             wanted = ending.lower()
-            found = [phrase for phrase in self._phrases if phrase.startswith(wanted) and phrase != wanted]
+            found = [phrase for phrase in phrases if phrase.lower().startswith(wanted) and phrase.lower() != wanted]
             if found:
                 return [(phrase, len(ending)) for phrase in found[:MOST_OFFERED]]
         return []

@@ -37,7 +37,7 @@ def make_session(
         history=history,
         key_bindings=bindings(),
         auto_suggest=AutoSuggestFromHistory(),
-        completer=PhraseCompleter(mind.topics(), mind.words()),
+        completer=PhraseCompleter(mind.topics(), mind.words(), conversation.names),
         complete_while_typing=True,
         complete_style=CompleteStyle.COLUMN,
         bottom_toolbar=Toolbar(world, conversation).shown,

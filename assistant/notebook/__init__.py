@@ -1,4 +1,4 @@
-"""The notebook: measures, size tables, cloth in hand, projects, lists and habits, kept in one file by plain sentences."""
+"""The notebook: measures, size tables, cloth in hand, projects, lists and habits, kept by plain sentences."""
 
 from .notebook import Notebook
 

@@ -49,7 +49,7 @@ def length_of(value: Value, system: str) -> Amount:
 
 
 def of_measure(measure: Measure, text: str, wanted: str = "", system: str = "") -> Amount:
-    """The amount of a measure, of its likeliest kind or of the one wanted. Raises NoUnit for a bare one that needs a unit."""
+    """The amount of a measure, of its likeliest kind or the one wanted. Raises NoUnit when it needs a unit."""
     kind = _kind(measure, wanted)
     bare = ""
     if measure.bare and kind.name not in ("count", "ratio"):

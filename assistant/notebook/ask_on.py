@@ -19,7 +19,10 @@ Needed = tuple[Answer, Fraction, str]
 
 
 def need_of(hearing: Hearing, question: str, had: Amount, width: Amount | None) -> Needed | Answer:
-    """(the answer, how much is needed in base units, in words) for what a thing should be enough for; or what is still to be said."""
+    """(the answer, how much is needed in base units, and in words) for what a thing should be enough for.
+
+    When that is not known: an answer that says what is still to be said.
+    """
     if question.lower() in ("it", "that", "this") and hearing.last is not None:
         needed = bought(hearing, hearing.last, had)
         if needed is not None:

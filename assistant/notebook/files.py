@@ -41,7 +41,20 @@ def write_cut(hearing: Hearing) -> Answer | None:
     return _write(hearing, "cut list", reply.table(lists.CUT_COLUMNS, rows), ())
 
 
+def write_plan(hearing: Hearing) -> Answer | None:
+    """The plan that was just told, as Markdown."""
+    plan = hearing.last
+    if plan is None or not plan.parts:
+        return None
+    from assistant.plans_markdown import as_markdown as plan_as_markdown
+
+    path, replacing = _path(hearing)
+    return _put(path, plan_as_markdown(plan), f"The {plan.topic} is in {path}.", replacing, 0o666)
+
+
 def _write(hearing: Hearing, what: str, table: Table, totals: Sequence[str]) -> Answer:
+    if not table.rows:
+        return reply.cannot(f"The {what} is empty, so nothing was written.")
     path, replacing = _path(hearing)
     said = hearing.words("format").lower() if hearing.has("format") else path.suffix[1:].lower()
     form = FORMATS.get(said)
@@ -134,7 +147,8 @@ def export(hearing: Hearing) -> Answer | None:
     path, replacing = _path(hearing)
     if path.suffix.lower() not in (".json", ""):
         return reply.cannot(
-            f"The whole notebook is written as JSON, and {path} does not look like it. Type: export the notebook to notebook.json"
+            f"The whole notebook is written as JSON, and {path} does not look like it. "
+            "Type: export the notebook to notebook.json"
         )
     text = whole.as_text(hearing.page)
     return _put(
@@ -157,8 +171,10 @@ def bring_in(hearing: Hearing) -> Answer | None:
         return reply.cannot(f"I cannot read {path} ({error.strerror or error}). Nothing was changed.")
     if not hearing.page.empty:
         if not replacing:
-            return reply.cannot(f"This notebook is not empty, so nothing was changed. To put {path} in place of what is kept (undo brings "
-                                f"it back), type: import the notebook from {path}, replacing it")  # fmt: skip
+            return reply.cannot(
+                f"This notebook is not empty, so nothing was changed. To put {path} in place of what is kept "
+                f"(undo brings it back), type: import the notebook from {path}, replacing it"
+            )
         whole.replace(hearing.page, found)
         return reply.done(
             f"The notebook is now as {path} has it: {len(found['thing'])} things.",

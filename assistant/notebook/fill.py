@@ -1,4 +1,4 @@
-"""Questions that take a measure from the notebook: "elastic for my waist", "ease at the bust for Ines", "and for Tomas?".
+"""Questions that take a measure from the notebook: "elastic for my waist", "ease at the bust for Ines".
 
 What is kept is put into the line beside the words that name it, and the line is then read like any other: so a measure
 finds its place in a rule by the same words that a typed one would. The answer lists it as given, from the notebook.
@@ -42,7 +42,7 @@ class Filling:
 
 
 def answer(notebook: Notebook, said: Sequence[Token], heard: Heard, talk: Conversation) -> Answer | None:
-    """The answer to a line with what it names put in; None when it names nothing kept, or is answered better without."""
+    """The answer to a line with what it names put in; None when it names nothing kept, or is better without."""
     try:
         with notebook.store.reading() as page:
             owners = _owners(page, said)
@@ -55,7 +55,7 @@ def answer(notebook: Notebook, said: Sequence[Token], heard: Heard, talk: Conver
         filling for owner, called in owners.items() for filling in _named(said, kept[owner], called, owner == "")
     ]
     if not fillings:
-        fillings = _wanted(notebook, heard, talk, owners, kept)
+        fillings = _wanted(notebook, said, heard, talk, owners, kept)
     return _answer(notebook, heard, talk, fillings) if fillings else None
 
 
@@ -103,8 +103,14 @@ def _has_number(said: Sequence[Token], first: int, last: int) -> bool:
     return False
 
 
-def _wanted(notebook: Notebook, heard: Heard, talk: Conversation, owners: dict[str, str],
-            kept: dict[str, list[Thing]]) -> list[Filling]:  # fmt: skip
+def _wanted(
+    notebook: Notebook,
+    said: Sequence[Token],
+    heard: Heard,
+    talk: Conversation,
+    owners: Mapping[str, str],
+    kept: Mapping[str, Sequence[Thing]],
+) -> list[Filling]:
     """For "for Ines" alone: the measures that the question still needs, or that the answer before took of another."""
     before, last = talk.context, notebook.last
     made = talk.attempt(heard.line.text, heard)
@@ -114,7 +120,7 @@ def _wanted(notebook: Notebook, heard: Heard, talk: Conversation, owners: dict[s
     for owner, called in owners.items():
         for thing in kept[owner]:
             label = next((name for name in wanted if set(tokens(thing.name)) <= set(tokens(name))), "")
-            if label:
+            if label and _spot(said, thing.name, own=False) is None:
                 text = thing.body["text"]
                 found.append(
                     Filling(len(heard.line.text.rstrip(" ?.!")), f", {label} {text}", text, thing.name, called)
@@ -134,7 +140,7 @@ def _answer(notebook: Notebook, heard: Heard, talk: Conversation, fillings: Sequ
 
 
 def asked(talk: Conversation, text: str, fillings: Sequence[Filling], kept: Mapping[str, Given]) -> Answer:
-    """The answer to a text with fillings put in, and tables (by kind) handed with it; the question stays as it was typed."""
+    """The answer to a text with fillings put in, and tables (by kind) handed with it; its question is the text."""
     whole, spans = _filled(text, fillings)
     line = talk.hear(whole)
     line.line.kept.update(kept)
@@ -142,7 +148,10 @@ def asked(talk: Conversation, text: str, fillings: Sequence[Filling], kept: Mapp
         for start, end, filling in spans:
             if start <= value.start and value.end <= end:
                 value.why = f"{filling.whose} {filling.part}, {FROM_HERE}"
-    made = replace(talk.attempt(whole, line), question=text)
+    made = talk.attempt(whole, line)
+    people = {filling.whose.lower().removesuffix("'s") for filling in fillings}
+    unused = tuple(word for word in made.not_used if word.lower().removesuffix("'s") not in people)
+    made = replace(made, question=text, not_used=unused)
     if made.status == "answered" and talk.notebook is not None:
         talk.notebook.last = made
     return made

@@ -23,8 +23,10 @@ from .page import Page, Thing
 
 KIND = "habit"
 UNITS, MONEY, SHOP = "units", "money", "shop's step"
-SYSTEMS = {"inches": "in", "inch": "in", "imperial": "in", "yards": "in", "metric": "cm", "centimetres": "cm", "centimeters": "cm",
-           "cm": "cm", "metres": "cm", "meters": "cm"}  # fmt: skip
+SYSTEMS = {
+    **dict.fromkeys(("inches", "inch", "imperial", "yards"), "in"),
+    **dict.fromkeys(("metric", "centimetres", "centimeters", "cm", "metres", "meters"), "cm"),
+}
 CURRENCIES = {"pounds": "GBP", "sterling": "GBP", "gbp": "GBP", "£": "GBP", "dollars": "USD", "usd": "USD", "$": "USD",
               "euros": "EUR", "euro": "EUR", "eur": "EUR", "€": "EUR"}  # fmt: skip
 CURRENCY_WORDS = {"GBP": "pounds", "USD": "dollars", "EUR": "euros"}
@@ -72,7 +74,7 @@ def of_page(page: Page, forced: str) -> Habits:
 
 
 def keep_units(hearing: Hearing) -> Answer | None:
-    system = SYSTEMS.get(hearing.words("units").lower())
+    system = SYSTEMS.get(hearing.said[-1].lower)
     if system is None:
         return keep_money(hearing)
     hearing.page.put(KIND, UNITS, {"system": system})
@@ -131,7 +133,8 @@ def tell(hearing: Hearing) -> Answer | None:
     kept = hearing.page.all(KIND)
     if not kept:
         return reply.told(
-            "You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; usable width 42 in."
+            "You have told me no habits yet. Such as: work in inches; my shop sells by the half metre; "
+            "usable width 42 in."
         )
     listed = [f"{thing.name} {_text(thing)}" for thing in kept]
     return reply.told(

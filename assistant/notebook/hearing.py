@@ -18,7 +18,7 @@ if TYPE_CHECKING:
 
 @dataclass(slots=True)
 class Hearing:
-    """One sentence being heard. said: its tokens. open_page: opens the notebook, which is done only when it is needed."""
+    """One sentence being heard. said: its tokens. open_page: opens the notebook, once it is needed."""
 
     open_page: Callable[[], Page]
     found: Found

@@ -1,40 +1,30 @@
-"""Keeping an answer for a project: what it says to buy goes on the shopping list, what it says to cut on the cut list."""
+"""Keeping an answer for a project, and what is needed, paid and bought for it outright."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 from typing import Any
 
-from rules.engine.answer import Answer, Result, Value
-from rules.engine.declare import Rule, Step
-from rules.engine.kinds import COUNT
-from rules.engine.units import SIGNS, factor
+from rules.engine.answer import Answer, Value
 from rules.kept.shopping import price_of_all
 
-from . import projects, reply, state
+from . import projects, reply, state, taken, taken_plan
 from .amounts import Amount, of_measure
-from .ask_on import exact
 from .describe import describe, is_money, key_of, without_article
 from .hearing import Hearing
 from .page import Thing
 from .stash import PRICE, in_words, lost, put_more
 
-# Counts that are bought; other counts (strips, squares, pieces) are cut.
-BOUGHT = frozenset((
-    "ball", "skein", "hank", "cone", "reel", "spool", "pack", "packet", "zip", "button", "snap", "eyelet",
-    "buckle", "hook", "slider", "ring", "toggle", "bead", "panel", "roll", "bundle"
-))  # fmt: skip
-NOT_CUT = frozenset(("body or finished measure", "error or drift", "how many can be got", "money", "percentage", "price a length", "stitches",
-                     "rows", "stitch tension", "row tension", "stitch length", "length a budget buys", "yarn weight"))  # fmt: skip
-WIDTHS = ("cloth", "fabric", "usable")
-
 
 def keep(hearing: Hearing) -> Answer | None:
-    """Keep the last answer. With a name of a project, for that one; with a name of a thing, what is bought is called so."""
+    """Keep the last answer, for the project named if one is; with a name, what is bought is called so."""
     made = hearing.last
     if made is None or made.topic == reply.TOPIC:
         return reply.unsure("There is no answer to keep yet. Ask first, then type: keep that")
-    project = projects.meant(hearing)
+    if made.parts and hearing.has("name") and not hearing.has("project"):  # a whole plan is kept as a project
+        project = projects.find(hearing.page, hearing.words("name")) or projects.open_new(hearing.page, hearing.words("name"))
+    else:
+        project = projects.meant(hearing)
     if project is None:
         if not hearing.has("project"):
             return reply.needs(
@@ -52,27 +42,23 @@ def keep(hearing: Hearing) -> Answer | None:
 
 
 def _keep(hearing: Hearing, project: Thing, made: Answer, called: str) -> tuple[list[str], list[str]]:
-    hearing.page.add(projects.KEPT, _whole(made), project.name)
+    """Keep an answer, and put what it takes on the lists; in words, what is now to be bought and to be cut."""
     rule = hearing.talk.mind.rules.get(made.topic)
-    bought, cut = [], []
-    for result in made.results:
-        step = rule.step(result.key) if rule is not None else None
-        if step is None or not isinstance(result.value, int | float):
-            continue
-        if _is_bought(step, result):
-            need = _need(made, step, result, called)
-            hearing.page.add(projects.NEED, need, project.name)
-            bought.append(f"{need['called']} {result.text}")
-        elif step.rounding is not None and step.rounding.name not in NOT_CUT:
-            piece = _piece(made, step, result)
-            hearing.page.add(projects.CUT, piece, project.name)
-            cut.append(f"{piece['text']} {piece['what']}".strip())
-    _prices(hearing, made, called or _label(rule, made))
-    return bought, cut
-
-
-def _is_bought(step: Step, result: Result) -> bool:
-    return (step.rounding is not None and step.rounding.bought) or result.unit in BOUGHT
+    planned = rule is not None and bool(made.parts)
+    needs = taken_plan.needs(made, rule) if rule is not None and planned else taken.needs(made, rule, called)
+    pieces = taken_plan.pieces(made) if planned else taken.pieces(made, rule)
+    hearing.page.add(projects.KEPT, _whole(made), project.name)
+    for one in needs:
+        hearing.page.add(projects.NEED, one, project.name)
+    for one in pieces:
+        hearing.page.add(projects.CUT, one, project.name)
+    price = None if planned else taken.price(made)
+    if price is not None and needs:
+        hearing.page.put(PRICE, needs[0]["thing"], {"called": needs[0]["called"], "price": price.body()})
+    for thing, each in taken_plan.prices(made, rule) if rule is not None and planned else ():
+        hearing.page.put(PRICE, key_of(thing), {"called": thing, "price": each.body()})
+    bought = [f"{one['called']} {one['amount']['text']}" for one in needs]
+    return bought, [f"{one['text']} {one['what']}".strip() for one in pieces]
 
 
 def _whole(made: Answer) -> dict[str, Any]:
@@ -91,70 +77,6 @@ def _whole(made: Answer) -> dict[str, Any]:
 
 def _value(value: Value) -> dict[str, str]:
     return {"name": value.name, "text": value.text, "why": value.why}
-
-
-def _need(made: Answer, step: Step, result: Result, called: str) -> dict[str, Any]:
-    """What is bought, exact: it is rounded once, when the list is made."""
-    count = result.unit in BOUGHT
-    name = called or (result.unit if count else _thing(result.name))
-    amount = Amount("count" if count else step.kind.name, exact(result), "1" if count else result.unit, result.text)
-    need: dict[str, Any] = {"called": name, "thing": key_of(name), "amount": amount.body(), "noun": result.unit if count else "", "part": True,
-                            "rounding": step.rounding.name if step.rounding is not None and not count else ""}  # fmt: skip
-    width = next(
-        (value for value in (*made.given, *made.assumed) if "width" in value.name and _is_width_of(value.name, name)),
-        None,
-    )
-    if width is not None and isinstance(width.value, int | float):
-        need["width"] = {
-            "value": str(Fraction(width.value).limit_denominator(10**6) * factor(width.unit)),
-            "text": width.text,
-        }
-    return need
-
-
-def _piece(made: Answer, step: Step, result: Result) -> dict[str, Any]:
-    """What is cut: a size and what it is of; or a number of pieces, and what the question says of their size."""
-    what = result.name
-    if step.kind is COUNT:
-        about = [
-            f"{value.name} {value.text}"
-            for value in (*made.given, *made.assumed)
-            if result.unit in key_of(value.name).split()
-        ]
-        what = ", ".join(about)
-    return {"what": what, "of": made.topic, "text": result.text, "other": result.other, "part": True}
-
-
-def _thing(label: str) -> str:
-    """A result's label as the name of a thing: "elastic to buy" is elastic."""
-    return label.removesuffix(" to buy").removeprefix("length of ").strip()
-
-
-def _is_width_of(label: str, thing: str) -> bool:
-    return any(word in label for word in (*WIDTHS, *key_of(thing).split()))
-
-
-def _label(rule: Rule | None, made: Answer) -> str:
-    for result in made.results:
-        step = rule.step(result.key) if rule is not None else None
-        if step is not None and _is_bought(step, result):
-            return result.unit if result.unit in BOUGHT else _thing(result.name)
-    return ""
-
-
-def _prices(hearing: Hearing, made: Answer, called: str) -> None:
-    """A price that the question gave is the thing's price from now on."""
-    price = next((value for value in made.given if _is_price(value)), None)
-    if price is None or not called:
-        return
-    number = Fraction(price.value).limit_denominator(10**6) * factor(price.unit)
-    body = Amount("price a length", number, price.unit, price.text).body()
-    hearing.page.put(PRICE, key_of(called), {"called": called, "price": body})
-
-
-def _is_price(value: Value) -> bool:
-    currency, slash, _ = value.unit.partition("/")
-    return bool(slash) and currency in SIGNS and isinstance(value.value, int | float)
 
 
 # -- needs and payments said outright --------------------------------------------------------------------------------

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from rules.engine.answer import Answer, Line, Table
 from rules.engine.text import amount as amount_text
-from rules.engine.text import shown
+from rules.engine.text import plural, shown
 from rules.engine.units import system_of
 from rules.kept.shopping import Entry, Had, Need, Price, Shopping, fits
 from rules.kept.shopping import shopping as add_up
@@ -29,7 +29,7 @@ COLUMNS = ("buy", "thing", "width", "cost", "for", "needed", "in hand")
 def shopping(hearing: Hearing) -> Answer | None:
     """All that is still to be bought, for one project or for all in work."""
     owners = _owners(hearing)
-    return owners if isinstance(owners, Answer) else told(hearing.page, owners)
+    return told(hearing.page, owners) if isinstance(owners, list) else owners
 
 
 def told(page: Page, owners: Sequence[Thing]) -> Answer:
@@ -38,7 +38,8 @@ def told(page: Page, owners: Sequence[Thing]) -> Answer:
     to_buy = [entry for entry in listed.entries if entry.buy]
     if not listed.entries:
         return reply.told(
-            "The shopping list is empty. After an answer, keep that puts what it needs on it; or: add 2 zips to the shopping list"
+            "The shopping list is empty. After an answer, keep that puts what it needs on it; "
+            "or: add 2 zips to the shopping list"
         )
     if not to_buy:
         return reply.told(
@@ -62,12 +63,15 @@ def left(hearing: Hearing) -> Answer | None:
     return told(hearing.page, [here] if here is not None else in_work(hearing.page))
 
 
-def _owners(hearing: Hearing) -> list[Thing] | Answer:
-    """The projects meant: the one named; or all in work."""
-    if hearing.has("project"):
-        project = projects.meant(hearing)
-        return [project] if project is not None else projects.missing(hearing)
-    return in_work(hearing.page)
+def _owners(hearing: Hearing) -> list[Thing] | Answer | None:
+    """The projects meant: the one named, or all in work; None when it is a question ("for a 60 x 72 in quilt")."""
+    if not hearing.has("project"):
+        return in_work(hearing.page)
+    project = projects.meant(hearing)
+    if project is not None:
+        return [project]
+    numbers = any(token.value is not None for token in hearing.found.slots["project"])
+    return None if numbers or not hearing.alone else projects.missing(hearing)
 
 
 def in_work(page: Page) -> list[Thing]:
@@ -147,7 +151,13 @@ def _width(entry: Entry) -> str:
 
 def _item(entry: Entry) -> str:
     wide = f", {_width(entry)} wide" if entry.width is not None else ""
-    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {entry.called}{wide}"
+    return f"{entry.show(entry.buy)}{' of' if entry.unit != '1' or entry.noun else ''} {_called(entry)}{wide}"
+
+
+def _called(entry: Entry) -> str:
+    """The thing's name, in the plural where several of it are counted."""
+    counted = entry.unit == "1" and not entry.noun and key_of(entry.called) == entry.called.lower()
+    return plural(entry.called, entry.buy) if counted else entry.called
 
 
 def _total(spent: Sequence[Spent]) -> str:
@@ -176,7 +186,7 @@ CUT_COLUMNS = ("cut", "what", "of", "for")
 def cut(hearing: Hearing) -> Answer | None:
     """What is to be cut, as the kept answers had it."""
     owners = _owners(hearing)
-    if isinstance(owners, Answer):
+    if not isinstance(owners, list):
         return owners
     rows = cut_rows(hearing.page, owners)
     if not rows:

@@ -23,7 +23,7 @@ WELL = ("done", "answered")
 
 
 class Notebook:
-    """What the maker keeps, in the file at a path. The file is opened only when there is one, or a sentence makes it."""
+    """What the maker keeps, in the file at a path. It is opened only when it is there, or a sentence makes it."""
 
     def __init__(self, path: Path) -> None:
         self.path = path
@@ -68,6 +68,19 @@ class Notebook:
                 return habits.of_page(page, known.forced), ""
         except Trouble as trouble:
             return known, str(trouble)
+
+    def names(self) -> tuple[str, ...]:
+        """The names of what is kept, as a maker would type them; none when the notebook cannot be read."""
+        if not self.path.exists():
+            return ()
+        from . import names
+        from .trouble import Trouble
+
+        try:
+            with self.store.reading() as page:
+                return names.of_page(page)
+        except Trouble:
+            return ()
 
     # -- one sentence -------------------------------------------------------------------------------------------
 

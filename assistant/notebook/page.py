@@ -13,7 +13,7 @@ Body = Mapping[str, Any]
 
 @dataclass(frozen=True, slots=True)
 class Thing:
-    """Something kept. owner: whose it is, or which project's; "" for the maker's own. number: the order it was kept in."""
+    """Something kept. owner: whose it is, or which project's, or "". number: the order it was kept in."""
 
     kind: str
     owner: str
@@ -24,7 +24,7 @@ class Thing:
 
 @dataclass(frozen=True, slots=True)
 class Sentence:
-    """A sentence of the history. does: "undo", "redo" or "". undone_by: the number of the one that took it back, or None."""
+    """A sentence of the history. does: "undo", "redo" or "". undone_by: the number of what took it back, or None."""
 
     number: int
     said: str
@@ -172,12 +172,12 @@ class Page:
         return {table: self._dump_table(table) for table in TABLES}
 
     def _dump_table(self, table: str) -> list[dict[str, Any]]:
-        cursor = self._connection.execute(f"SELECT {', '.join(TABLES[table])} FROM {table} WHERE number != ? ORDER BY number",
-                                          (self._sentence if table == "sentence" else 0,))  # fmt: skip
+        query = f"SELECT {', '.join(TABLES[table])} FROM {table} WHERE number != ? ORDER BY number"
+        cursor = self._connection.execute(query, (self._sentence if table == "sentence" else 0,))
         return [dict(zip(TABLES[table], row, strict=True)) for row in cursor.fetchall()]
 
     def load(self, whole: Mapping[str, list[dict[str, Any]]]) -> None:
-        """Fill an empty notebook with what `dump` gave: its history comes with it, so this sentence adds nothing to it."""
+        """Fill an empty notebook with what `dump` gave: its history comes with it, and this sentence adds none."""
         for table, columns in TABLES.items():
             marks = ", ".join("?" * len(columns))
             for row in whole[table]:

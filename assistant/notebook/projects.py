@@ -12,7 +12,7 @@ from .page import Page, Thing
 KIND = "project"
 KEPT, CHANGE, NOTE, PAID, NEED, CUT, GOT = "kept", "change", "note", "paid", "need", "cut", "got"
 ASKS = frozenset(("how", "what", "which", "?", "will", "enough", "net", "total"))
-# What may follow a verb of change where the verb could be something else too: "cut the straps longer", but not "cut list".
+# What may follow a verb of change that could be something else too: "cut the straps longer", but not "cut list".
 PARTS = frozenset(("the", "a", "an", "my", "her", "his", "both", "each", "off", "up", "out", "in"))
 BEGIN_ONE = "start project harbour tote"
 
@@ -115,7 +115,7 @@ def changed(hearing: Hearing) -> Answer | None:
 
 
 def changed_perhaps(hearing: Hearing) -> Answer | None:
-    """The same in words that may also be a question's ("cut list", "made 10 cm deeper"): only where nothing else is meant."""
+    """The same in words that may be a question's ("cut list", "made 10 cm deeper"): only where none is meant."""
     if not hearing.alone or hearing.said[1].lower not in PARTS:
         return None
     return changed(hearing) if state.current(hearing.page) is not None else None

@@ -97,5 +97,8 @@ def built_on(
 ) -> Answer:
     """An answer that goes on from another: what that was given and assumed, and its working, come first."""
     in_hand = Value(f"{called} in hand", plain(had.value / factor(had.unit)), had.unit, had.text, FROM_HERE)
-    return replace(asked, topic=asked.topic or TOPIC, headline=head, results=tuple(results), given=(*asked.given, in_hand),
-                   working=(*asked.working, *lines), status="answered")  # fmt: skip
+    working, given = (*asked.working, *lines), (*asked.given, in_hand)
+    topic = asked.topic or TOPIC
+    return replace(
+        asked, status="answered", topic=topic, headline=head, results=tuple(results), given=given, working=working
+    )

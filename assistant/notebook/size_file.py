@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
-from assistant.understand.readers.size_table import LARGEST_IN_INCHES, PLACES
+from assistant.understand.readers.size_atoms import PLACES
+from assistant.understand.readers.size_table import LARGEST_IN_INCHES
 from assistant.understand.tokens import tokens
 from grammar import Reader
 from grammar.query import Measure, Span
@@ -22,8 +23,11 @@ from rules.engine.units import factor
 from rules.fit.size_tables import Size, SizeTable
 
 LARGEST_FILE = 1_000_000
-UNITS = {"cm": "cm", "cms": "cm", "centimetres": "cm", "centimeters": "cm", "in": "in", "ins": "in", "inch": "in", "inches": "in", '"': "in",
-         "mm": "mm"}  # fmt: skip
+UNITS = {
+    **dict.fromkeys(("cm", "cms", "centimetres", "centimeters"), "cm"),
+    **dict.fromkeys(("in", "ins", "inch", "inches", '"'), "in"),
+    "mm": "mm",
+}
 MAYBE_UNITS = ("in", '"')
 EMPTY = ("", "-", "–", "—", "n/a")
 _WORDS = re.compile(r"[a-z]+|\"")
@@ -144,13 +148,13 @@ def _size_column(headings: Sequence[Heading]) -> int:
 
 
 def _unit(above: str, headings: Sequence[Heading], rows: Sequence[Sequence[str]]) -> str:
-    """The unit of measures whose heading has none: that of another heading, of the title or a cell, else told by their size."""
+    """The unit of measures whose heading has none: of another heading, the title or a cell; else told by their size."""
     cells = " ".join(cell for row in rows for cell in row)
     typed = next((one.unit for one in headings if one.unit), "") or _unit_in(above) or _unit_in(cells)
     if typed:
         return typed
-    numbers = [int(number) for row in rows for spot, cell in enumerate(row) if spot < len(headings) and headings[spot].place
-               for number in re.findall(r"\d{2,3}", cell)]  # fmt: skip
+    measured = [cell for row in rows for one, cell in zip(headings, row, strict=False) if one.place]
+    numbers = [int(number) for cell in measured for number in re.findall(r"\d{2,3}", cell)]
     return "cm" if max(numbers, default=0) > LARGEST_IN_INCHES else "in"
 
 

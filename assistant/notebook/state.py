@@ -1,4 +1,4 @@
-"""What is being spoken of: the project in hand, and the thing that "it" stands for. Kept, so that it outlives the program."""
+"""What is being spoken of: the project in hand, and the thing that "it" stands for. It outlives the program."""
 
 from __future__ import annotations
 

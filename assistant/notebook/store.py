@@ -1,7 +1,7 @@
 """The notebook's file: one SQLite database, each sentence one transaction, every change kept so that it can be undone.
 
-A rollback journal is used rather than a write-ahead log: the notebook is then one file and no more, which can be copied,
-put on a stick or opened read-only, and SQLite's rollback of a half-written sentence needs nothing but that file.
+A rollback journal is used rather than a write-ahead log: at rest the notebook is then one file and no more, which can
+be copied, put on a stick or opened where nothing may be written.
 """
 
 from __future__ import annotations
@@ -193,7 +193,7 @@ def _upgrade(connection: sqlite3.Connection) -> None:
 
 
 def _keep_copy(connection: sqlite3.Connection, path: Path, version: int) -> None:
-    """A copy of an older file beside it, before it is upgraded; one that is there already is an earlier copy, and stays."""
+    """A copy of an older file beside it, before it is upgraded; one that is there already stays."""
     copy = path.with_name(f"{path.name}.version-{version}")
     fresh = path.with_name(f"{copy.name}.{os.getpid()}")
     if copy.exists():

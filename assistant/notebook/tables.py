@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from assistant.understand.readers import size_table
+from assistant.understand.readers.size_atoms import PLACES
 from rules.engine.answer import Answer
 from rules.engine.declare import Input
 from rules.engine.kinds import SIZES
@@ -151,12 +152,17 @@ def _size(hearing: Hearing, owner: str, whose: str) -> Answer | None:
         return None
     table = of_body(thing.body)
     kept = [
-        one for one in hearing.page.all(MEASURE, owner) if size_table.PLACES.get(one.name, one.name) in table.places()
+        one for one in hearing.page.all(MEASURE, owner) if PLACES.get(one.name, one.name) in table.places()
     ]
     if not kept:
         name = whose.removesuffix("'s") if owner else "you"
-        return reply.needs(f"I have no measure of {name} that the table has: {reply.joined(table.places())}.", "measure",
-                           f"What is {whose} {table.places()[0] or 'bust'}?", f"{whose if owner else 'my'} {table.places()[0] or 'bust'} is 88 cm")  # fmt: skip
+        place = table.places()[0] or "bust"
+        return reply.needs(
+            f"I have no measure of {name} that the table has: {reply.joined(table.places())}.",
+            "measure",
+            f"What is {whose} {place}?",
+            f"{whose if owner else 'my'} {place} is 88 cm",
+        )
     called = " ".join(word for word in thing.body["called"].split() if word.isalpha())
     text = f"which size to cut for {called}"
     fillings = [

@@ -13,7 +13,8 @@ class Trouble(Exception):
 
 def damaged(path: Path) -> Trouble:
     return Trouble(
-        f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, or use another file: --notebook FILE"
+        f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, "
+        "or use another file: --notebook FILE"
     )
 
 
@@ -39,7 +40,8 @@ def full(path: Path) -> Trouble:
 
 def busy(path: Path) -> Trouble:
     return Trouble(
-        f"Another program has been writing in the notebook {path} for too long, so nothing of that was kept. Say it again."
+        f"Another program has been writing in the notebook {path} for too long, so nothing of that was kept. "
+        "Say it again."
     )
 
 

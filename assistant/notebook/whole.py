@@ -29,8 +29,8 @@ def tell(hearing: Hearing) -> Answer | None:
     held = [_counted(count, noun) for count, noun in counts if count]
     if not held:
         return reply.told("The notebook is empty. Such as: my waist is 66 cm")
-    return reply.told(f"In the notebook: {reply.joined(held)}.", notes=["To see more: my measures, size tables, stash, projects, notes, "
-                                                                        "shopping list, habits, history."])  # fmt: skip
+    more = "To see more: my measures, size tables, stash, projects, notes, shopping list, habits, history."
+    return reply.told(f"In the notebook: {reply.joined(held)}.", notes=[more])
 
 
 def _counted(count: int, noun: str) -> str:

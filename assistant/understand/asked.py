@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, LENGTH, MONEY
 from rules.engine.units import SPELLED
@@ -22,6 +23,7 @@ WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 ASKING = frozenset(("how", "what", "which", "where"))
+SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
@@ -63,6 +65,10 @@ def _compound(line: Line) -> str:
     return next((SPELLED[spelled] for spelled in COMPOUND if spelled in low), "")
 
 
+# Told, never asked for: what is in hand, and the step a shop cuts by.
+NEVER_ASKED = frozenset((IN_HAND.name, SHOP_STEP.name))
+
+
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
 
@@ -83,7 +89,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             continue
         strength = max(strength, _opening(rule, line, match, tags))
         for tag in tags:
-            if tag.what == "role" and (counted or not _sought(line, match)):
+            if tag.what == "role" and (tag.name in NEVER_ASKED or counted or not _sought(line, match)):
                 continue
             if not _could_answer(rule, tag.name, line, match):
                 continue
@@ -211,9 +217,9 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
 
 
 def _counted(line: Line, match: Match) -> float:
-    """How much a result is what is asked with its size before it: "how many 100 g balls"."""
+    """How much a result is what is asked with its size before it: "how many 100 g balls", "how much 44 in cloth"."""
     before = line.at_value.get(match.first - 1)
-    if before is not None and line.words[max(0, before.first - 2) : before.first] in (["how", "many"], ["number", "of"]):
+    if before is not None and line.words[max(0, before.first - 2) : before.first] in SO_MANY:
         return 1.8
     return 0.0
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from rules.engine.answer import Answer
 from rules.engine.declare import Input, Rule
@@ -16,7 +17,7 @@ from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, place
 from .readers import PLAIN, reader_of
-from .tokens import FILLERS
+from .tokens import FILLERS, tokens
 from .values import Line, Value
 
 CANDIDATES = 8
@@ -85,6 +86,17 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
 
+def names_itself(rule: Rule, matches: list[Match]) -> bool:
+    """Whether a rule that must be called for is named too, besides the words that call for it ("plan a tote")."""
+    return any(match.entry is not None and match.entry.words not in _calls_of(rule.called) and any(tag.what == "topic" for tag in match.of(rule.topic))
+               for match in matches)  # fmt: skip
+
+
+@lru_cache(maxsize=8)
+def _calls_of(called: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
+    return frozenset(tokens(phrase) for phrase in called)
+
+
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
@@ -102,10 +114,10 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
-    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer)
+    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
-        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False)
+        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
@@ -207,7 +219,8 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
 def _lone(reading: Reading) -> bool:
     """Whether the one measure of a line went to a place of its own kind: no bare number, no length that could go anywhere."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    return bool(reading.line.values) and not reading.line.values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
+    values = reading.line.values
+    return bool(values) and not values[0].main.bare and not any(slot.stated or slot.kind in PLAIN_KINDS for slot in slots)
 
 
 def _states(placing: Placing) -> bool:
@@ -227,6 +240,18 @@ def _listed(reading: Reading, name: str) -> int:
         return 0
     counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
     return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
+
+
+def _tells(reading: Reading) -> bool:
+    """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    kinds = {slot.kind.name for slot in slots if slot.kind is not PERCENT}
+    return bool(kinds) and kinds == set(reading.rule.tells) and not reading.lost and not any(slot.stated for slot in slots)
+
+
+def takes_list(reading: Reading) -> bool:
+    """Whether it takes a list that tells by itself what it is for: the lines of a bill, the pieces of a lay."""
+    return any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
@@ -249,11 +274,11 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs):
+    elif matches and takes_list(reading):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif reading.rule.lone and not best_topic and _lone(reading):
+    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading)):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

@@ -15,7 +15,7 @@ from rules.engine.work import answer as work
 from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
-from .choose import PLAIN_KINDS, Reading, read_as
+from .choose import PLAIN_KINDS, Reading, coverage, read_as
 from .say import needs_unit
 from .tokens import FILLERS
 from .values import LENGTHS
@@ -32,6 +32,8 @@ GOES_ON = frozenset(
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
+# The share of a line's words that a plan must know for the line to be a change to it.
+OF_THE_PLAN = 0.5
 
 
 def follow(talk: Conversation, heard: Heard) -> Followed:
@@ -101,13 +103,17 @@ def _choose(talk: Conversation, heard: Heard) -> Followed:
 def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     """One thing changed, added or answered, unless the line makes better sense alone."""
     rule = talk.mind.rules[request.topic]
-    prefer = dict.fromkeys(request.given, 0.4)
+    if talk.mind.lexicon.calls(heard.line.words):
+        return None  # "plan a pouch" begins anew
+    prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     best = talk.best(talk.readings(heard), heard.matches)
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and rule.parts and not _asks(heard) and coverage(reading) >= OF_THE_PLAN:
+        return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
@@ -186,7 +192,8 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     taken: dict[str, Given] = {}
     known = _known(talk, request, answer)
     for item in rule.inputs:
-        if item.name in filled or item.extra or item.default is not None:
+        always = any(not default.when for default in item.defaults)
+        if item.name in filled or item.extra or always or item.options:
             continue
         given = known.get(item.label)
         if given is not None:

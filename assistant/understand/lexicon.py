@@ -69,6 +69,8 @@ AXIS_WORDS = {
     "diameter": ("diameter", "across"),
     "thickness": ("thick", "thickness"),
 }
+# Words that say nothing by themselves, whatever a declaration has them say.
+NOISE = frozenset("do does did it is the a an i me my that this so can will you we".split())
 HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
@@ -95,9 +97,17 @@ class Lexicon:
         found = self._met(words)
         if self.called is not None:
             others = self.called._met(words)
-            meant = _called_for(words, others, found) | ({talked_of} & set(self.called.topics))
+            meant = self._calls(words, found) | ({talked_of} & set(self.called.topics))
             found += [kept for match in others if (kept := _only(match, meant)).tags] if meant else []
         return found
+
+    def calls(self, words: list[str]) -> set[str]:
+        """The topics that are meant only when called for, and are called for here."""
+        return self._calls(words, self._met(words)) if self.called is not None else set()
+
+    def _calls(self, words: list[str], found: list[Match]) -> set[str]:
+        assert self.called is not None
+        return _called_for(words, self.called._met(words), found)
 
     def _met(self, words: list[str]) -> list[Match]:
         found = []
@@ -113,8 +123,9 @@ class Lexicon:
         return found
 
 
-# "I plan to make" is no plan that is asked for.
+# "I plan to make" is no plan that is asked for, nor is "make that plan wider".
 NOT_CALLED = frozenset(("to", "on"))
+ONE_KNOWN = frozenset(("the", "that", "this", "my"))
 
 
 def _called_for(words: list[str], matches: list[Match], others: list[Match]) -> set[str]:
@@ -123,6 +134,7 @@ def _called_for(words: list[str], matches: list[Match], others: list[Match]) -> 
     return {
         tag.topic for match in matches for tag in match.tags
         if tag.what == "called" and not NOT_CALLED.intersection(words[match.last : match.last + 1])
+        and not ONE_KNOWN.intersection(words[max(0, match.first - 1) : match.first])
         and not any(other.first <= match.first and match.last <= other.last for other in longer)
     }  # fmt: skip
 
@@ -155,7 +167,7 @@ def _build(rules: Mapping[str, Rule]) -> Lexicon:
     for rule in rules.values():
         for phrase, tag in _phrases(rule):
             key = tokens(phrase)
-            if key:
+            if key and not NOISE.issuperset(key):
                 entries.setdefault(key, {})[tag] = None
                 spellings.update({folded: word for word in phrase.lower().replace("-", " ").split() for folded in tokens(word)})
     lexicon = Lexicon(topics=tuple(rules), spellings=spellings)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
-from rules.engine.buying import BUYING, told_in_hand
+from rules.engine.buying import BUYING, IN_HAND, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
@@ -21,6 +21,7 @@ UNPLACED = -6.0
 MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
+LATER = 0.03
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -28,13 +29,13 @@ STATED_COST = 1.6
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
-PAIRED = 1.2
+PAIRED = 1.7
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
-# The word straight after a number names its place ("72 in wide"): any other place is far less likely.
-OTHERWISE_NAMED = 5.0
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -154,12 +155,13 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
 
 
 def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
-          prefer: Mapping[str, float] | None = None, told: bool = True) -> Placing:
+          prefer: Mapping[str, float] | None = None, told: bool = True,
+          chosen: Mapping[str, tuple[str, ...]] | None = None) -> Placing:
     """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
 
-    told: whether a value may be a result that was told, so that the rule runs backwards.
+    told: whether a value may be a result that was told, so that the rule runs backwards. chosen: the options chosen.
     """
-    slots = [slot for slot in slots_of(rule) if told or not slot.stated]
+    slots = [slot for slot in slots_of(rule) if (told or not slot.stated) and _possible(slot, chosen or {})]
     by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, line, matches)
     by_slot: dict[str, list[Mention]] = {}
@@ -191,6 +193,15 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
     before = {mention.last for mention in mentions}
     return len(values) > 1 and all(value.first in before for value in values)
+
+
+def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
+    """Whether a place is there at all under the options chosen: a circle has no height."""
+    for name, wanted in slot.declared.when.items():
+        options = (wanted,) if isinstance(wanted, str) else wanted
+        if name in chosen and not set(chosen[name]) & set(options):
+            return False
+    return True
 
 
 def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
@@ -294,7 +305,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.name in asked_inputs and not slot.stated:
             continue
         fit = _fit(value.main, slot, system_hint)
-        if slot.stated and value.soft:
+        if value.soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
@@ -302,17 +313,18 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
-        if named and slot.name not in named:
-            affinity -= OTHERWISE_NAMED
-        if value.soft and value.main.value == 1 and affinity < BESIDE:
+        if named and slot.name not in named and slot.name not in prefer:
+            continue  # "72 in wide" is no length
+        if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
-        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+        if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
+            score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and value.soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
@@ -404,7 +416,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:
     """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+    if mention.first != value.last or mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 
@@ -416,6 +430,13 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
+
+
+def _made_from(line: Line, value: Value, slot: Slot) -> bool:
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm"."""
+    if slot.name != IN_HAND.name or not _past_its_width(line, value):
+        return False
+    return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]
 
 
 def _past_its_width(line: Line, value: Value) -> int:

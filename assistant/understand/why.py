@@ -13,7 +13,7 @@ ASKING = ("why", "explain")
 
 
 def of_part(plan: Answer, line: Line) -> Answer | None:
-    """The part of a plan that a line asks why of, by a number it holds or by its words; None when it asks of none."""
+    """The part of a plan that a line asks why of, by a number it holds or by its words, else the whole; None when it does not ask why."""
     if not line.words or line.words[0] not in ASKING or not plan.parts:
         return None
     numbers = {_folded(value.text) for value in line.values}
@@ -24,7 +24,7 @@ def of_part(plan: Answer, line: Line) -> Answer | None:
     words = {word for word in line.words if word not in FILLERS and word not in ASKING}
     scored = [(_score(title, part, words), -place, part) for place, (title, part) in enumerate(plan.parts)]
     best = max(scored, key=lambda entry: entry[:2])
-    return best[2] if best[0] else None
+    return best[2] if best[0] else whole(plan)
 
 
 def whole(plan: Answer) -> Answer:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice, flag
@@ -60,6 +61,24 @@ def _lay(run: Run) -> Lay:
     return found
 
 
+def _interfacing(run: Run) -> Fraction | None:
+    """The interfacing that the panels take in one layer, turned where it helps; only when it is spoken of."""
+    from ..layplan.pack import lay_plan  # as above
+
+    if run.request.asked[:1] != ("interfacing",) and not run.was_given("interfacing_width"):
+        return None
+    panel, width = _panel_piece(run), run.get("interfacing_width")
+    lay = lay_plan([replace(panel, may_turn=True)], width)
+    if lay.misfits:
+        raise Impossible(
+            f"a panel {run.show(panel.width, LENGTH)} by {run.show(panel.length, LENGTH)} does not fit interfacing "
+            f"{run.show(width, LENGTH)} wide; give a wider one, such as: 36 in interfacing"
+        )
+    run.say("Lay the panels on the interfacing, turned where that helps", "panels on the interfacing width",
+            f"{panel.count} panels on {run.show(width, LENGTH)}", run.show(lay.length, LENGTH))  # fmt: skip
+    return lay.length
+
+
 def _say_lay(run: Run, lay: Lay) -> None:
     unit = run.unit_of(LENGTH)
     listed = ", ".join(
@@ -110,7 +129,10 @@ def _tote(run: Run) -> Outcome:
     """The cloth that the cut pieces take, and the drawings."""
     panel = _panel_drawing(run)
     drawing: Drawing = panel
+    interfacing = _interfacing(run)
     values = {"panels": Fraction(2 if run.get("base") == "seamed" else 1), **_corners(run)}
+    if interfacing is not None:
+        values["interfacing"] = interfacing
     try:
         lay = _lay(run)
     except Impossible:
@@ -183,6 +205,9 @@ TOTE = Rule(
         Input("pocket_hem", "hem of the pocket", LENGTH,
             says=("pocket hem", ),
             default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..10 cm", ),
+        Input("interfacing_width", "interfacing width", LENGTH,
+            says=("interfacing", "wide interfacing", "fusible", "wide fusible", "interfacing width"), spoken=True,
+            default="36 in | 90 cm", because="the usual wide interfacing", sane="10 cm..4 m"),
         Input("deeper", "lining narrower by", LENGTH,
             says=("lining narrower", "narrower"),
             default=Default(LINING_TAKEN,
@@ -224,6 +249,8 @@ TOTE = Rule(
             says=("metres of", "yards of", "fabric", "cloth", "how much fabric", "how much cloth", "how much canvas",
                 "yardage", "how many yards", "how many metres", "how much", "fabric needed", "material", "canvas",
                 "buy", "how much material", ), ),
+        Step("interfacing", "The interfacing the panels take", rounding=BUY_CLOTH, label="interfacing to buy",
+            says=("interfacing", "how much interfacing", "fusible", "wide interfacing", "wide fusible")),
     ),
     answers=(
         "panel_width",
@@ -239,6 +266,7 @@ TOTE = Rule(
     headline=(
         "Cut {panels}, {panel_width} wide by {panel_height} high.",
         "Cut {panels}, {panel_width} wide by {panel_length} long.",
+        "Buy {interfacing} of interfacing.",
         "Buy {cloth} of cloth.",
         "Cut {corner} squares out of the bottom corners of the panels, measured from the raw edges.",
         "Cut the lining {lining_width} wide by {lining_height} high.",

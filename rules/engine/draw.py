@@ -44,9 +44,11 @@ def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool 
 
     level: 1 for what must be known, in coarse numbers; 2 adds a value or two of the maker's own in place of what is
     usually assumed; 3 asks for any of the results, in fine numbers; 4 gives one length in the other system too.
-    words: it asks for a result in words. A rule that gives no sum at a level (its plain case is told at once) is drawn
-    from at the next that does.
+    A plan is not drawn for: it is worked by its parts' rules, which are. words: it asks for a result in words. A rule that
+    gives no sum at a level (its plain case is told at once) is drawn from at the next that does.
     """
+    if rule.parts:
+        return None
     for own in (*range(level, HARDEST + 1), *range(level - 1, EASIEST - 1, -1)):
         if (made := _at_level(rule, pick, system, own, words)) is not None:
             return made

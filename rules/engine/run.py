@@ -60,6 +60,7 @@ class Run:
         self._inputs = {item.name: item for item in rule.inputs}
         self._steps = {step.name: step for step in rule.steps}
         self._algorithm_done = False
+        self._algorithm_mark: Mark | None = None
         self._busy: set[str] = set()
         self.outcome: Any = None
 
@@ -206,7 +207,9 @@ class Run:
         return Mark(len(self.lines), len(self.assumed), frozenset(self.touched), frozenset(self.values))
 
     def back_to(self, mark: Mark) -> None:
-        """Undo what was worked, said and assumed since a mark."""
+        """Undo what was worked, said and assumed since a mark; what the rule's algorithm did, once whole, stands."""
+        if self._algorithm_mark is not None and self._algorithm_mark.lines >= mark.lines and not mark.touched >= self._algorithm_mark.touched:
+            mark = self._algorithm_mark
         del self.lines[mark.lines :], self.assumed[mark.assumed :]
         self.touched = set(mark.touched)
         if self._algorithm_done and self.outcome is None:
@@ -269,6 +272,7 @@ class Run:
                 self._algorithm_done = False
                 raise
             self.values.update(self.outcome.values)
+            self._algorithm_mark = self.mark()
         if step.name not in self.values:
             raise Needs("")
         return self.values[step.name]

@@ -71,11 +71,23 @@ def _refuse(rule: Rule, request: Request) -> None:
 
 def _over_told(rule: Rule, request: Request) -> Answer:
     """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
+    worked = forwards(rule, replace(request, stated={}))
+    if _as_told(request, worked):
+        return worked
     told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
     unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
     return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
                   message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
                           f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
+
+
+def _as_told(request: Request, worked: Answer) -> bool:
+    """Whether every result that was told is what the rest works out: "20 blocks, 4 x 5" only says it twice."""
+    by_key = {result.key: result for result in worked.results}
+    return all(
+        name in by_key and isinstance(by_key[name].value, int | float) and by_key[name].value == _given_number(given)
+        for name, given in request.stated.items()
+    )  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -213,6 +225,8 @@ def _unused(run: Run) -> Iterable[str]:
         item = run.rule.input(name)
         if item is not None and item.options and any(default.value == given.value for default in item.defaults):
             continue  # words that choose what would be taken anyway
+        if item is not None and item.options and run.rule.parts:
+            continue  # what the thing is called may choose where no part asks ("skirt")
         if name not in touched and item is not None:
             yield f"{item.label} {given.text}".strip()
     for name, given in run.request.stated.items():

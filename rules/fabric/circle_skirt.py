@@ -22,7 +22,8 @@ def way(run: Run) -> Outcome:
     if run.get("width") >= 2 * run.get("outer") and part > Fraction(1, 4):
         text = "in one piece across the cloth"
     else:
-        text = {Fraction(1): "in two halves", Fraction(3, 4): "in three quarters"}.get(part, "in one piece along the cloth")
+        text = {Fraction(1): "in two halves", Fraction(3, 4): "in three quarters"}.get(part,
+            "in one piece along the cloth")
     return Outcome({"way": text + (f", joined from widths ({joins} {plural('join', joins)})" if joins else "")})
 
 
@@ -34,60 +35,86 @@ NAMES = {
 }
 # Each with "skirt" too: a longer phrase is met before a shorter one inside it.
 OPTIONS = {part: (*names, *(f"{name} skirt" for name in names)) for part, names in NAMES.items()}
-FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?", example="half circle")
+FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?",
+                  example="half circle")
 FRACTION_OF_ROUND = choice(
     "fraction", "part of a circle", NAMES, default=(Default("full", "the whole round, until a part is said"),)
 )
 PART_WORDS = (
-    Default("1", derived=True, when={"fraction": "full"}), Default("3/4", derived=True, when={"fraction": "three_quarter"}),
+    Default("1", derived=True, when={"fraction": "full"}), Default("3/4", derived=True,
+        when={"fraction": "three_quarter"}),
     Default("1/2", derived=True, when={"fraction": "half"}), Default("1/4", derived=True, when={"fraction": "quarter"}),
 )  # fmt: skip
-PART = Input("part", "part of a circle as a number", RATIO, says=("of a circle", "circle", "circle skirt"), sane="1/8..2", spoken=True, default=PART_WORDS)
+PART = Input("part", "part of a circle as a number", RATIO, says=("of a circle", "circle", "circle skirt"),
+             sane="1/8..2", spoken=True, default=PART_WORDS)
 
 CIRCLE_SKIRT = Rule(
     topic="circle skirt",
     family="fabric",
-    says=("circle skirt", "circular skirt", "skirt", "circle", "twirl skirt", "peplum", "circular peplum", "skating skirt", "skater skirt",
+    says=("circle skirt", "circular skirt", "skirt", "circle", "twirl skirt", "peplum", "circular peplum",
+          "skating skirt", "skater skirt",
           *(phrase for phrases in OPTIONS.values() for phrase in phrases)),
-    about="The waist and outer radius of a circle skirt (full, three-quarter, half or quarter), its sweep and its cloth.",
+    about="The waist and outer radius of a circle skirt (full, three-quarter, half or quarter), its sweep and its "
+          "cloth.",
     inputs=(
-        Input("waist", "waist", LENGTH, says=("waist", "waists", "waistline", "waist measurement", "waist size", "round the waist", "waistband"),
-              ask="What is the waist?", example="70 cm", sane="5 cm..5 m", usual="40 cm..1.6 m", practice="60 cm..100 cm by 2 cm"),
-        Input("length", "finished length", LENGTH, says=("long", "length", "finished length", "skirt length", "in length", "drop", "deep"),
-              axis="length", ask="How long is the skirt when finished?", example="55 cm", sane="2 cm..2 m", usual="15 cm..1.2 m",
+        Input("waist", "waist", LENGTH, says=("waist", "waists", "waistline", "waist measurement", "waist size",
+                                              "round the waist", "waistband"),
+              ask="What is the waist?", example="70 cm", sane="5 cm..5 m", usual="40 cm..1.6 m",
+              practice="60 cm..100 cm by 2 cm"),
+        Input("length", "finished length", LENGTH, says=("long", "length", "finished length", "skirt length",
+                                                         "in length", "drop", "deep"),
+              axis="length", ask="How long is the skirt when finished?", example="55 cm", sane="2 cm..2 m",
+              usual="15 cm..1.2 m",
               practice="40 cm..80 cm by 5 cm"),
         FRACTION, PART, CLOTH_WIDTH,
-        Input("ease", "waist ease", LENGTH, says=("ease", "waist ease"), default=Default("0 cm", "the waistband gives the ease"), sane="0 cm..50 cm",
+        Input("ease", "waist ease", LENGTH, says=("ease", "waist ease"), default=Default("0 cm",
+            "the waistband gives the ease"), sane="0 cm..50 cm",
               spoken=True, practice="0 in..2 in by 1/2 in"),
         SEAM, hem("5/8 in | 1.5 cm", "a narrow hem: a circle's edge takes no deep one"),
     ),
     steps=(
-        Step("radius", "The waist is that part of a circle: divide by 2 × π × the part", "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
-             label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line", "waistline radius", "what radius", "waist circle"),
+        Step("radius", "The waist is that part of a circle: divide by 2 × π × the part",
+             "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
+             label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line",
+                                         "waistline radius", "what radius", "waist circle"),
              stated=("radius",)),
-        Step("cut_radius", "Take off the seam allowance at the waist", "radius - seam", rounding=WAIST_RADIUS, label="waist cutting radius",
-             says=("cutting radius", "cut radius", "waist cutting radius", "radius to cut", "cutting line", "inner radius", "inner cut radius",
+        Step("cut_radius", "Take off the seam allowance at the waist", "radius - seam", rounding=WAIST_RADIUS,
+             label="waist cutting radius",
+             says=("cutting radius", "cut radius", "waist cutting radius", "radius to cut", "cutting line",
+                   "inner radius", "inner cut radius",
                    "waist cut radius")),
-        Step("outer", "From the centre to the cut edge: add the length and the hem", "radius + length + hem", rounding=RADIUS,
-             label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius", "hem radius", "outside radius", "outer")),
-        Step("sweep", "The finished hem is that part of a larger circle", "2 * pi * part * (radius + length)", rounding=RADIUS, label="hem sweep",
-             says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round", "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem"), stated=("sweep", "round the hem", "hem")),
-        Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there is more than one",
-             "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width", label="widths for one piece"),
+        Step("outer", "From the centre to the cut edge: add the length and the hem", "radius + length + hem",
+             rounding=RADIUS,
+             label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius",
+                                                 "hem radius", "outside radius", "outer")),
+        Step("sweep", "The finished hem is that part of a larger circle", "2 * pi * part * (radius + length)",
+             rounding=RADIUS, label="hem sweep",
+             says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round",
+                   "how long is the hem", "length of hem",
+                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round",
+                   "bias tape"), stated=("sweep", "round the hem", "hem")),
+        Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
+                       "is more than one",
+             "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width",
+             label="widths for one piece"),
         Step("cloth", "The least length of the ways that fit the width",
              f"if(part = 1, if({WHOLE}, 2 * outer, 4 * outer * rounded(widths)), "
              f"if(part = 3 / 4, if({WHOLE}, 2 * outer, 3 * (outer + seam) * rounded(widths)), "
-             f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * rounded(widths))))",
-             rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy"),
+             f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * "
+             f"rounded(widths))))",
+             rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
+                 "how many metres", "how many yards", "buy"),
              stated=("only", "only have")),
         Step("joins", "Each piece wider than the cloth is joined from widths",
-             f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join", says=("joins", "how many joins")),
-        Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it", "cut in one", "how many pieces")),
+             f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
+             says=("joins", "how many joins")),
+        Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it",
+            "cut in one", "how many pieces")),
     ),
     answers=("cloth", "radius", "cut_radius", "outer", "sweep", "way", "joins"),
     algorithm=way,
-    headline=("Buy {cloth}: {way}. Waist radius {radius}.", "Cut the waist at a radius of {cut_radius} (stitch at {radius}).",
+    headline=("Buy {cloth}: {way}. Waist radius {radius}.",
+              "Cut the waist at a radius of {cut_radius} (stitch at {radius}).",
               "The waist radius is {radius}; cut at {cut_radius}.", "The waist radius is {radius}."),
     source=GEOMETRY,
     cautions=(Caution("Hang it for 24 hours before hemming: the bias parts drop"),),
@@ -108,7 +135,8 @@ CIRCLE_SKIRT = Rule(
         Derivation(
             "sweep",
             (
-                Fact("The hem is a circle about the same middle, a skirt's length further out", "hem_radius = radius + length"),
+                Fact("The hem is a circle about the same middle, a skirt's length further out",
+                     "hem_radius = radius + length"),
                 Fact("A part of a circle has that part of the way round", "sweep = part * 2 * pi * hem_radius"),
                 Follows("Put the hem's radius in", "sweep = 2 * pi * part * (radius + length)"),
             ),
@@ -116,7 +144,8 @@ CIRCLE_SKIRT = Rule(
         ),
     ),
     examples=(
-        "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my cutting radius? -> 8 5/16 in",
+        "Half-circle skirt for a 28 inch waist with a five-eighths inch seam allowance at the waist. What's my "
+        "cutting radius? -> 8 5/16 in",
         "half circle skirt waist radius for a 70 cm waist -> 22.3 cm",
         "full circle skirt, 66 cm waist, 55 cm long, 1.5 cm hem, 150 cm cloth: how much -> 1.4 m",
         "three-quarter circle skirt, waist 28 in, 24 in long, 60 in cloth, how much fabric -> 2 5/8 yd",

@@ -19,7 +19,8 @@ def rows_of(run: Run) -> Outcome:
     backs = [run.get("back")] * int(run.get("halves"))
     pieces = sorted([front, *backs] * int(run.get("count")), reverse=True)
     if pieces[0] > width:
-        raise Impossible(f"a piece {run.show(pieces[0], LENGTH)} wide does not fit across cloth {run.show(width, LENGTH)} wide. Take wider cloth")
+        raise Impossible(f"a piece {run.show(pieces[0], LENGTH)} wide does not fit across cloth "
+                         f"{run.show(width, LENGTH)} wide. Take wider cloth")
     rows: list[Fraction] = []
     for piece in pieces:
         fitting = next((spot for spot, used in enumerate(rows) if used + piece <= width), None)
@@ -28,61 +29,84 @@ def rows_of(run: Run) -> Outcome:
         else:
             rows[fitting] += piece
     run.say("Lay the pieces side by side in rows, the widest first", "pieces in rows across the cloth",
-            f"{len(pieces)} pieces on {run.show(width, LENGTH)}", f"{len(rows)} {plural('row', len(rows))}")  # fmt: skip
+            f"{len(pieces)} pieces on {run.show(width, LENGTH)}",
+            f"{len(rows)} {plural('row', len(rows))}")  # fmt: skip
     return Outcome({"rows": Fraction(len(rows))})
 
 
 CUSHION_COVER = Rule(
     topic="cushion cover",
     family="fabric",
-    says=("cushion", "cushion cover", "pillow", "pillow cover", "envelope cushion", "throw pillow", "envelope back", "pad", "pillowcase", "scatter cushion",
+    says=("cushion", "cushion cover", "pillow", "pillow cover", "envelope cushion", "throw pillow", "envelope back",
+          "pad", "pillowcase", "scatter cushion",
           "cushion pad", "pillow form"),
     about="The pieces of a cushion cover (envelope, plain or zip back) for a pad, and the cloth.",
     inputs=(
-        Input("pad", "pad width", LENGTH, says=("pad", "cushion", "pillow", "pad size", "wide", "square", "form", "insert", "cushion pad", "pillow form"),
-              ask="How wide is the pad?", example="45 cm", sane="3 cm..3 m", usual="20 cm..1.2 m", practice="12 in..24 in by 2 in"),
-        Input("pad_height", "pad height", LENGTH, says=("high", "height", "tall", "pad", "long"), sane="3 cm..3 m", usual="20 cm..1.2 m", spoken=True,
+        Input("pad", "pad width", LENGTH, says=("pad", "cushion", "pillow", "pad size", "wide", "square", "form",
+                                                "insert", "cushion pad", "pillow form"),
+              ask="How wide is the pad?", example="45 cm", sane="3 cm..3 m", usual="20 cm..1.2 m",
+              practice="12 in..24 in by 2 in"),
+        Input("pad_height", "pad height", LENGTH, says=("high", "height", "tall", "pad", "long"), sane="3 cm..3 m",
+              usual="20 cm..1.2 m", spoken=True,
               default=Default("=pad", "Square: as high as wide", derived=True)),
-        choice("closing", "back", {"envelope": ("envelope", "envelope back", "overlapping backs", "overlap", "envelope closure", "envelope backs"),
+        choice("closing", "back", {"envelope": ("envelope", "envelope back", "overlapping backs", "overlap",
+                                                "envelope closure", "envelope backs"),
                "plain": ("plain", "plain back", "one-piece back", "sewn shut", "slip-stitched", "one piece back"),
                "zip": ("zip", "zip back", "zipped", "zip across the back", "zip closure")},
                default=(Default("envelope", "an envelope needs no fastening"),)),
-        Input("less", "how much smaller than the pad", LENGTH, says=("smaller", "less", "smaller than the pad", "undersize", "tighter"),
-              default="1 in | 2.5 cm", because="a cover a little small keeps the cushion plump", sane="0 cm..20 cm", spoken=True,
+        Input("less", "how much smaller than the pad", LENGTH, says=("smaller", "less", "smaller than the pad",
+            "undersize", "tighter"),
+              default="1 in | 2.5 cm", because="a cover a little small keeps the cushion plump", sane="0 cm..20 cm",
+              spoken=True,
               practice="0 in..2 in by 1/2 in"),
-        Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "finished", "finished size", "cover finished", "finished cushion"),
+        Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "finished", "finished size",
+            "cover finished", "finished cushion"),
               default=Default("=pad - less", "The pad, less a little", derived=True), sane="3 cm..3 m", spoken=True),
-        Input("cover_height", "finished cover height", LENGTH, says=("cover height",), default=Default("=pad_height - less", "The pad, less a little", derived=True),
+        Input("cover_height", "finished cover height", LENGTH, says=("cover height",),
+              default=Default("=pad_height - less", "The pad, less a little", derived=True),
               sane="3 cm..3 m", spoken=True),
-        Input("overlap", "overlap", LENGTH, says=("overlap", "overlapping", "overlap of"), default="4 in | 10 cm", because="enough to keep an envelope shut",
+        Input("overlap", "overlap", LENGTH, says=("overlap", "overlapping", "overlap of"), default="4 in | 10 cm",
+              because="enough to keep an envelope shut",
               sane="0 cm..40 cm", spoken=True, practice="3 in..6 in by 1 in"),
-        Input("seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"), default="1/2 in | 1.2 cm", because="the usual seam of a cushion cover",
+        Input("seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"),
+              default="1/2 in | 1.2 cm", because="the usual seam of a cushion cover",
               sane="0 cm..10 cm", practice="3/8 in..5/8 in by 1/8 in"),
-        Input("hem", "hem of an opening edge", LENGTH, says=("hem", "hems", "hem on each opening edge", "opening edge"), default="1 in | 2.5 cm",
+        Input("hem", "hem of an opening edge", LENGTH, says=("hem", "hems", "hem on each opening edge",
+            "opening edge"), default="1 in | 2.5 cm",
               because="turned once, the raw edge neatened", sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in"),
         Input("halves", "pieces the back is made of", COUNT, noun="piece", says=("back in",), spoken=True, sane="1..2",
               default=(Default("1", derived=True, when={"closing": "plain"}), Default("2", derived=True))),
         Input("lap", "lap of the backs", LENGTH, says=("lap of",), spoken=True, sane="0 cm..40 cm",
-              default=(Default("0 cm", derived=True, when={"closing": "zip"}), Default("=overlap", "An envelope's backs overlap", derived=True))),
+              default=(Default("0 cm", derived=True, when={"closing": "zip"}), Default("=overlap",
+                  "An envelope's backs overlap", derived=True))),
         Input("turn", "allowance at the opening", LENGTH, says=("at the opening",), spoken=True, sane="0 cm..20 cm",
-              default=(Default("=seam", "A zip is sewn in with a seam allowance", when={"closing": "zip"}, derived=True),
+              default=(Default("=seam", "A zip is sewn in with a seam allowance", when={"closing": "zip"},
+                               derived=True),
                        Default("=hem", "An opening edge is hemmed", derived=True))),
-        Input("count", "how many covers", COUNT, says=("cushions", "covers", "cushion", "cushion covers", "pillows"), default=Default("1", derived=True), sane="1..200", noun="cover",
+        Input("count", "how many covers", COUNT, says=("cushions", "covers", "cushion", "cushion covers", "pillows"),
+              default=Default("1", derived=True), sane="1..200", noun="cover",
               practice="1..6"),
-        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide fabric", "wide cloth"), ask="How wide is the cloth?", example="140 cm", sane="10 cm..5 m",
+        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide fabric", "wide cloth"),
+              ask="How wide is the cloth?", example="140 cm", sane="10 cm..5 m",
               usual="85 cm..3 m", practice="110 cm..150 cm by 10 cm"),
     ),
     steps=(
-        Step("front", "The cover and a seam allowance at both sides", "cover + 2 * seam", label="front width", rounding=CUT,
+        Step("front", "The cover and a seam allowance at both sides", "cover + 2 * seam", label="front width",
+             rounding=CUT,
              says=("front", "cut front", "front width", "how big is the front", "front piece", "cut the front")),
-        Step("height", "The cover's height and a seam allowance at top and bottom", "cover_height + 2 * seam", label="height of every piece", rounding=CUT,
+        Step("height", "The cover's height and a seam allowance at top and bottom", "cover_height + 2 * seam",
+             label="height of every piece", rounding=CUT,
              says=("front height", "how high", "height to cut", "piece height"), axis="height"),
-        Step("back", "The back: half the cover and the overlap with a seam and a hem; with a zip, half the cover and two seams; or as the front",
+        Step("back", "The back: half the cover and the overlap with a seam and a hem; with a zip, half the cover and "
+                     "two seams; or as the front",
              "if(halves = 2, (cover + lap) / 2 + seam + turn, front)", label="back width", rounding=CUT,
-             says=("back", "each back", "back piece", "each back piece", "backs", "back width", "envelope back", "how wide is the back", "back panel",
+             says=("back", "each back", "back piece", "each back piece", "backs", "back width", "envelope back",
+                   "how wide is the back", "back panel",
                    "back pieces", "back panels")),
-        Step("cloth", "Each row takes the height of the pieces", "rows * height", rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "fabric", "cloth", "how many metres", "how many yards", "yardage", "buy"), stated=("only",)),
+        Step("cloth", "Each row takes the height of the pieces", "rows * height", rounding=BUY_CLOTH,
+             label="cloth to buy",
+             says=("how much", "fabric", "cloth", "how many metres", "how many yards", "yardage", "buy"),
+             stated=("only",)),
         Step("rows", "Rows of pieces across the cloth", kind=COUNT, rounding=COUNT_UP, noun="row"),
     ),
     answers=("front", "height", "back", "cloth", "rows"),
@@ -92,7 +116,8 @@ CUSHION_COVER = Rule(
     algorithm=rows_of,
     source=COMMON_PRACTICE,
     examples=(
-        "Envelope cushion for a 16 in pad, finished cover 15 in, 4 in overlap, 1/2 in seams and a 1 in hem on each opening edge. Each back piece is how wide? -> 11 in",
+        "Envelope cushion for a 16 in pad, finished cover 15 in, 4 in overlap, 1/2 in seams and a 1 in hem on each "
+        "opening edge. Each back piece is how wide? -> 11 in",
         "cushion pad 18in sq plain back, cover 1in smaller, seams half inch. cut front how big -> 18 in; 18 in",
         "envelope cushion cover for a 45 cm pad in 140 cm cloth, how much fabric -> 0.5 m; 44.9 cm; 30 cm",
         "four zip back cushion covers for 50 cm pads, 140 cm wide fabric, how much cloth -> 2 m",

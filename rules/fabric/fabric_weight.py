@@ -15,16 +15,19 @@ from .words import CLOTH_WORDS
 
 # Up to these many g/m^2 (4 and 8 oz/yd^2 or so) a cloth counts as light, and as medium; common practice.
 LIGHT, MEDIUM = Fraction(135), Fraction(270)
-USES = {"light": "shirts, blouses, linings", "medium": "dresses, trousers, quilts", "heavy": "jeans, coats, bags, upholstery"}
+USES = {"light": "shirts, blouses, linings", "medium": "dresses, trousers, quilts",
+        "heavy": "jeans, coats, bags, upholstery"}
 
 
 def weigh(run: Run) -> Outcome:
     """The weight in the other unit, the class of the cloth, and of a length of a width where these are given."""
     weight = run.get("weight")
     given = run.request.given["weight"].unit if "weight" in run.request.given else run.unit_of(AREAL)
-    target = run.request.unit if run.request.unit in ("g/m^2", "oz/yd^2") else "oz/yd^2" if given == "g/m^2" else "g/m^2"
+    target = run.request.unit if run.request.unit in ("g/m^2",
+                                                      "oz/yd^2") else "oz/yd^2" if given == "g/m^2" else "g/m^2"
     ratio = factor(given) / factor(target) if given != target else Fraction(1)
-    run.say(f"One {given} is {decimal(ratio, 4)} {target}", f"weight × {decimal(ratio, 4)}", f"{shown(weight, given)} × {decimal(ratio, 4)}",
+    run.say(f"One {given} is {decimal(ratio, 4)} {target}", f"weight × {decimal(ratio, 4)}",
+            f"{shown(weight, given)} × {decimal(ratio, 4)}",
             shown(weight, target))  # fmt: skip
     grams = weight / factor("g/m^2")
     kind = "light" if grams <= LIGHT else "medium" if grams <= MEDIUM else "heavy"
@@ -34,22 +37,31 @@ def weigh(run: Run) -> Outcome:
 FABRIC_WEIGHT = Rule(
     topic="fabric weight",
     family="fabric",
-    says=("fabric weight", "cloth weight", "gsm", "weight of fabric", "grams per square metre", "ounces per square yard", "ounce to the square yard",
-          "how heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim", "heavyweight"),
+    says=("fabric weight", "cloth weight", "gsm", "weight of fabric", "grams per square metre",
+          "ounces per square yard", "ounce to the square yard",
+          "how heavy", "heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim",
+          "heavyweight"),
     about="A cloth's weight in gsm as oz/yd², or the other way, its class, and what a length of it weighs.",
     inputs=(
-        Input("weight", "weight of the cloth", AREAL, says=("weight", "gsm", "fabric", "cloth", "is", "denim"), ask="What does the cloth weigh?",
-              example="200 gsm", sane="1 g/m^2..5000 g/m^2", usual="20 g/m^2..900 g/m^2", practice="100 g/m^2..400 g/m^2"),
-        Input("length", "length", LENGTH, says=("long", "length", "metres", "yards", "of", "piece", "bolt"), axis="length", extra=True, sane="1 mm..10 km",
+        Input("weight", "weight of the cloth", AREAL, says=("weight", "gsm", "fabric", "cloth", "is", "denim"),
+              ask="What does the cloth weigh?",
+              example="200 gsm", sane="1 g/m^2..5000 g/m^2", usual="20 g/m^2..900 g/m^2",
+              practice="100 g/m^2..400 g/m^2"),
+        Input("length", "length", LENGTH, says=("long", "length", "metres", "yards", "of", "piece", "bolt"),
+              axis="length", extra=True, sane="1 mm..10 km",
               usual="20 cm..100 m", practice="1 m..5 m"),
-        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), axis="width", extra=True, sane="1 cm..10 m", usual="60 cm..3 m"),
+        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), axis="width", extra=True,
+              sane="1 cm..10 m", usual="60 cm..3 m"),
     ),
     steps=(
-        Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm", "ounces to the square yard", "oz per square yard",
+        Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm",
+            "ounces to the square yard", "oz per square yard",
              "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those")),
-        Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy", "light", "medium", "weight class", "how heavy",
-             "heavyweight", "lightweight", "what weight")),
-        Step("whole", "The area at that weight", "weight * length * width", MASS, label="weight of the piece", unit=("oz", "g"),
+        Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy", "light",
+            "medium", "weight class", "how heavy",
+             "heavyweight", "lightweight")),
+        Step("whole", "The area at that weight", "weight * length * width", MASS, label="weight of the piece",
+             unit=("oz", "g"),
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of")),
     ),
     answers=("whole", "other", "kind"),

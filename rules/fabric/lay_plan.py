@@ -30,7 +30,8 @@ def plan(run: Run) -> Outcome:
     lays = {cloth: _lay(run, cloth, cuts) for cloth in dict.fromkeys(cut.cloth for cut in cuts)}
     first = next(iter(lays.values()))
     total = sum((lay.length for lay in lays.values()), Fraction(0))
-    values: dict[str, Any] = {"cloth": first.length if len(lays) == 1 else total, "bound": sum(lay.bound for lay in lays.values()),
+    values: dict[str, Any] = {"cloth": first.length if len(lays) == 1 else total,
+                              "bound": sum(lay.bound for lay in lays.values()),
                               "nearness": _nearness(lays), "used": _used(lays)}  # fmt: skip
     bought = run.round_step(run.rule.steps[0], first.length)
     left = offcut(first, bought)
@@ -38,8 +39,10 @@ def plan(run: Run) -> Outcome:
         unit = run.unit_of(LENGTH)
         values["offcut"] = f"{shown(left.opened_width, unit)} wide × {shown(left.length, unit)} long"
     drawings = tuple(LayDrawing(lay, run.unit_of(LENGTH)) for lay in lays.values())
-    spare = [f"{copies} {label} more than asked for is cut through both layers" for lay in lays.values() for label, copies in lay.spare.items()]
-    return Outcome(values, notes=tuple(spare), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings), table=_table(run, lays))
+    spare = [f"{copies} {label} more than asked for is cut through both layers" for lay in lays.values() for label,
+             copies in lay.spare.items()]
+    return Outcome(values, notes=tuple(spare), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings),
+                   table=_table(run, lays))
 
 
 def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
@@ -48,7 +51,8 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
 
     turn, width = run.get("turn") == "yes", run.get("width")
     mine = [cut for cut in cuts if cut.cloth == cloth]
-    pieces = [Piece(cut.label, int(cut.count), Fraction(cut.value), Fraction(cut.length), turn, cut.on_fold) for cut in mine]
+    pieces = [Piece(cut.label, int(cut.count), Fraction(cut.value), Fraction(cut.length), turn,
+                    cut.on_fold) for cut in mine]
     folded = run.get("folded") == "yes" or any(cut.on_fold for cut in mine)
     lay = lay_plan(pieces, width, folded=folded, one_way=run.get("one_way") == "yes")
     if lay.misfits:
@@ -56,19 +60,24 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
     unit, long_unit = run.unit_of(LENGTH), run.step_unit(run.rule.steps[0])
     named = f"{cloth}: " if cloth else ""
     number = sum(piece.count for piece in pieces)
-    area = decimal(lay.cut_area / factor("m^2"), 3) + " m²" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd²"
-    run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on {shown(width, unit)}"
+    area = decimal(lay.cut_area / factor("m^2"),
+                   3) + " m²" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd²"
+    run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on "
+            f"{shown(width, unit)}"
             f"{', folded in half' if folded else ''}", "shortest lay found", f"pieces of {area} in all",
             shown(lay.length, long_unit))  # fmt: skip
-    run.say(f"{named}no lay can be shorter than this ({lay.bound_kind.value})", "lower bound", "", shown(lay.bound, long_unit))
+    run.say(f"{named}no lay can be shorter than this ({lay.bound_kind.value})", "lower bound", "", shown(lay.bound,
+        long_unit))
     return lay
 
 
 def _misfit(run: Run, misfit: Misfit, turn: bool) -> str:
     unit = run.unit_of(LENGTH)
     piece = misfit.piece
-    turned = ", however it is turned" if turn else " unless it is turned: say it can be turned" if misfit.fits_if_turned else ""
-    return (f"The {piece.label}, {shown(piece.width, unit)} wide and {shown(piece.length, unit)} long, does not fit across "
+    hint = " unless it is turned: say it can be turned" if misfit.fits_if_turned else ""
+    turned = ", however it is turned" if turn else hint
+    return (f"The {piece.label}, {shown(piece.width, unit)} wide and {shown(piece.length, unit)} long, does not fit "
+            f"across "
             f"{shown(misfit.room, unit)} of cloth{turned}. Take wider cloth, or join the piece.")  # fmt: skip
 
 
@@ -88,34 +97,49 @@ def _table(run: Run, lays: dict[str, Lay]) -> Table | None:
         return None
     unit = run.step_unit(run.rule.steps[0])
     lengths = {cloth or "main": run.round_step(run.rule.steps[0], lay.length) for cloth, lay in lays.items()}
-    return Table((("cloth", "text"), ("length to buy", unit)), tuple((cloth, plain(length / factor(unit))) for cloth, length in lengths.items()),
+    return Table((("cloth", "text"), ("length to buy", unit)), tuple((cloth, plain(length / factor(unit))) for cloth,
+        length in lengths.items()),
                  tuple((cloth, shown(length, unit)) for cloth, length in lengths.items()))  # fmt: skip
 
 
 LAY_PLAN = Rule(
     topic="lay plan",
     family="fabric",
-    says=("lay plan", "layout", "lay", "lay out", "cutting layout", "pieces", "cut from", "cutting plan", "cut out of", "fit on", "fit across", "layplan",
-          "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut", "cutting out", "panels", "rectangles"),
-    about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a drawing of it.",
+    says=("lay plan", "layout", "lay", "lay out", "cutting layout", "pieces", "cut from", "cutting plan",
+          "cut out of", "fit on", "fit across", "layplan",
+          "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
+          "cutting out", "panels", "rectangles"),
+    about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a "
+          "drawing of it.",
     inputs=(
-        Input("pieces", "pieces to cut", PIECES, ask="What are the pieces: how many of each, how wide and how long as cut?",
+        Input("pieces", "pieces to cut", PIECES,
+              ask="What are the pieces: how many of each, how wide and how long as cut?",
               example="2 fronts 30 x 70 cm and 1 back 58 x 70 cm"),
         CLOTH_WIDTH,
-        flag("turn", "may be turned", ("can be turned", "may be turned", "free to turn", "either way round", "turned either way", "can turn", "any way round",
-             "no grain", "with turning", "turn them", "turning allowed", "may turn", "grain doesn't matter", "can go either way"),
-             no=("not turned", "no turning", "must not be turned", "can't be turned", "cannot be turned", "may not be turned", "without turning", "not be turned",
-                 "keep the grain", "on grain", "on the grain", "on the straight grain", "not turn", "don't turn", "do not turn", "unturned")),
-        flag("one_way", "one-way cloth", ("one way", "one-way print", "with nap", "has a nap", "right way up", "directional", "nap")),
-        flag("folded", "folded in half", ("folded", "folded in half", "on the fold", "on fold", "double layer", "fold the fabric", "folded fabric",
+        flag("turn", "may be turned", ("can be turned", "may be turned", "free to turn", "either way round",
+                                       "turned either way", "can turn", "any way round",
+             "no grain", "with turning", "turn them", "turning allowed", "may turn", "grain doesn't matter",
+             "can go either way"),
+             no=("not turned", "no turning", "must not be turned", "can't be turned", "cannot be turned",
+                 "may not be turned", "without turning", "not be turned",
+                 "keep the grain", "on grain", "on the grain", "on the straight grain", "not turn", "don't turn",
+                 "do not turn", "unturned")),
+        flag("one_way", "one-way cloth", ("one way", "one-way print", "with nap", "has a nap", "right way up",
+                                          "directional", "nap")),
+        flag("folded", "folded in half", ("folded", "folded in half", "on the fold", "on fold", "double layer",
+                                          "fold the fabric", "folded fabric",
              "through both layers")),
     ),
     steps=(
-        Step("cloth", "The shortest lay found", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "what length", "length",
+        Step("cloth", "The shortest lay found", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric",
+            "cloth", "what length", "length",
              "how many metres", "how many yards", "yardage", "buy", "how long")),
-        Step("bound", "No lay is shorter", kind=LENGTH, label="no lay can be shorter than", unit=("yd", "m"), says=("lower bound", "least possible", "bound")),
-        Step("nearness", "How near the best possible", kind=TEXT, label="this lay is", says=("how good", "best possible")),
-        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, says=("offcut", "left over", "leftover", "what is left")),
+        Step("bound", "No lay is shorter", kind=LENGTH, label="no lay can be shorter than", unit=("yd", "m"),
+             says=("lower bound", "least possible", "bound")),
+        Step("nearness", "How near the best possible", kind=TEXT, label="this lay is", says=("how good",
+            "best possible")),
+        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, says=("offcut", "left over",
+            "leftover", "what is left")),
         Step("used", "Cloth that becomes pieces", kind=PERCENT, rounding=PERCENT_TENTH, label="share of the cloth used",
              says=("efficiency", "marker efficiency", "utilisation", "how much is wasted")),
     ),
@@ -125,13 +149,15 @@ LAY_PLAN = Rule(
     no_unknown=("pieces", "width"),
     source="search with a proof; bounds after Fekete and Schepers (2004)",
     cautions=(
-        Caution("A pattern to match needs a repeat more for each piece that must meet it", mentions=("repeat", "check", "plaid", "stripe", "match", "matching")),
+        Caution("A pattern to match needs a repeat more for each piece that must meet it", mentions=("repeat",
+            "check", "plaid", "stripe", "match", "matching")),
         Caution("Pieces are taken as rectangles: curved pieces may nest closer"),
     ),
     related=("pattern repeat", "cloth for a bought pattern"),
     examples=(
         "lay plan: 2 fronts 30 x 70, 1 back 58 x 70 and 2 sleeves 40 x 60 cm on 140 cm cloth -> 1.3 m",
-        "I need sixteen backs for mini quilts, each 19 inches wide by 11 inches long as cut, with the print the right way up so no turning. How much "
+        "I need sixteen backs for mini quilts, each 19 inches wide by 11 inches long as cut, with the print the "
+        "right way up so no turning. How much "
         "42 inch fabric? -> 2 1/2 yd",
         "lay out 4 panels 50 x 40 cm on 100 cm fabric, they can be turned -> 0.8 m; the best possible",
     ),

@@ -13,7 +13,10 @@ from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, SPACING, sna
 from ..engine.run import Run
 from .words import CLOTH_WORDS, SEAM, hem
 
-PLEAT_SOURCE = "CITS Dress Making Trade Practical, pleats and tucks (National Instructional Media Institute, India, 2024)"
+PLEAT_SOURCE = (
+    "CITS Dress Making Trade Practical, pleats and tucks (National Instructional Media Institute, India, "
+    "2024)"
+)
 # Layers folded under one knife pleat, and under one box or inverted pleat (two folds).
 FOLDS = {"knife": 2, "box": 4, "inverted": 4}
 
@@ -23,7 +26,8 @@ def pleats(run: Run) -> Outcome:
     finished, kind = run.get("finished"), run.get("kind")
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
     if depth is None and _full(run, finished, pleat, number):
-        run.say("Full pleats meet, and lie three thick: three times the finished width", "flat width = 3 × finished width",
+        run.say("Full pleats meet, and lie three thick: three times the finished width",
+                "flat width = 3 × finished width",
                 f"3 × {_size(run, finished)}", _size(run, 3 * finished))  # fmt: skip
         values: dict[str, Any] = {"flat": 3 * finished}
         if number is None and run.request.asked[:1] and run.request.asked[0] in ("count", "fits", "takes"):
@@ -32,7 +36,8 @@ def pleats(run: Run) -> Outcome:
             values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
         return Outcome(values)
     number = number or run.get("number")
-    under = depth if depth is not None else (pleat if pleat is not None else finished / number) / (1 if kind == "knife" else 2)
+    shown = pleat if pleat is not None else finished / number
+    under = depth if depth is not None else shown / (1 if kind == "knife" else 2)
     takes = FOLDS[kind] * under
     run.say(f"Each {kind} pleat takes {FOLDS[kind]} times its depth", f"taken up = {FOLDS[kind]} × depth",
             f"{FOLDS[kind]} × {_size(run, under)}", _size(run, takes))  # fmt: skip
@@ -52,7 +57,8 @@ def _number(run: Run) -> Any:
     number = snap(run.get("finished") / pleat, Fraction(1), "near")
     if number < 1:
         raise NoAnswer("one pleat is wider than the whole finished width")
-    run.say("Divide the finished width by the pleat width, to the nearest whole pleat", "pleats = finished width ÷ pleat width",
+    run.say("Divide the finished width by the pleat width, to the nearest whole pleat",
+            "pleats = finished width ÷ pleat width",
             f"{_size(run, run.get('finished'))} ÷ {_size(run, pleat)}", str(number))  # fmt: skip
     return number
 
@@ -71,61 +77,87 @@ def _size(run: Run, value: Any) -> str:
 PLEATS = Rule(
     topic="pleats",
     family="fabric",
-    says=("pleat", "pleats", "pleated", "pleated skirt", "knife pleat", "box pleat", "inverted pleat", "kick pleat", "kilt", "skirt", "plait",
+    says=("pleat", "pleats", "pleated", "pleated skirt", "knife pleat", "box pleat", "inverted pleat", "kick pleat",
+          "kilt", "skirt", "plait",
           "pleated width", "pleating", "box pleated", "knife pleated"),
     about="The flat width that pleats are folded from, how many there are and how wide each is.",
     inputs=(
-        Input("finished", "finished width", LENGTH, says=("finished", "pleated section", "waist", "section", "hips", "hip", "pleated to", "into",
-              "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband", "pleated width", "hip width", "yoke",
+        Input("finished", "finished width", LENGTH, says=("finished", "pleated section", "waist", "section", "hips",
+                                                          "hip", "pleated to", "into",
+              "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
+              "pleated width", "hip width", "yoke",
               "when pleated", "wide finished"),
-              ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m", practice="40 cm..120 cm by 4 cm"),
+              ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
+              practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",
                {"knife": ("knife", "knife pleat", "side pleat", "kilt pleat", "kilt", "accordion", "knife pleated"),
-                "box": ("box", "box pleat", "box pleated"), "inverted": ("inverted", "inverted pleat", "inverted box pleat")},
+                "box": ("box", "box pleat", "box pleated"), "inverted": ("inverted", "inverted pleat",
+                    "inverted box pleat")},
                default=(Default("knife", "the plainest kind, until another is said"),)),
-        choice("spacing", "spacing", {"full": ("full pleats", "touching", "meeting", "that meet", "they meet", "edge to edge"),
-               "spaced": ("spaced", "space apart", "apart", "don't meet", "do not meet", "not touching", "gaps between", "with gaps", "not meeting")},
+        choice("spacing", "spacing", {"full": ("full pleats", "touching", "meeting", "that meet", "they meet",
+                                               "edge to edge"),
+               "spaced": ("spaced", "space apart", "apart", "don't meet", "do not meet", "not touching",
+                          "gaps between", "with gaps", "not meeting")},
                default=(Default("full", "full pleats, that meet, until said otherwise", derived=True),)),
-        Input("pleat", "pleat width", LENGTH, says=("pleat", "each pleat", "each one", "face", "across the face", "visible", "on show", "showing",
-              "each show", "width of each pleat", "knife pleat", "box pleat", "inverted pleat", "pleats", "wide pleats"), extra=True, sane="1 mm..1 m",
+        Input("pleat", "pleat width", LENGTH, says=("pleat", "kilt pleat", "each pleat", "each one", "face", "across the face",
+                                                    "visible", "on show", "showing",
+              "each show", "width of each pleat", "knife pleat", "box pleat", "inverted pleat", "pleats",
+              "wide pleats"), extra=True, sane="1 mm..1 m",
               usual="5 mm..15 cm", practice="2 cm..6 cm by 1 cm"),
-        Input("number", "number of pleats", COUNT, says=("pleat", "pleats", "number of pleats", "knife pleat", "box pleat", "inverted pleat"), noun="pleat",
+        Input("number", "number of pleats", COUNT, says=("pleat", "kilt pleat", "pleats", "number of pleats", "knife pleat",
+                                                         "box pleat", "inverted pleat"), noun="pleat",
               sane="1..1000", usual="1..80", practice="4..24", ask="How many pleats are there?", example="12"),
-        Input("depth", "pleat depth", LENGTH, says=("deep", "depth", "pleat depth", "depth of each", "underlay", "return", "depth of pleat", "fold depth"),
-              axis="depth", extra=True, spoken=True, sane="1 mm..1 m", usual="5 mm..25 cm", practice="2 cm..6 cm by 1 cm"),
-        Input("length", "finished length", LENGTH, says=("long", "length", "skirt length", "in length", "drop"), extra=True, spoken=True,
+        Input("depth", "pleat depth", LENGTH, says=("deep", "depth", "pleat depth", "depth of each", "underlay",
+                                                    "return", "depth of pleat", "fold depth"),
+              axis="depth", extra=True, spoken=True, sane="1 mm..1 m", usual="5 mm..25 cm",
+              practice="2 cm..6 cm by 1 cm"),
+        Input("length", "finished length", LENGTH, says=("long", "length", "skirt length", "in length", "drop"),
+              extra=True, spoken=True,
               sane="1 cm..3 m", usual="10 cm..1.3 m"),
-        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide fabric", "wide cloth"), extra=True, spoken=True, sane="10 cm..5 m",
+        Input("width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide fabric", "wide cloth"), extra=True,
+              spoken=True, sane="10 cm..5 m",
               usual="85 cm..3 m"),
         SEAM, hem("3/4 in | 2 cm", "the usual narrow hem"),
     ),
     steps=(
-        Step("flat", "The width to cut", rounding=CUT, label="flat width", says=("flat width", "flat", "unpleated", "cut width", "before pleating",
-             "how wide to cut", "width to cut", "total width", "how much fabric", "strip length", "width before pleating", "how much", "start with"),
-             stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric", "of flat cloth")),
-        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats", says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
+        Step("flat", "The width to cut", rounding=CUT, label="flat width", says=("flat width", "flat", "unpleated",
+            "cut width", "before pleating",
+             "how wide to cut", "width to cut", "total width", "how much fabric", "strip length",
+             "width before pleating", "how much", "start with"),
+             stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric",
+                     "of flat cloth")),
+        Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
+             says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
-             says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width", "what size pleats", "how wide each pleat",
+             says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
+                   "what size pleats", "how wide each pleat",
                    "each pleat", "pleat width")),
-        Step("panels", "Divide by what one width gives between its seams, and take whole widths", "flat / (width - 2 * seam)", COUNT,
+        Step("panels", "Divide by what one width gives between its seams, and take whole widths",
+             "flat / (width - 2 * seam)", COUNT,
              rounding=COUNT_UP, noun="panel", says=("how many panels", "widths", "how many widths")),
-        Step("cloth", "Each panel takes the length, a seam allowance and the hem", "rounded(panels) * (length + seam + hem)", rounding=BUY_CLOTH,
-             label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy", "yardage", "buy", "how much fabric")),
+        Step("cloth", "Each panel takes the length, a seam allowance and the hem",
+             "rounded(panels) * (length + seam + hem)", rounding=BUY_CLOTH,
+             label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy",
+                                         "yardage", "buy", "how much fabric")),
     ),
     answers=("flat", "count", "takes", "fits", "panels", "cloth"),
-    headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.", "Cut it {flat} wide."),
+    headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.",
+              "Cut it {flat} wide."),
     algorithm=pleats,
-    source=f"{PLEAT_SOURCE}: finished + 2 × depth × number; a box or inverted pleat takes 4 × depth; full pleats 3 × finished",
-    cautions=(Caution("The number does not divide the width: fold them to the pleat width that fits", when="abs(fits - pleat) > 0.5"),),
+    source=f"{PLEAT_SOURCE}: finished + 2 × depth × number; a box or inverted pleat takes 4 × depth; full pleats 3 × "
+           f"finished",
+    cautions=(Caution("The number does not divide the width: fold them to the pleat width that fits",
+                      when="abs(fits - pleat) > 0.5"),),
     related=("tucks", "gathered strip"),
     derivation=(
         Derivation(
             "flat",
             (
                 Fact("Full pleats meet, so that their faces make up the finished width", "finished = number * face"),
-                Fact("Under each face the cloth goes back as far as the face is wide, and forward again", "under = 2 * face"),
+                Fact("Under each face the cloth goes back as far as the face is wide, and forward again",
+                     "under = 2 * face"),
                 Fact("Laid flat, every pleat shows its face and what lay under it", "flat = number * (face + under)"),
                 Follows("Put in what lies under", "flat = 3 * number * face"),
                 Follows("The faces are the finished width", "flat = 3 * finished"),
@@ -137,7 +169,8 @@ PLEATS = Rule(
             "flat",
             (
                 Fact("Under a knife pleat the cloth goes back by its depth, and forward again", "under = 2 * depth"),
-                Fact("Laid flat, the finished width grows by what lay under every pleat", "flat = finished + number * under"),
+                Fact("Laid flat, the finished width grows by what lay under every pleat",
+                     "flat = finished + number * under"),
                 Follows("Put in what lies under", "flat = finished + 2 * depth * number"),
             ),
             names={"under": "the cloth under a pleat"},
@@ -145,7 +178,8 @@ PLEATS = Rule(
         ),
     ),
     examples=(
-        "Skirt front 60 cm finished with 4 box pleats, each one 6 cm across the face, spaced apart so they don't meet. Flat width? -> 108 cm; 4 pleats",
+        "Skirt front 60 cm finished with 4 box pleats, each one 6 cm across the face, spaced apart so they don't "
+        "meet. Flat width? -> 108 cm; 4 pleats",
         "full knife pleats for a 50 cm waist, each pleat 2.5 cm, how many pleats -> 20 pleats; 150 cm",
         "box pleats to a finished width of 30 in, flat width -> 90 in",
         "pleated section of 62 cm, 12 knife pleats 4.2 cm deep, flat width -> 162.8 cm",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Caution, Default, Input, Rule, Step
+from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
 
@@ -11,70 +11,93 @@ SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the was
 SHRINKAGE = Rule(
     topic="shrinkage",
     family="fabric",
-    says=("shrink", "shrinkage", "shrinks in the wash", "after the wash", "after washing", "pre-wash", "prewash", "preshrink", "lose in the wash", "lose", "in the wash", "allow for shrinkage"),
+    says=("shrink", "shrinkage", "shrinks in the wash", "after the wash", "after washing", "pre-wash", "prewash",
+          "preshrink", "lose in the wash", "lose", "in the wash", "allow for shrinkage"),
     about="What to buy so that enough is left after the cloth has shrunk.",
     inputs=(
-        Input("needed", "length needed", LENGTH, says=("need", "want", "need after the wash", "after washing", "after the wash", "finished", "to end up with",
-              "end up with", "left after", "of it", "have left", "must be", "wanted", "length needed", "require", "for"), ask="What length is needed after the wash?",
+        Input("needed", "length needed", LENGTH, says=("left", "be left", "what is left", "what will be left",
+                                                       "will i have", "need", "want", "need after the wash",
+                                                       "after washing", "after the wash", "finished", "to end up with",
+              "end up with", "left after", "of it", "have left", "must be", "wanted", "length needed", "require",
+              "for"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
-        Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %", sane="0 %..99 %", usual="0 %..25 %",
+        Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %",
+              sane="0 %..99 %", usual="0 %..25 %",
               practice="2 %..10 %"),
     ),
     steps=(
-        Step("cloth", "Divide by what the wash leaves, not multiply by what it takes", "needed / (1 - shrink)", rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash", "start with", "yardage"),
+        Step("cloth", "Divide by what the wash leaves, not multiply by what it takes", "needed / (1 - shrink)",
+             rounding=BUY_CLOTH, label="cloth to buy",
+             says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
+                   "start with", "yardage"),
              stated=("bought", "before the wash", "before washing")),
-        Step("lost", "What the wash takes", "cloth - needed", label="lost in the wash", unit=("in", "cm"), says=("lost", "how much is lost")),
     ),
-    answers=("cloth", "lost"),
+    answers=("cloth",),
     headline=("Buy {cloth}.",),
     source="common practice; dividing by (1 - s): ForAllTex, shrinkage maths for pattern makers",
     cautions=(Caution("Wash a test square first, each way: warp and weft do not shrink alike"),),
     related=("shrink test",),
     examples=(
         "12 m wanted after the wash, shrinks 10%, buy how much -> 13.4 m",
-        "I need 3.2 m and the cloth shrinks 6% -> 3.5 m; 20.426 cm",
+        "I need 3.2 m and the cloth shrinks 6% -> 3.5 m",
         "need 4 yd, it loses 5 % in the wash, how much fabric to buy -> 4 1/4 yd",
         "bought 3 m before the wash, it will shrink 5 %, what length is left after -> 285 cm",
     ),
 )
 
 BEFORE = Input(
-    "before", "length before", LENGTH, says=("before", "original", "started at", "started", "was", "marked", "marked out", "cut", "drew", "square", "from",
-    "measured", "cut at", "test square", "swatch", "lengthways before", "unwashed"), axis="length", ask="How long was it before the wash?",
+    "before", "length before", LENGTH, says=("before", "original", "started at", "started", "was", "marked",
+                                             "marked out", "cut", "drew", "square", "from",
+    "measured", "cut at", "test square", "swatch", "lengthways before", "unwashed"), axis="length",
+    ask="How long was it before the wash?",
     example="20 cm", sane="1 mm..100 m", usual="5 cm..2 m", practice="10 cm..50 cm by 5 cm",
 )  # fmt: skip
 
 SHRINK_TEST = Rule(
     topic="shrink test",
     family="fabric",
-    says=("shrink test", "test square", "what percentage did it shrink", "how much did it shrink", "what's the shrinkage",
-          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to", "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent"),
+    says=("shrink test", "test square", "what percentage did it shrink", "how much did it shrink",
+          "what's the shrinkage",
+          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to",
+          "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent",
+          "percent shrinkage", "what percent", "per cent shrinkage"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
-        Input("after", "length after", LENGTH, says=("after", "after the wash", "lengthways", "now", "came out", "it was", "down to", "shrunk to", "shrank to",
-              "to", "is now", "afterwards", "washed", "along", "lengthwise", "after washing", "warp", "long", "it measures", "ended up", "in length"),
-              ask="How long is it after the wash?", example="19 cm", sane="1 mm..100 m", usual="5 cm..2 m", practice="10 cm..50 cm by 5 cm"),
-        Input("before_across", "width before", LENGTH, says=("wide before", "across before", "width before"), default=Default("=before", derived=True),
+        Input("after", "length after", LENGTH, says=("after", "after the wash", "lengthways", "now", "came out",
+                                                     "it was", "down to", "shrunk to", "shrank to",
+              "to", "is now", "afterwards", "washed", "along", "lengthwise", "after washing", "warp", "long",
+              "it measures", "ended up", "in length"),
+              ask="How long is it after the wash?", example="19 cm", sane="1 mm..100 m", usual="5 cm..2 m",
+              practice="10 cm..50 cm by 5 cm"),
+        Input("before_across", "width before", LENGTH, says=("wide before", "across before", "width before"),
+              default=Default("=before", derived=True),
               spoken=True, sane="1 mm..100 m"),
-        Input("after_across", "width after", LENGTH, says=("across", "crossways", "widthways", "crosswise", "wide", "width", "weft", "the other way",
+        Input("after_across", "width after", LENGTH, says=("across", "crossways", "widthways", "crosswise", "wide",
+                                                           "width", "weft", "the other way",
               "widthwise", "in width"), extra=True, sane="1 mm..100 m", usual="5 cm..2 m"),
     ),
     steps=(
-        Step("lengthways", "What was lost, as a share of the length before", "(before - after) / before", PERCENT, rounding=PERCENT_TENTH,
-             label="shrinkage", says=("shrinkage", "shrink", "percentage", "lengthways", "per cent"), stated=("shrink", "shrinkage")),
-        Step("crossways", "What was lost across, as a share of the width before", "(before_across - after_across) / before_across", PERCENT,
+        Step("lengthways", "What was lost, as a share of the length before", "(before - after) / before", PERCENT,
+             rounding=PERCENT_TENTH,
+             label="shrinkage", says=("shrinkage", "shrink", "percentage", "lengthways", "per cent"),
+             stated=("shrink", "shrinkage")),
+        Step("crossways", "What was lost across, as a share of the width before",
+             "(before_across - after_across) / before_across", PERCENT,
              rounding=PERCENT_TENTH, label="shrinkage across", says=("across", "crossways")),
     ),
     answers=("lengthways", "crossways"),
     headline=("It shrank {lengthways} lengthways and {crossways} across.", "It shrank {lengthways}."),
     sizes=(("before_across", "before"), ("after_across", "after")),
     source="arithmetic; the loss over the original, as AATCC TM 135 reckons dimensional change (to 0.1 %)",
-    cautions=(Caution("A length that grew is no shrinkage: check which is before and which after", when="after > before"),),
+    refusals=(
+        Refusal("after > before", "it would have grown, not shrunk. Say which is before the wash and which after, such as: "
+                "100 cm before, 93 cm after."),
+    ),
     related=("shrinkage",),
     examples=(
-        "I marked out a 20 cm square on the calico. After the wash it was 19 cm lengthways and 19.5 cm across. What's the shrinkage? -> 5 %; 2.5 %",
+        "I marked out a 20 cm square on the calico. After the wash it was 19 cm lengthways and 19.5 cm across. "
+        "What's the shrinkage? -> 5 %; 2.5 %",
         "shrink test: 50 cm before, 48 cm after -> 4 %",
         "test square was 10 in before the wash and 9 1/2 in after, what percentage did it shrink -> 5 %",
     ),

@@ -51,14 +51,16 @@ def _last_only(run: Run, edge: Any, number: int, fullness: Any) -> Outcome:
     times = number - (1 if run.get("yoke") == "yes" else 0)
     flat = edge * fullness**times
     unit = run.unit_of(LENGTH)
-    run.say("Each gathering takes its fullness once more", f"first edge × fullness, {times} times", f"{shown(edge, unit)} × {decimal(fullness)} ^ {times}",
+    run.say("Each gathering takes its fullness once more", f"first edge × fullness, {times} times",
+            f"{shown(edge, unit)} × {decimal(fullness)} ^ {times}",
             shown(flat, unit))  # fmt: skip
     return Outcome({"last": flat})
 
 
 def _table(run: Run, rows: list[list[Any]]) -> Table:
     unit, cut = run.unit_of(LENGTH), CUT.of(run.system)
-    columns = (("tier", "1"), ("width", unit), ("cut depth", unit), ("panels", "panel"), ("cloth", unit))[: len(rows[0])]
+    columns = (("tier", "1"), ("width", unit), ("cut depth", unit), ("panels", "panel"), ("cloth",
+        unit))[: len(rows[0])]
     made, texts = [], []
     for row in rows:
         sizes = [apply(row[1], cut), apply(row[2], cut)]
@@ -75,40 +77,53 @@ def _table(run: Run, rows: list[list[Any]]) -> Table:
 TIERS = Rule(
     topic="tiers",
     family="fabric",
-    says=("tier", "tiers", "tiered", "tiered skirt", "tiered dress", "prairie skirt", "skirt", "gypsy skirt", "peasant skirt", "ruffled tiers"),
+    says=("tier", "tiers", "tiered", "tiered skirt", "tiered dress", "prairie skirt", "skirt", "gypsy skirt",
+          "peasant skirt", "ruffled tiers"),
     about="Each tier of a tiered skirt: its width, its cut depth, its panels, and the cloth.",
     inputs=(
-        Input("edge", "first edge", LENGTH, says=("waist", "edge", "first edge", "waistband", "top edge", "yoke", "into", "from", "waistline"),
-              ask="How long is the edge the first tier is sewn to?", example="70 cm", sane="2 cm..20 m", usual="40 cm..3 m", practice="60 cm..100 cm by 4 cm"),
-        Input("total", "total length", LENGTH, says=("long", "length", "total length", "in all", "skirt length", "finished length", "drop"), axis="length",
-              ask="How long are the tiers together?", example="75 cm", sane="3 cm..5 m", usual="20 cm..1.5 m", practice="60 cm..90 cm by 6 cm"),
-        Input("number", "number of tiers", COUNT, says=("tier", "tiers", "tiered", "layers", "number of tiers"), noun="tier", ask="How many tiers?", example="3",
+        Input("edge", "first edge", LENGTH, says=("waist", "edge", "first edge", "waistband", "top edge", "yoke",
+                                                  "into", "from", "waistline"),
+              ask="How long is the edge the first tier is sewn to?", example="70 cm", sane="2 cm..20 m",
+              usual="40 cm..3 m", practice="60 cm..100 cm by 4 cm"),
+        Input("total", "total length", LENGTH, says=("long", "length", "total length", "in all", "skirt length",
+                                                     "finished length", "drop"), axis="length",
+              ask="How long are the tiers together?", example="75 cm", sane="3 cm..5 m", usual="20 cm..1.5 m",
+              practice="60 cm..90 cm by 6 cm"),
+        Input("number", "number of tiers", COUNT, says=("tier", "tiers", "tiered", "layers", "number of tiers"),
+              noun="tier", ask="How many tiers?", example="3",
               sane="1..12", usual="2..6", practice="2..5"),
-        Input("fullness", "fullness", RATIO, says=("fullness", "times", "full", "times full", "as full", "ratio", "times the one above", "gathered"),
+        Input("fullness", "fullness", RATIO, says=("fullness", "times", "full", "times full", "as full", "ratio",
+                                                   "times the one above"),
               default="1 1/2", because="the usual fullness of a tier", sane="1..5", usual="1.2..2.5", practice="1..2"),
         CLOTH_WIDTH,
-        flag("yoke", "flat yoke", ("flat yoke", "first tier flat", "top tier flat", "flat top tier", "ungathered yoke", "not gathered at the waist",
+        flag("yoke", "flat yoke", ("flat yoke", "first tier flat", "top tier flat", "flat top tier",
+                                   "ungathered yoke", "not gathered at the waist",
                                    "first tier not gathered")),
         SEAM, hem("3/4 in | 2 cm", "the usual narrow hem"),
     ),
     steps=(
-        Step("cloth", "The cloth for all the tiers", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
+        Step("cloth", "The cloth for all the tiers", rounding=BUY_CLOTH, label="cloth to buy", says=("how much",
+            "fabric", "cloth", "yardage",
              "how many metres", "how many yards", "buy", "total cloth")),
-        Step("panels", "Panels in all", kind=COUNT, rounding=COUNT_NEAR, noun="panel", says=("how many panels", "panels in all", "strips")),
+        Step("panels", "Panels in all", kind=COUNT, rounding=COUNT_NEAR, noun="panel", says=("how many panels",
+            "panels in all", "strips")),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",
-             says=("last tier", "bottom tier", "how wide is the bottom tier", "how wide is the last tier", "bottom", "hem width", "widest tier", "third tier")),
+             says=("last tier", "bottom tier", "how wide is the bottom tier", "how wide is the last tier", "bottom",
+                   "hem width", "widest tier", "third tier")),
         Step("first_depth", "Cut depth of the upper tiers", rounding=CUT, label="cut depth of the upper tiers",
              says=("cut depth", "how deep", "depth of each tier", "deep")),
         Step("last_depth", "Cut depth of the last tier", rounding=CUT, label="cut depth of the last tier"),
     ),
     answers=("cloth", "panels", "last", "first_depth", "last_depth"),
-    headline=("Buy {cloth}: {panels} in all; the last tier is {last} wide.", "The last tier is {last} wide; cut the upper tiers {first_depth} deep."),
+    headline=("Buy {cloth}: {panels} in all; the last tier is {last} wide.",
+              "The last tier is {last} wide; cut the upper tiers {first_depth} deep."),
     algorithm=tiers,
     source=COMMON_PRACTICE + "; published ratios: first tier 1 to 1 1/2, each later 1 1/2 to 2 times the one above",
     related=("gathered strip",),
     examples=(
         "tiered skirt, 3 tiers, waist 70 cm, 75 cm long, 1.5 fullness, 140 cm cloth -> 1.5 m; 5 panels; 236.3 cm",
         "3 tiers from a 28 in waist, 30 in long, how wide is the bottom tier -> 94 1/2 in",
-        "tiered skirt of 4 tiers, first edge 1 m, total length 80 cm, twice as full at 2 times, flat yoke, cloth 150 cm wide, how much -> 2.8 m; 12 panels",
+        "tiered skirt of 4 tiers, first edge 1 m, total length 80 cm, twice as full at 2 times, flat yoke, cloth 150 "
+        "cm wide, how much -> 2.8 m; 12 panels",
     ),
 )

@@ -12,84 +12,114 @@ EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and ex
 
 STATED = Input(
     "stated_length", "length stated", LENGTH,
-    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length", "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
+    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length",
+          "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
-    ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m", practice="1 m..5 m by 10 cm",
+    ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m",
+    practice="1 m..5 m by 10 cm",
 )  # fmt: skip
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
     says=(*CLOTH_WORDS, "of", "wide", "stated width", "based on", "assumes", "instead of"),
-    ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
+    ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m",
+    practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
-    says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width", "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
+    says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width",
+          "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
           *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
-    ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m", practice="90 cm..150 cm by 5 cm",
+    ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m",
+    practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 EXTRA_EACH = Input(
-    "extra_each", "extra for each", LENGTH, says=("extra", "add", "allow", "each case", "extra for nap", "extra for each"),
+    "extra_each", "extra for each", LENGTH, says=("extra", "add", "allow", "each case", "extra for nap",
+                                                  "extra for each"),
     default=Default("1/4 yd | 25 cm", "the usual addition for each such case"), sane="0 cm..3 m", spoken=True,
     practice="1/8 yd..1/2 yd by 1/8 yd",
 )  # fmt: skip
 NAP = flag(
-    "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it", "with a nap", "pile", "has a pile",
-                     "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap", "not napped", "doesn't have a nap"),
+    "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
+                     "with a nap", "pile", "has a pile",
+                     "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap",
+                         "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(
-    "one_way", "a one-way design", ("one way", "one-way print", "one way design", "one-directional", "directional", "directional print",
-                                    "right way up", "upright print", "one direction"), no=("not one-way", "not directional", "two-way"),
+    "one_way", "a one-way design", ("one way", "one-way print", "one way design", "one-directional", "directional",
+                                    "directional print",
+                                    "right way up", "upright print", "one direction"), no=("not one-way",
+                                        "not directional", "two-way"),
 )  # fmt: skip
 STATED_NAP = choice(
     "stated_nap", "stated length",
-    {"with": ("with nap", "nap layout", "with nap layout", "yardage with nap", "already with nap", "includes nap", "nap included"),
+    {"with": ("with nap", "nap layout", "with nap layout", "yardage with nap", "already with nap", "includes nap",
+              "nap included"),
      "without": ("without nap", "no nap layout", "without nap layout", "w/o nap")},
     default=(Default("without", "not said to be with nap", derived=True),),
 )  # fmt: skip
 NAP_EXTRA = Input(
-    "nap_extra", "extra for the nap", LENGTH, says=("for nap", "for the nap", "nap allowance", "extra for nap"), sane="0 cm..3 m", spoken=True,
-    default=(Default("=extra_each", "Add the extra for a nap: every piece must lie the same way", when={"nap": "yes", "stated_nap": "without"},
+    "nap_extra", "extra for the nap", LENGTH, says=("for nap", "for the nap", "nap allowance", "extra for nap"),
+    sane="0 cm..3 m", spoken=True,
+    default=(Default("=extra_each", "Add the extra for a nap: every piece must lie the same way", when={"nap": "yes",
+        "stated_nap": "without"},
                      derived=True),
              Default("0 cm", derived=True)),
 )  # fmt: skip
 ONE_WAY_EXTRA = Input(
-    "one_way_extra", "extra for the one-way design", LENGTH, says=("for the one-way design", "for the print"), sane="0 cm..3 m", spoken=True,
-    default=(Default("=extra_each", "Add the extra for a one-way design: every piece must lie the same way up", when={"one_way": "yes"},
+    "one_way_extra", "extra for the one-way design", LENGTH, says=("for the one-way design", "for the print"),
+    sane="0 cm..3 m", spoken=True,
+    default=(Default("=extra_each", "Add the extra for a one-way design: every piece must lie the same way up",
+                     when={"one_way": "yes"},
                      derived=True),
              Default("0 cm", derived=True)),
 )  # fmt: skip
 
-TOO_WIDE = Caution("A pattern piece wider than the new cloth will not fit: measure the widest piece", when="width < stated_width")
-FAR_APART = Caution("Widths more than 12 in (30 cm) apart change the lay: try the pieces on the new width before buying",
+TOO_WIDE = Caution("A pattern piece wider than the new cloth will not fit: measure the widest piece",
+                   when="width < stated_width")
+FAR_APART = Caution("Widths more than 12 in (30 cm) apart change the lay: try the pieces on the new width before "
+                    "buying",
                     when="abs(width - stated_width) > 304.8")  # fmt: skip
-NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated is without nap, say \"it has a nap\" to add for it",
-                    mentions=("velvet", "corduroy", "needlecord", "cord", "velveteen", "fur", "terry", "towelling"))  # fmt: skip
+NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated is without nap, say \"it has a nap\" "
+                    "to add for it",
+                    mentions=("velvet", "corduroy", "needlecord", "cord", "velveteen", "fur", "terry",
+                              "towelling"))  # fmt: skip
 
 WIDTH_SWAP = Rule(
     topic="width swap",
     family="fabric",
-    says=("swap", "instead", "width swap", "different width", "another width", "change of width", "fabric width conversion", "width conversion",
+    says=("swap", "instead", "width swap", "different width", "another width", "change of width",
+          "fabric width conversion", "width conversion",
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
-          "only comes in", "only have it in", "how much of", "convert yardage", "as wide"),
+          "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
+          "if i buy", "if i used"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
-        flag("sleeves", "sleeves cut in one", ("sleeves cut in one", "cut in one with the body", "cut in one", "cut-on sleeves", "grown-on sleeves",
-                                               "kimono sleeves", "dolman sleeves", "magyar sleeves", "dolman", "magyar", "batwing",
-                                               "sleeves are cut in one with the body", "sleeves cut in one with the body")),
+        flag("sleeves", "sleeves cut in one", ("sleeves cut in one", "cut in one with the body", "cut in one",
+                                               "cut-on sleeves", "grown-on sleeves",
+                                               "kimono sleeves", "dolman sleeves", "magyar sleeves", "dolman",
+                                               "magyar", "batwing",
+                                               "sleeves are cut in one with the body",
+                                               "sleeves cut in one with the body")),
         EXTRA_EACH, NAP_EXTRA, ONE_WAY_EXTRA,
-        Input("sleeve_extra", "extra for sleeves cut in one", LENGTH, says=("for the sleeves",), sane="0 cm..3 m", spoken=True,
-              default=(Default("=extra_each", "Add the extra for sleeves cut in one with the body", when={"sleeves": "yes"}, derived=True),
+        Input("sleeve_extra", "extra for sleeves cut in one", LENGTH, says=("for the sleeves",), sane="0 cm..3 m",
+              spoken=True,
+              default=(Default("=extra_each", "Add the extra for sleeves cut in one with the body",
+                               when={"sleeves": "yes"}, derived=True),
                        Default("0 cm", derived=True))),
     ),
     steps=(
-        Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width", label="length on the new width",
+        Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width",
+             label="length on the new width",
              unit=("yd", "m")),
-        Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)", label="length with the nap", unit=("yd", "m")),
-        Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)", label="length one way up",
+        Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
+             label="length with the nap", unit=("yd", "m")),
+        Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",
+             label="length one way up",
              unit=("yd", "m")),
-        Step("cloth", "Add for the sleeves", "if(sleeve_extra > 0, upright + sleeve_extra, upright)", rounding=BUY_CLOTH, label="cloth to buy",
+        Step("cloth", "Add for the sleeves", "if(sleeve_extra > 0, upright + sleeve_extra, upright)",
+             rounding=BUY_CLOTH, label="cloth to buy",
              says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
     ),

@@ -6,24 +6,30 @@ from ..engine.declare import Default, Input
 from ..engine.kinds import LENGTH
 
 CLOTH_WORDS = (
-    "fabric", "cloth", "cotton", "linen", "wool", "lawn", "voile", "viscose", "silk", "satin", "denim", "calico", "poplin", "gingham",
-    "flannel", "muslin", "crepe", "chiffon", "jersey", "tweed", "velvet", "corduroy", "damask", "canvas", "fabric width", "cloth width",
+    "fabric", "cloth", "cotton", "linen", "wool", "lawn", "voile", "viscose", "silk", "satin", "denim", "calico",
+    "poplin", "gingham",
+    "flannel", "muslin", "crepe", "chiffon", "jersey", "tweed", "velvet", "corduroy", "damask", "canvas",
+    "fabric width", "cloth width",
     "wide fabric", "wide cloth", "wide cotton", "roll", "bolt", "stuff",
 )  # fmt: skip
 
 CLOTH_WIDTH = Input(
-    "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?", example="150 cm",
+    "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?",
+    example="150 cm",
     sane="10 cm..5 m", usual="85 cm..3 m", practice="110 cm..150 cm by 5 cm",
 )  # fmt: skip
 
 # Home sewing's seam allowance: 5/8 in, printed as 1.5 cm.
 SEAM = Input(
     "seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"), default="5/8 in | 1.5 cm",
-    because="the usual seam allowance of home patterns", sane="0 cm..10 cm", practice="1/4 in..1 in by 1/8 in", usual="0 cm..4 cm",
+    because="the usual seam allowance of home patterns", sane="0 cm..10 cm", practice="1/4 in..1 in by 1/8 in",
+    usual="0 cm..4 cm",
+    spoken=True,
 )  # fmt: skip
 
 
 def hem(inch_and_metric: str, because: str) -> Input:
     """A hem of a usual depth."""
-    return Input("hem", "hem", LENGTH, says=("hem", "hem allowance", "deep hem"), default=Default(inch_and_metric, because),
-                 sane="0 cm..30 cm", practice="1/2 in..3 in by 1/4 in", usual="0 cm..12 cm")  # fmt: skip
+    return Input("hem", "hem", LENGTH, says=("hem", "hem allowance", "deep hem"), default=Default(inch_and_metric,
+        because),
+                 sane="0 cm..30 cm", practice="1/2 in..3 in by 1/4 in", usual="0 cm..12 cm", spoken=True)  # fmt: skip

@@ -50,7 +50,7 @@ DARTS = Rule(
                 "reduce",
                 "total",
             ),
-            default=Default("=larger - smaller", "Take the smaller measure from the larger", derived=True),
+            default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
             sane="1 mm..100 cm",
         ),
         choice(
@@ -152,10 +152,7 @@ DARTS = Rule(
     answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
     source=COMMON_PRACTICE,
-    cautions=(
-        Caution("A dart this wide pokes out at its point: use two in its place.", when="intake > 38"),
-        Caution("The measures are the wrong way round, or the larger is not the larger.", when="difference < 0"),
-    ),
+    cautions=(Caution("A dart this wide pokes out at its point: use two in its place.", when="intake > 38"),),
     examples=(
         "Hips 100 cm, waist 76 cm, four darts - how big is each dart? -> 3 cm; 1.5 cm",
         "darts to take out a difference of 6 in, 4 darts, all in the darts -> 1 1/2 in; 3/4 in",

@@ -22,7 +22,7 @@ BODY_MEASURE = Input(
     says=("body", "i measure", "she measures", "i am", "she is", "i'm", "person", "wearer", *PLACE_WORDS),
     ask="What does the body measure there?",
     example="92 cm",
-    sane="5 cm..300 cm",
+    sane="9 cm..300 cm",
     practice="70 cm..120 cm by 1 cm",
 )
 FINISHED_MEASURE = Input(
@@ -48,7 +48,7 @@ FINISHED_MEASURE = Input(
     ),
     ask="What does the finished garment measure there?",
     example="98 cm",
-    sane="5 cm..400 cm",
+    sane="9 cm..400 cm",
     practice="75 cm..140 cm by 1 cm",
 )
 

@@ -1,4 +1,4 @@
-"""A shopping list: equal things added over projects, what is in hand taken off, each rounded once, the money totalled."""
+"""A shopping list: equal things added over projects, what is in hand taken off, each rounded once, money totalled."""
 
 from __future__ import annotations
 
@@ -42,7 +42,7 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class Had:
-    """Something in hand, or already used for a project or bought for it (project is then set). value: None is all of it."""
+    """Something in hand, or already used or bought for a project (which is then set). value: None is all of it."""
 
     thing: str
     kind: str
@@ -61,7 +61,7 @@ class Price:
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A line of the list. need, in_hand and buy are base units; buy is rounded as the shop sells. cost: None without a price."""
+    """A line of the list. need, in_hand and buy: base units; buy is as the shop sells. cost: None without a price."""
 
     called: str
     need: Fraction
@@ -153,8 +153,14 @@ def _draw(need: Need, wanted: Fraction, stock: Iterable[_Left]) -> Fraction:
     return got
 
 
-def _entry(group: Sequence[Need], wanted: Sequence[Fraction], in_hand: Fraction, prices: Mapping[str, Price], system: str,
-           shop_step: Fraction | None) -> Entry:  # fmt: skip
+def _entry(
+    group: Sequence[Need],
+    wanted: Sequence[Fraction],
+    in_hand: Fraction,
+    prices: Mapping[str, Price],
+    system: str,
+    shop_step: Fraction | None,
+) -> Entry:
     first = group[0]
     how = rounding_of(first, system, shop_step)
     unit = how.unit if how else KINDS[first.kind].inch if system == "in" else KINDS[first.kind].metric

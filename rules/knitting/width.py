@@ -2,38 +2,55 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
-from ..engine.kinds import COUNT, LENGTH, STITCHES
-from ..engine.rounding import BODY, COUNT_NEAR, STITCH
-from .words import EDGE_STITCHES, MULTIPLE, STITCH_TENSION, SWATCH_CAUTION
+from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
+from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
+from .words import EDGE_STITCHES, MULTIPLE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 STITCHES_FOR_A_WIDTH = Rule(
     topic="stitches for a width",
     family="knitting",
-    says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles", "how wide is", "how wide are", "how wide will", "what tension", "which tension"),
-    about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the width they really give.",
+    says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles",
+          "how wide is", "how wide are", "how wide will", "what tension", "which tension"),
+    about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
+          "width they really give.",
     inputs=(
-        Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures", "come out at", "come out",
-                                              "lie", "finished width", "around", "circumference", "broad"), axis="width",
+        Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures",
+                                              "come out at", "come out",
+                                              "lie", "finished width", "around", "circumference", "broad"),
+              axis="width",
               ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
         STITCH_TENSION,
         MULTIPLE,
         EDGE_STITCHES,
+        Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
+              sane="5 mm..30 m", spoken=True),
+        replace(ROW_TENSION, extra=True),
     ),
     steps=(
-        Step("product", "Multiply the width by the tension", "width * tension", STITCHES, label="stitches before rounding",
+        Step("product", "Multiply the width by the tension", "width * tension", STITCHES,
+             label="stitches before rounding",
              says=("exact stitches", "before rounding")),
-        Step("repeats", "Take the edge stitches off and divide by the multiple, to the nearest whole one (a tie goes up)",
+        Step("repeats", "Take the edge stitches off and divide by the multiple, to the nearest whole one (a tie goes "
+             "up)",
              "(product - edge) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples"),
-        Step("stitches", "Take that many multiples and put the edge stitches back", "max(1, rounded(repeats)) * multiple + edge",
+        Step("stitches", "Take that many multiples and put the edge stitches back",
+             "max(1, rounded(repeats)) * multiple + edge",
              STITCHES, rounding=STITCH, label="stitches to cast on",
              says=("stitches", "cast on", "how many stitches", "sts", "stitches do i cast on", "chain"),
-             stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make", "come out")),
-        Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension", rounding=BODY,
+             stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make",
+                     "come out")),
+        Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension",
+             rounding=BODY,
              label="width they give", says=("real width", "actual width")),
+        Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW,
+             label="rows for the length",
+             says=("rows", "how many rows")),
     ),
-    answers=("stitches", "real"),
-    headline=("Cast on {stitches}; they come to {real} wide.",),
+    answers=("stitches", "real", "rows"),
+    headline=("Cast on {stitches} and work {rows}.", "Cast on {stitches}; they come to {real} wide."),
     backwards={"width": "stitches / tension", "tension": "stitches / width"},
     source=ARITHMETIC,
     cautions=(Caution(SWATCH_CAUTION),),

@@ -132,7 +132,17 @@ def convert(run: Run) -> Outcome:
 CONVERT = Rule(
     topic="convert",
     family="measures",
-    says=("conversion", "convert", "change into", "turn into", "equivalent", "what is it in"),
+    says=(
+        "conversion",
+        "convert",
+        "change into",
+        "turn into",
+        "equivalent",
+        "what is it in",
+        "metric for",
+        "the metric for",
+        "metric equivalent",
+    ),
     about="Any length, area, weight or rate in another unit, exactly (the yard is 0.9144 m).",
     inputs=(Input("amount", "amount", ANY, ask="What is to be converted?", example="3 1/2 in"),),
     steps=(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
 from ..engine.kinds import ANY, PERCENT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
@@ -134,6 +134,9 @@ def _share(run: Run) -> Outcome:
         )
     share = part.value / whole.value
     run.say("Divide the part by the whole", "part ÷ whole", f"{part.text} ÷ {whole.text}", shown(share, "%"))
+    if run.get("how") == "difference":
+        share = share - 1
+        run.say("Take away the whole, 100 %", "", "", shown(share, "%"))
     return Outcome({"share": share})
 
 
@@ -158,9 +161,28 @@ PERCENTAGE_OF_WHOLE = Rule(
             "whole",
             "whole",
             ANY,
-            says=("of", "out of", "whole", "total", "from"),
+            says=("of", "out of", "whole", "total", "from", "than"),
             ask="Of what whole?",
             example="80 cm",
+        ),
+        choice(
+            "how",
+            "how",
+            {
+                "share": ("share of",),
+                "difference": (
+                    "bigger",
+                    "larger",
+                    "longer than",
+                    "more than",
+                    "smaller",
+                    "shorter",
+                    "less than",
+                    "wider",
+                    "narrower",
+                ),
+            },
+            default=(Default("share", derived=True),),
         ),
     ),
     steps=(
@@ -182,5 +204,6 @@ PERCENTAGE_OF_WHOLE = Rule(
         "what percentage of 80 cm is 12 cm -> 15 %",
         "12 in is what percent of 1 yd -> 33.3 %",
         "what percentage is 35 of 140 -> 25 %",
+        "what percentage bigger is 110 cm than 100 cm -> 10 %",
     ),
 )

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice
+from dataclasses import replace
+
+from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import AREA, LENGTH
 from ..engine.rounding import FINE
 from .words import HEIGHT, WIDTH
@@ -22,7 +24,11 @@ DIAGONAL = Rule(
         "square-up check",
     ),
     about="The diagonal of a rectangle: a true one has both diagonals of this length.",
-    inputs=(WIDTH, HEIGHT),
+    inputs=(
+        flag("square", "a square", ("square",)),
+        WIDTH,
+        replace(HEIGHT, default=Default("=width", "A square is as high as wide", derived=True, when={"square": "yes"})),
+    ),
     steps=(
         Step(
             "diagonal",
@@ -53,7 +59,17 @@ INPUTS = (
         {
             "rectangle": ("rectangle", "rectangular", "oblong"),
             "square": ("square", "sided square"),
-            "circle": ("circle", "round", "circular", "disc", "disk", "radius", "diameter"),
+            "circle": (
+                "circle",
+                "round",
+                "circular",
+                "disc",
+                "disk",
+                "radius",
+                "diameter",
+                "circumference",
+                "circumference of a circle",
+            ),
             "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
@@ -86,7 +102,7 @@ INPUTS = (
         "diameter",
         "diameter",
         LENGTH,
-        says=("diameter", "across", "round", "circle", "wide"),
+        says=("diameter", "across", "circle"),
         axis="diameter",
         sane="0.1 mm..1 km",
         default=Default("=2 * radius", "Twice the radius", derived=True),
@@ -228,13 +244,12 @@ PERIMETER = Rule(
     says=(
         "perimeter",
         "circumference",
-        "circumference of",
+        "circumference of a circle",
         "distance round",
         "outside edge",
         "how far round",
         "total edge",
         "edge all round",
-        "perimeter of",
     ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",
     inputs=INPUTS,

@@ -128,7 +128,8 @@ BIAS_BINDING = Rule(
             "step",
             (
                 Fact("A strip on the bias leaves the selvedge at half a right angle: its width is one side of a triangle of two equal sides and a "
-                     "right angle, the step along the selvedge its long side, by Pythagoras", "step ^ 2 = strip ^ 2 + strip ^ 2"),
+                     "right angle, the step along the selvedge its long side, by Pythagoras",
+                     "step ^ 2 = strip ^ 2 + strip ^ 2"),
                 Follows("Both sides are alike", "step ^ 2 = 2 * strip ^ 2"),
                 Follows("Take the square root of both", "step = strip * sqrt(2)"),
             ),
@@ -202,8 +203,11 @@ PIPING = Rule(
         Input("cord", "cord diameter", LENGTH,
             says=("cord", "thick", "diameter", "piping cord", "thick cord", "piping"), axis="diameter",
             ask="How thick is the cord?", example="5 mm", sane="0.5 mm..10 cm", practice="3 mm..8 mm by 1 mm"),
+        Input("side", "side of a square", LENGTH, says=("square", "square cushion", "cushions square"), extra=True,
+            spoken=True, sane="1 cm..10 m", practice="30 cm..60 cm by 5 cm"),
         Input("edge", "edge to pipe", LENGTH,
             says=("edge", "round", "around", "cushion", "seam", "perimeter", "all round", "edges"), axis="girth",
+            default=Default("=4 * side", "Four sides of the square", derived=True, given=("side",)),
             ask="How long is the edge?", example="180 cm", sane="1 cm..500 m", practice="100 cm..240 cm by 20 cm"),
         seam(),
         Input("spare", "extra cord", PERCENT,

@@ -13,7 +13,9 @@ from ..engine.run import Run
 BUTTONHOLE = Rule(
     topic="buttonhole",
     family="notions",
-    says=("buttonhole", "buttonhole length", "button hole", "buttonhole size", "ball button", "shank button"),
+    says=("buttonhole", "buttonhole length", "button hole", "buttonhole size", "buttonhole for", "a buttonhole",
+        "ball button",
+        "shank button"),
     about="How long to work a buttonhole for a button.",
     inputs=(
         choice("shape", "button shape", {"flat": ("flat", "flat button", "sew through"), "ball": ("ball",

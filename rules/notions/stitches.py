@@ -25,7 +25,7 @@ STITCH_LENGTH = Rule(
             practice="6 st/in..15 st/in by 1 st/in"),
         Input("mm", "stitch length", LENGTH,
             says=("stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
-                "in stitches", "stitches"), axis="length",
+                "in stitches", "to stitches", "stitches"), axis="length",
             default=Default("=1 / rate", "One length over the stitches in it", derived=True),
             ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..3 cm",
             usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),

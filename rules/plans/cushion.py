@@ -76,7 +76,7 @@ CUSHION_PLAN = plan(
     examples=(
         "plan a cushion cover for a 45 cm pad -> 0.5 m",
         "plan for a zip back cushion cover, 18 in pad, 54 in cloth -> 1/2 yd; 17 in",
-        "everything for a piped envelope cushion, 50 cm pad, 140 cm fabric at £14/m -> 0.5 m; £7.00",
+        "everything for a piped envelope cushion, 50 cm pad, 140 cm fabric at £14/m -> 0.8 m; £11.20; 2 m",
     ),
     related=("cushion cover", "piping"),
 )

@@ -62,4 +62,4 @@ SWATCH_TOO = "For the yarn to buy, say what a swatch weighs (10 x 10 cm swatch w
 def lay(name: str, title: str, cloth: str, width: str, price_input: str = "price", **more: object) -> Part:
     """A lay of all the pieces cut from a cloth, and its length to buy."""
     given = {"pieces": Pieces(cloth), "width": Told(width), "price": price_input, **more}
-    return Part(name, title, LAY_PLAN, given, buys={"cloth": Buy(cloth)}, leaves=LAY_SAYS)  # type: ignore[arg-type]
+    return Part(name, title, LAY_PLAN, given, buys={"cloth": Buy(cloth)}, takes=VERDICT if "in_hand" in given else (), leaves=LAY_SAYS)  # type: ignore[arg-type]

@@ -106,6 +106,16 @@ def test_cloth_used_for_a_project_is_not_to_be_bought_again(book: Book) -> None:
     assert book.told("what is left to buy") == "To buy: 0.5 m of navy linen."
 
 
+def test_things_are_crossed_off_the_list(book: Book) -> None:
+    book.done("add 3 buttons to the shopping list", "add 1 zip to the shopping list", "add 2 m of tape to the shopping list")
+    assert book.done("cross off the buttons") == "Off the shopping list: buttons."
+    assert book.done("remove the zip from the shopping list") == "Off the shopping list: zip."
+    assert book.refused("cross off the ribbon") == "There is no ribbon on the shopping list."
+    assert book.done("clear the shopping list") == "Off the shopping list: tape."
+    book.done("undo", "undo")
+    assert book.told("shopping list") == "To buy: 1 zip and 2 m of tape."
+
+
 def test_notes(book: Book) -> None:
     assert book.done("note: the sea room is cold in March") == "Noted: the sea room is cold in March"
     book.done(
@@ -132,3 +142,19 @@ def test_projects_are_gone_back_to_and_finished(book: Book) -> None:
     assert book.told("projects") == "Projects: harbour tote (finished) and lantern quilt 2."
     assert book.told("shopping list").startswith("The shopping list is empty.")
     assert "no project called winter coat" in book.refused("finish project winter coat")
+
+
+def test_a_plan_is_kept_in_one_sentence_with_its_own_cut_list(chat: Book) -> None:
+    chat.done("start project harbour tote")
+    plan = chat.ask("plan a tote 35 cm wide, 40 cm high, 10 cm deep in 140 cm canvas at £9/m, with lining")
+    assert plan.cut is not None
+    made = chat.ask("keep that")
+    assert made.notes[0] == "On the shopping list: outer cloth 0.6 m and lining 0.5 m."
+    table = chat.ask("cut list").table
+    assert table is not None
+    assert [row[1] for row in table.texts] == [row[0] for row in plan.cut.texts]
+    assert ("2 of 10 cm × 68 cm", "strap", "outer cloth", "harbour tote") in table.texts
+    listed = chat.ask("shopping list")
+    assert listed.headline.startswith("To buy: 0.6 m of outer cloth")
+    assert listed.notes == ("Not in the total, since no price is known: lining.",)
+    assert "£5.40" in listed.headline  # 0.6 m at £9

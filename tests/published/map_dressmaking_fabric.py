@@ -1,4 +1,4 @@
-"""Published rows on cloth put to the fabric rules: width charts, gathers, tucks, pleats, circle skirts, shrinkage, matching."""
+"""Published rows on cloth put to the fabric rules: width charts, gathers, tucks, pleats, circles, shrinkage, matching."""
 
 from __future__ import annotations
 
@@ -25,7 +25,8 @@ def last_of(width: str) -> str:
 
 def swapped(row: Row) -> float:
     """The plain proportion, unrounded: the charts round in their own way."""
-    made = work("width swap", stated_length=row.get("have_length"), stated_width=last_of(row.get("have_width")), width=last_of(row.get("want_width")))
+    made = work("width swap", stated_length=row.get("have_length"), stated_width=last_of(row.get("have_width")),
+                width=last_of(row.get("want_width")))
     return exact(made, "cloth", "yd")
 
 
@@ -35,7 +36,8 @@ def width_conversion(row: Row) -> float | None:
         if extra is None:
             return None
         base = {"stated_length": "3 yd", "stated_width": "45 in", "width": "60 in"}
-        return exact(work("width swap", **base, **{extra: "yes"}), "cloth", "yd") - exact(work("width swap", **base), "cloth", "yd")
+        return exact(work("width swap", **base, **{extra: "yes"}), "cloth", "yd") - exact(work("width swap", **base),
+            "cloth", "yd")
     if not row.get("have_length") or not row.get("want_width"):
         return None
     return None if by_whole_lays(row) else swapped(row)
@@ -43,14 +45,16 @@ def width_conversion(row: Row) -> float | None:
 
 def by_whole_lays(row: Row) -> bool:
     """Chart rows more than their 1/8 yd from the plain proportion."""
-    return row.topic == "fabric width conversion" and row.get("lookup").startswith("chart") and abs(swapped(row) - float(row.expected)) > 0.125
+    of_chart = row.topic == "fabric width conversion" and row.get("lookup").startswith("chart")
+    return of_chart and abs(swapped(row) - float(row.expected)) > 0.125
 
 
 def estimation(row: Row) -> float | None:
     """Marker efficiency, of a piece of 8 sq ft that takes 10 sq ft of cloth."""
     if row.id != "FW-127":
         return None
-    piece = Cut(Fraction(24) * Fraction("25.4"), "in", "24 x 48 in", Fraction(1), "piece", Fraction(48) * Fraction("25.4"))
+    piece = Cut(Fraction(24) * Fraction("25.4"), "in", "24 x 48 in", Fraction(1), "piece",
+                Fraction(48) * Fraction("25.4"))
     return exact(work("lay plan", pieces=Given((piece,), "in", piece.text), width="30 in"), "used", "%")
 
 
@@ -64,11 +68,13 @@ BALDT = {"straight": "1.5", "bias": "1.25"}
 def gathered(row: Row) -> float | None:
     unit = row.unit if row.unit in ("in", "cm", "m") else "cm"
     if row.get("strip_total"):
-        made = work("gathered strip", system="cm", edge=row.get("strip_total"), fullness="1", width=row.get("fabric_width"), seam="0 cm",
+        made = work("gathered strip", system="cm", edge=row.get("strip_total"), fullness="1",
+                    width=row.get("fabric_width"), seam="0 cm",
                     depth=row.get("frill_depth") or "10 cm", hem=row.get("allowance") or "0 cm")  # fmt: skip
         return rounded(made, "panels") if row.unit == "strips" else exact(made, "cloth", "cm")
     if row.get("strips"):
-        made = work("gathered strip", system="cm", edge="5.40 m", fullness="1", width="1.10 m", seam="0 cm", depth=row.get("frill_depth"),
+        made = work("gathered strip", system="cm", edge="5.40 m", fullness="1", width="1.10 m", seam="0 cm",
+                    depth=row.get("frill_depth"),
                     hem=row.get("allowance"))  # fmt: skip
         return exact(made, "cloth", "cm")
     if row.get("tier"):
@@ -79,7 +85,8 @@ def gathered(row: Row) -> float | None:
             return None
         return exact(work("gathered strip", edge="1 m", **({"heaviness": cloth} if cloth else {})), "full", "m")
     edge = row.get("seam") or row.get("space") or row.get("finished") or row.get("frilled_width") or row.get("window")
-    fullness = row.get("fullness") or REDUCED.get(row.get("reduced_to") or row.get("gathered_to")) or BALDT.get(row.get("ruffle"), "2")
+    reduced = REDUCED.get(row.get("reduced_to") or row.get("gathered_to"))
+    fullness = row.get("fullness") or reduced or BALDT.get(row.get("ruffle"), "2")
     if not edge:
         return None
     return exact(work("gathered strip", edge=edge, fullness="2" if row.id == "GA-001" else fullness), "full", unit)
@@ -89,16 +96,20 @@ def tucks(row: Row) -> float | None:
     if row.id == "TU-001":
         return exact(work("tucks", finished="10 in", tuck="1 in", number="1"), "taken", "in")
     if row.get("shorten_by"):
-        return exact(work("tucks", finished="10 in", number="1", asked="tuck", stated={"taken": row.get("shorten_by")}), unit="in")
+        return exact(work("tucks", finished="10 in", number="1", asked="tuck",
+                          stated={"taken": row.get("shorten_by")}), unit="in")
     if row.get("ask") == "material per tuck":
-        return exact(work("tucks", system="cm", finished="10 cm", tuck=row.get("tuck_width"), number="1"), "taken", "mm")
+        return exact(work("tucks", system="cm", finished="10 cm", tuck=row.get("tuck_width"), number="1"), "taken",
+                     "mm")
     if row.get("span"):
         made = work("tucks", system="cm", finished=row.get("span"), tuck="2 mm", number=str(int(row.get("gaps")) + 1))
         return exact(made, "spacing", "cm")
     if not row.get("gap"):
         return None
-    given = {"finished": row.get("tucked_width"), "edge": row.get("edge_distance"), "tuck": row.get("tuck_width") or "2 mm"}
-    made = work("tucks", system="cm", **given, **({"gap": row.get("gap")} if row.get("tuck_width") else {"pitch": row.get("gap")}))
+    given = {"finished": row.get("tucked_width"), "edge": row.get("edge_distance"),
+             "tuck": row.get("tuck_width") or "2 mm"}
+    made = work("tucks", system="cm", **given,
+                **({"gap": row.get("gap")} if row.get("tuck_width") else {"pitch": row.get("gap")}))
     if row.get("ask") == "pattern width":
         return exact(made, "flat", "cm")
     return rounded(made, "count") - (1 if row.get("ask") == "number of gaps" else 0)
@@ -129,7 +140,8 @@ def pleats(row: Row) -> float | None:
     if row.get("plaits").startswith("touching") or row.id in ("PL-044", "PL-045"):
         return touching(row)
     if "pattern_width" in row.inputs or "strip" in row.inputs:
-        return exact(work("pleats", system="cm", asked="finished", stated={"flat": row.get("pattern_width") or row.get("strip")}, **given), unit="cm")
+        return exact(work("pleats", system="cm", asked="finished",
+                          stated={"flat": row.get("pattern_width") or row.get("strip")}, **given), unit="cm")
     if ask.startswith("fabric per pleat"):
         return exact(work("pleats", system="cm", finished="1 m", number="1", **given), "takes", "cm")
     if ask == "fabric in all pleats":
@@ -143,7 +155,7 @@ def pleats(row: Row) -> float | None:
 
 
 def pleated_cloth(row: Row, given: dict[str, str]) -> float:
-    """The book takes one allowance a strip from the width, and gives lengths as cut: half of it is our seam, each side."""
+    """The book takes one allowance a strip from the width, its lengths as cut: half of it is our seam, each side."""
     if row.id in ("PL-006", "PL-007"):  # the same worked example as PL-005
         given = {"finished": "92 cm", "number": "18", "depth": "4 cm", "width": "90 cm"}
     seam = Fraction((row.get("seam_allowance_per_strip") or "2 cm").split()[0]) / 2
@@ -162,14 +174,15 @@ def touching(row: Row) -> float:
     return exact(work("pleats", finished="1 in"), "flat", "in")
 
 
-# -- circles, shrinkage, matching, seams ---------------------------------------------------------------------------------
+# -- circles, shrinkage, matching, seams -----------------------------------------------------------------------------
 
 
 def circle(row: Row) -> float | None:
     waist = row.get("circumference") or row.get("waist")
     if row.get("facing"):
         return None
-    made = work("circle skirt", system="cm" if row.unit == "cm" else "in", waist=waist, fraction=row.get("circle").replace("-", "_"), hem="0 cm",
+    made = work("circle skirt", system="cm" if row.unit == "cm" else "in", waist=waist,
+                fraction=row.get("circle").replace("-", "_"), hem="0 cm",
                 length=row.get("length") or "60 cm")  # fmt: skip
     return exact(made, "outer" if row.get("ask") == "outer radius" else "radius", row.unit)
 
@@ -177,10 +190,12 @@ def circle(row: Row) -> float | None:
 def shrinkage(row: Row) -> float | None:
     if row.get("original") and row.get("shrinkage"):
         original = row.get("original") + ("" if row.get("original").endswith("cm") else " cm")
-        return exact(work("shrinkage", system="cm", needed=original, shrink=row.get("shrinkage").replace(" percent", " %")), "cloth", "cm")
+        return exact(work("shrinkage", system="cm", needed=original, shrink=row.get("shrinkage").replace(" percent",
+            " %")), "cloth", "cm")
     if row.status == "from memory":
         return None
-    before, after = row.get("before") or row.get("template") or row.get("original"), row.get("after") or row.get("after_wash")
+    before, after = row.get("before") or row.get("template") or row.get("original"),
+    row.get("after") or row.get("after_wash")
     if row.get("loss"):
         after = f"{float(before.split()[0]) - float(row.get('loss').split()[0])} in"
     return exact(work("shrink test", before=before, after=after), "lengthways", "%") if before and after else None
@@ -188,7 +203,8 @@ def shrinkage(row: Row) -> float | None:
 
 def matching(row: Row) -> float | None:
     if row.get("cut_length"):
-        return exact(work("pattern repeat", drop=row.get("cut_length"), repeat=row.get("repeat"), drops="1"), "cut", "in")
+        return exact(work("pattern repeat", drop=row.get("cut_length"), repeat=row.get("repeat"), drops="1"), "cut",
+                     "in")
     if not row.get("repeat"):
         return None
     base = {"stated_length": "3 yd", "stated_width": "45 in"}
@@ -226,21 +242,25 @@ def ids(prefix: str, first: int, last: int) -> Callable[[Row], bool]:
 
 
 LISTED = [
-    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, which is what the rule works and says", CHART, by_whole_lays),
-    Listed("an addition for widths that differ greatly, by no stated amount of difference: the rule warns instead", 1, ids("FW", 109, 109)),
+    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, as the rule works it", CHART, by_whole_lays),
+    Listed("an addition for widths that differ greatly, by no stated amount of difference: the rule warns instead", 1,
+           ids("FW", 109, 109)),
     Listed("no sum of a rule: an area over a width, which no lay of the one piece has", 1, ids("FW", 116, 116)),
     Listed("usable width is a measure taken, not a sum", 1, ids("FW", 117, 117)),
     Listed("estimates by garment, without a sum", 9, ids("FW", 118, 126)),
-    Listed("an older and scantier fullness (1916) than the trade's 2 to 3; the strip lengths it gives are checked", 2, ids("GA", 3, 4)),
+    Listed("an older and scantier fullness (1916) than the trade's 2 to 3; the strip lengths it gives are checked", 2,
+           ids("GA", 3, 4)),
     Listed("unequal tiers added up: no rule's sum, ours are equal", 1, ids("GA", 17, 17)),
     Listed("a curtain heading's fullness: no rule takes the heading", 1, ids("GA", 21, 21)),
     Listed("a usual space between tucks, not a sum", 1, ids("TU", 2, 2)),
     Listed("adds end seams, which the rule leaves to the seam allowance step", 1, ids("PL", 10, 10)),
-    Listed("rules of thumb for spaced pleating, whose depth is not given", 2, lambda row: row.id in ("PL-031", "PL-033")),
+    Listed("rules of thumb for spaced pleating, whose depth is not given", 2, lambda row: row.id in ("PL-031",
+        "PL-033")),
     Listed("one fitted pleated skirt drafted by subtraction (1922): no rule", 7, ids("PL", 34, 40)),
     Listed("plaits set in at a seam, as multiples of the plait: no rule", 3, ids("PL", 41, 43)),
     Listed("one pattern's own overlap and facings added up", 1, ids("CS", 1, 1)),
-    Listed("customary allowances by place and hems by garment: facts, and no rule takes the place or the garment", 31, ids("SH", 3, 34)),
+    Listed("customary allowances by place and hems by garment: facts, and no rule takes the place or the garment", 31,
+           ids("SH", 3, 34)),
     Listed("facts on fibres and washing, not sums", 12, ids("SK", 8, 19)),
     Listed("how a test is conducted, not a sum", 6, ids("SK", 20, 25)),
     Listed("from memory: the standard was not seen", 5, ids("SK", 26, 30)),

@@ -414,7 +414,7 @@ LISTED = [
     Listed("pairs of widths as the trade names them, no sum", 9, _rows("EL-033..EL-040", "BG-013")),
     Listed("a rule of thumb that the table of the same topic and geometry contradict", 1, _rows("BI-024")),
     Listed(
-        "allowances and hem depths by garment, no sum of these rules", 34, lambda row: row.topic == "seams and hems"
+        "allowances and hem depths by garment, no sum of these rules", 31, lambda row: row.topic == "seams and hems"
     ),
     Listed(
         "rougher ratios of another Coats guide: the factors are taken, and the rule's notes name the difference",

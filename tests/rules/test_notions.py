@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from assistant.drawing import as_text
@@ -25,6 +25,7 @@ def line_of(made: object) -> LineDrawing:
 # -- evenly spaced marks -----------------------------------------------------------------------------------------------
 
 
+@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
 @given(
     length=st.integers(min_value=30, max_value=2000),
     number=st.integers(min_value=2, max_value=40),
@@ -87,6 +88,7 @@ def test_ends_longer_than_the_line_are_refused(inset: str) -> None:
 # -- elastic, cords ----------------------------------------------------------------------------------------------------
 
 
+@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
 @given(waist=st.integers(min_value=40, max_value=150), share=st.integers(min_value=60, max_value=110))
 def test_a_waist_comes_back_from_its_elastic(waist: int, share: int) -> None:
     cut = exact(work("elastic", system="cm", body=f"{waist} cm", share=f"{share} %"), "cut")
@@ -125,6 +127,7 @@ def test_seams_are_counted_with_their_lengths() -> None:
     assert exact(made, "length", "in") == pytest.approx((4 * 24 + 2 * 36) * 2.5 * 1.15)
 
 
+@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
 @given(counts=st.lists(st.tuples(st.integers(1, 9), st.integers(10, 99)), min_size=1, max_size=4))
 def test_any_list_of_counted_seams_is_summed(counts: list[tuple[int, int]]) -> None:
     listed = " and ".join(f"{count} seams of {length} cm" for count, length in counts)
@@ -139,10 +142,8 @@ def test_a_count_of_the_very_seams_that_are_listed_is_no_multiple() -> None:
 
 
 def test_needle_and_bobbin_share_a_lockstitch_and_nothing_else() -> None:
-    lock, over = (
-        work("thread", system="cm", seams=["10 m"]),
-        work("thread", system="cm", seams=["10 m"], stitch="504 three-thread overlock"),
-    )
+    lock = work("thread", system="cm", seams=["10 m"])
+    over = work("thread", system="cm", seams=["10 m"], stitch="504 three-thread overlock")
     assert exact(lock, "needle") + exact(lock, "bobbin") == exact(lock, "length")
     assert not any(one.key in ("needle", "bobbin") for one in over.results)
 
@@ -159,6 +160,7 @@ def test_thread_is_talked_through_to_its_reels() -> None:
 # -- bias, plackets, sizes ---------------------------------------------------------------------------------------------
 
 
+@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
 @given(side=st.integers(min_value=10, max_value=60), strip=st.integers(min_value=1, max_value=4))
 def test_a_square_gives_back_the_length_it_was_asked_for(side: int, strip: int) -> None:
     length = exact(work("bias yield", width=f"{side} in", strip=f"{strip} in"), "bias")

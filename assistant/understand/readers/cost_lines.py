@@ -42,7 +42,9 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
 
 def _is_money(value: Value) -> bool:
     measure = value.main
-    return measure.unit in MONEYS or measure.unit == "pound" or (measure.per is not None and kinds_of(measure)[:1] == ("price a length",))
+    if measure.unit in MONEYS or measure.unit == "pound":
+        return True
+    return measure.per is not None and kinds_of(measure)[:1] == ("price a length",)
 
 
 def _bought(line: Line, amount: Value | None, price: Value) -> Item | None:
@@ -64,7 +66,7 @@ def _bought(line: Line, amount: Value | None, price: Value) -> Item | None:
 
 
 def _count(line: Line, amount: Value | None, price: Value) -> Fraction | None:
-    """How many at this price: the number before it when the price is for each, one when the price is for all of them."""
+    """How many at this price: the number before it when the price is for each, one when it is for all of them."""
     if amount is None:
         return Fraction(1)
     if "length" in kinds_of(amount.main) and not amount.main.bare:
@@ -80,6 +82,7 @@ def _count(line: Line, amount: Value | None, price: Value) -> Fraction | None:
 def _thing(line: Line, price: Value) -> str:
     """What a price without a number is for: the words since the last comma or number."""
     first = price.first
-    while first > 0 and first - 1 not in line.at_value and line.words[first - 1] not in (",", ".", ";", "and", ":", "+", "\n"):
+    while first > 0 and first - 1 not in line.at_value and line.words[first - 1] not in (",", ".", ";", "and", ":",
+        "+", "\n"):
         first -= 1
     return line.text[line.origin[first][0] : price.end]

@@ -16,8 +16,9 @@ LEAST_CENTIMETRES = 80
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """Each price a length with the width said nearest before it (or, when none is, just after it)."""
-    prices = [value for value in values if value.shape == "one" and kinds_of(value.main)[:1] == ("price a length",) and value.main.per]
-    widths = [value for value in values if value.shape == "one" and value.main.per is None and "length" in kinds_of(value.main)]
+    single = [value for value in values if value.shape == "one"]
+    prices = [value for value in single if kinds_of(value.main)[:1] == ("price a length",) and value.main.per]
+    widths = [value for value in single if value.main.per is None and "length" in kinds_of(value.main)]
     pairs = _before(prices, widths) or _after(prices, widths)
     if len(pairs) < FEWEST:
         return None, frozenset()

@@ -19,13 +19,15 @@ LONG = frozenset((*AXIS_WORDS["length"], *AXIS_WORDS["height"], "deep"))
 JOINS = frozenset(("by", "x", "×", "and", ",", "a", "in"))
 CLOTHS = ("outer", "lining", "interfacing", "main", "contrast", "wadding", "interlining")
 # A width before one of these is the cloth's, not a piece's.
-STUFF = frozenset(("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide"))
+STUFF = frozenset(
+    ("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide")
+)
 NO_NAME = frozenset(("cut", "piece", "each", "size", "measure", "x", "off", "pcs", "as", "finish", "@", "by"))
 
 
 @dataclass(slots=True)
 class Found:
-    """A piece met in the line: its two sides, the values it took, and the tokens it stands on (first..last, exclusive)."""
+    """A piece met in the line: its two sides, the values it took, the tokens it stands on (first..last, exclusive)."""
 
     width: Measure
     length: Measure
@@ -36,7 +38,7 @@ class Found:
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
-    """Every piece with its count, name, cloth and whether it lies on the fold; None when there is none, or no unit for one."""
+    """Every piece with its count, name, cloth and whether it lies on the fold; None when none is met, or no unit."""
     found = _sides(line, values)
     unit = _unit(line, found)
     if not found or not unit:
@@ -60,7 +62,9 @@ def _sides(line: Line, values: list[Value]) -> list[Found]:
     while index < len(values):
         value = values[index]
         after = values[index + 1] if index + 1 < len(values) else None
-        piece = _size(value) or _square(line, value) or (_wide_and_long(line, value, after) if after is not None else None)
+        piece = _size(value) or _square(line, value)
+        if piece is None and after is not None:
+            piece = _wide_and_long(line, value, after)
         if piece is not None:
             found.append(piece)
         index += len(piece.values) if piece is not None else 1
@@ -68,7 +72,7 @@ def _sides(line: Line, values: list[Value]) -> list[Found]:
 
 
 def _size(value: Value) -> Found | None:
-    if value.shape != "size" or len(value.members) not in (2, 3) or any(not _is_length(side) for side in value.members[:2]):
+    if value.shape != "size" or len(value.members) not in (2, 3) or not all(map(_is_length, value.members[:2])):
         return None
     count = value.members[2] if len(value.members) == 3 else None
     if count is not None and (not count.bare or count.value.denominator != 1):
@@ -78,7 +82,8 @@ def _size(value: Value) -> Found | None:
 
 
 def _square(line: Line, value: Value) -> Found | None:
-    if value.shape != "one" or value.main.bare or not _is_length(value.main) or line.words[value.last : value.last + 1] != ["square"]:
+    square = line.words[value.last : value.last + 1] == ["square"]
+    if not square or value.shape != "one" or value.main.bare or not _is_length(value.main):
         return None
     return Found(value.main, value.main, (value,), value.first, value.last + 1)
 
@@ -88,7 +93,8 @@ def _wide_and_long(line: Line, one: Value, other: Value) -> Found | None:
     if one.shape != "one" or other.shape != "one" or not _is_length(one.main) or not _is_length(other.main):
         return None
     between, after = line.words[one.last : other.first], line.words[other.last : other.last + 1]
-    if not between or not after or not set(between[1:]) <= JOINS or set(line.words[other.last + 1 : other.last + 2]) & STUFF:
+    of_cloth = set(line.words[other.last + 1 : other.last + 2]) & STUFF
+    if not between or not after or not set(between[1:]) <= JOINS or of_cloth:
         return None
     if between[0] in WIDE and after[0] in LONG:
         return Found(one.main, other.main, (one, other), one.first, other.last + 1)
@@ -111,7 +117,7 @@ def _unit(line: Line, found: list[Found]) -> str:
 
 
 def _count(line: Line, values: list[Value], piece: Found, start: int, end: int, taken: set[int]) -> Fraction:
-    """How many of it: the bare number before it ("2 fronts"), or after "cut" or "x" behind it; one when none is said."""
+    """How many of it: the bare number before it ("2 fronts"), or after "cut" or "x" behind it; else one."""
     if piece.count is not None:
         return piece.count
     before = [v for v in values if start <= v.first < piece.first and v.number not in taken and _is_count(v)]
@@ -126,7 +132,8 @@ def _count(line: Line, values: list[Value], piece: Found, start: int, end: int, 
 
 def _is_count(value: Value) -> bool:
     measure = value.main
-    return value.shape == "one" and measure.bare and measure.value.denominator == 1 and measure.value >= 1 and not measure.sign
+    whole = measure.value.denominator == 1 and measure.value >= 1
+    return value.shape == "one" and measure.bare and whole and not measure.sign
 
 
 def _cloth(line: Line, start: int, end: int) -> str:
@@ -140,9 +147,25 @@ def _cut(line: Line, piece: Found, count: Fraction, cloth: str, unit: str, start
     length, _ = base_value(piece.length, LENGTH, unit)
     first, last = piece.values[0].start, piece.values[-1].end
     text = line.text[first:last]
-    behind = " ".join(line.words[piece.last : end])
-    on_fold = "on the fold" in behind or "on fold" in behind or "on the fold" in " ".join(line.words[start : piece.first])
+    around = f"{_before(line, start, piece.first)} | {_clause(line, piece.last, end)}"
+    on_fold = "on the fold" in around or "on fold" in around
     return Cut(width, own, text, count, _name(line, start, piece.first), length, cloth, on_fold)
+
+
+def _clause(line: Line, first: int, last: int) -> str:
+    """The words behind a piece, as far as the next comma or number."""
+    spot = first
+    while spot < last and spot not in line.at_value and line.words[spot] not in (",", ";", ".", "and", "\n"):
+        spot += 1
+    return " ".join(line.words[first:spot])
+
+
+def _before(line: Line, first: int, last: int) -> str:
+    """The words before a piece, back to the last comma."""
+    spot = last
+    while spot > first and line.words[spot - 1] not in (",", ";", ".", "and", "\n"):
+        spot -= 1
+    return " ".join(line.words[spot:last]) if spot > first or first == 0 else ""
 
 
 def _name(line: Line, start: int, end: int) -> str:
