@@ -53,6 +53,8 @@ def write_plan(hearing: Hearing) -> Answer | None:
 
 
 def _write(hearing: Hearing, what: str, table: Table, totals: Sequence[str]) -> Answer:
+    if not table.rows:
+        return reply.cannot(f"The {what} is empty, so nothing was written.")
     path, replacing = _path(hearing)
     said = hearing.words("format").lower() if hearing.has("format") else path.suffix[1:].lower()
     form = FORMATS.get(said)

@@ -6,8 +6,9 @@ from dataclasses import replace
 
 from ..engine.plan import Buy, Do, Fixed, Part, plan, same
 from ..knitting.head_and_foot import HAT
-from ..knitting.pieces import SCARF_OR_BLANKET, TOY_TO_ANOTHER_YARN
+from ..knitting.scarf import SCARF_OR_BLANKET
 from ..knitting.stripes import STRIPES_RULE
+from ..knitting.toy import TOY_TO_ANOTHER_YARN
 from ..knitting.words import ROW_TENSION, STITCH_TENSION
 from ..knitting.yarn import YARN_BY_SWATCH, YARN_NEEDED
 from ..knitting.yarn_class import YARN_BY_GARMENT
