@@ -33,7 +33,9 @@ def in_lines(answer: Answer, columns: int, colour: bool, unicode: bool) -> list[
             lines += wrap(sentence, columns, f"  {number}. ", "     ")
     lines += told_beside(answer, columns, colour)
     first = answer.parts[0][0].lower().removeprefix("the ")
-    return lines + section("Why", [f'type "why the {first}?" for the working of a part, or "why?" for all of it'], columns)
+    return lines + section(
+        "Why", [f'type "why the {first}?" for the working of a part, or "why?" for all of it'], columns
+    )
 
 
 def is_bought(result: Result) -> bool:

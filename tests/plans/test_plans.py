@@ -154,7 +154,9 @@ def test_the_sums_of_a_bought_pattern_by_hand() -> None:
 
 
 def test_a_size_is_chosen_with_its_ease_and_blend() -> None:
-    made = ask("plan a dress pattern: 10: 83/64/88 cm, 12: 87/68/92, 14: 92/73/97, my bust is 87 and hip 97 cm; takes 2 m of 140 cm cloth")
+    made = ask(
+        "plan a dress pattern: 10: 83/64/88 cm, 12: 87/68/92, 14: 92/73/97, my bust is 87 and hip 97 cm; takes 2 m of 140 cm cloth"
+    )
     assert texts(part(made, "Size and ease"))["size"] == "size 12"
     assert "12 at the bust to 14 at the hip" in part(made, "Size and ease").headline
 
@@ -177,7 +179,9 @@ def test_narrower_is_taken_off() -> None:
 
 
 def test_one_thing_after_another() -> None:
-    first, print_, wide, unlined, webbing = talk(TOTE, "with one-way print", "in 150 cm cloth", "unlined", "webbing straps")
+    first, print_, wide, unlined, webbing = talk(
+        TOTE, "with one-way print", "in 150 cm cloth", "unlined", "webbing straps"
+    )
     assert {made.topic for made in (first, print_, wide, unlined, webbing)} == {"tote bag plan"}
     assert {value.name for value in print_.given} >= {"one-way print"}
     assert {value.name: value.text for value in wide.given}["cloth width"] == "150 cm"
@@ -187,22 +191,38 @@ def test_one_thing_after_another() -> None:
 
 def test_a_pattern_follows_each_change() -> None:
     """Net of −2 and 6 cm is 4 cm; a one-way print adds 25 cm; in 140 cm cloth 2.5 x 115 / 140 = 2.054 m + 0.25 + 0.08 = 2.384."""
-    _, lengths, print_, wide = talk(PATTERN, "shorten the sleeves 2 cm and lengthen the skirt by 6 cm", "with one-way print", "my cloth is 140 cm wide")
+    _, lengths, print_, wide = talk(
+        PATTERN,
+        "shorten the sleeves 2 cm and lengthen the skirt by 6 cm",
+        "with one-way print",
+        "my cloth is 140 cm wide",
+    )
     assert texts(part(lengths, "Length"))["change"] == "4 cm"
     assert [made.results[0].text for made in (lengths, print_, wide)] == ["2 m", "2.3 m", "2.4 m"]
 
 
 def test_what_is_missing_is_asked_for_and_a_bare_answer_taken() -> None:
     asked, made = talk("plan a tote", "14 x 15 x 4 in")
-    assert asked.status == "incomplete" and {missing.name for missing in asked.missing} == {"finished width", "finished height"}
-    assert made.topic == "tote bag plan" and made.cut is not None and ("panel", "2", "19 in", "18 1/2 in", "outer cloth") in made.cut.texts
+    assert asked.status == "incomplete" and {missing.name for missing in asked.missing} == {
+        "finished width",
+        "finished height",
+    }
+    assert (
+        made.topic == "tote bag plan"
+        and made.cut is not None
+        and ("panel", "2", "19 in", "18 1/2 in", "outer cloth") in made.cut.texts
+    )
 
 
 def test_why_answers_with_the_part() -> None:
     _, lining, number, whole = talk(TOTE, "why the lining?", "why 68 cm?", "why?")
     assert lining.topic == "lay plan" and lining.working
     assert number.topic == "strap" and "68 cm" in number.headline
-    assert not whole.parts and len(whole.working) > 10 and any(line.step.startswith("Outer bag: ") for line in whole.working)
+    assert (
+        not whole.parts
+        and len(whole.working) > 10
+        and any(line.step.startswith("Outer bag: ") for line in whole.working)
+    )
 
 
 def test_a_new_plan_or_another_sum_begins_anew() -> None:
