@@ -194,8 +194,8 @@ def shrinkage(row: Row) -> float | None:
             " %")), "cloth", "cm")
     if row.status == "from memory":
         return None
-    before, after = row.get("before") or row.get("template") or row.get("original"),
-    row.get("after") or row.get("after_wash")
+    before = row.get("before") or row.get("template") or row.get("original")
+    after = row.get("after") or row.get("after_wash")
     if row.get("loss"):
         after = f"{float(before.split()[0]) - float(row.get('loss').split()[0])} in"
     return exact(work("shrink test", before=before, after=after), "lengthways", "%") if before and after else None
