@@ -16,7 +16,18 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, names_itself, read_as, takes_list, unheard
+from .understand.choose import (
+    CLOSE,
+    Reading,
+    Tried,
+    candidates,
+    coverage,
+    evidence,
+    names_itself,
+    read_as,
+    takes_list,
+    unheard,
+)
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
@@ -260,6 +271,8 @@ class Conversation:
 
     def reading(self, text: str) -> Live:
         """How a half-typed line would be read. Changes nothing."""
+        if told := practice.reading(text, self):
+            return Live(told)
         try:
             heard = self.hear(text)
         except TooLong:

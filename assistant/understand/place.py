@@ -29,11 +29,13 @@ STATED_COST = 1.6
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
-PAIRED = 1.2
+PAIRED = 1.7
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -313,7 +315,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer:
             continue  # "72 in wide" is no length
-        if value.soft and value.main.value == 1 and affinity < BESIDE:
+        if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
@@ -414,7 +416,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:
     """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+    if mention.first != value.last or mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 
