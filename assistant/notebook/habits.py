@@ -74,7 +74,7 @@ def of_page(page: Page, forced: str) -> Habits:
 
 
 def keep_units(hearing: Hearing) -> Answer | None:
-    system = SYSTEMS.get(hearing.words("units").lower())
+    system = SYSTEMS.get(hearing.said[-1].lower)
     if system is None:
         return keep_money(hearing)
     hearing.page.put(KIND, UNITS, {"system": system})

@@ -1,4 +1,4 @@
-"""Measures of people: kept, told, forgotten. Things of the kind "measure"; the owner is the person, "" for the maker."""
+"""Measures of people: kept, told, forgotten. Things of the kind "measure"; the owner is the person, or ""."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from rules.engine.units import system_of
 
 from . import reply
 from .amounts import Amount, of_measure
+from .describe import key_of
 from .hearing import Hearing
 from .page import Page, Thing
 from .said import Token
@@ -82,6 +83,14 @@ def keep_other(hearing: Hearing) -> Answer | None:
     return None if found is None or _no_name(hearing) else _keep(hearing, hearing.words("who"), found)
 
 
+def keep_has(hearing: Hearing) -> Answer | None:
+    """ "Ines has a 70 cm waist", "Ines is 165 cm tall": of a person known, or named with a capital letter."""
+    owner, value = hearing.words("who"), hearing.found.value("measure")
+    if _no_name(hearing) or not (owner[:1].isupper() or hearing.page.get(PERSON, owner)):
+        return None
+    return _keep(hearing, owner, [Named(hearing.words("part") or "height", value, value.text)])
+
+
 def keep_height(hearing: Hearing) -> Answer | None:
     return _keep(hearing, "", [Named("height", hearing.found.value("measure"), hearing.found.value("measure").text)])
 
@@ -89,14 +98,14 @@ def keep_height(hearing: Hearing) -> Answer | None:
 def _no_name(hearing: Hearing) -> bool:
     """Whether what stands before 's is no name ("it's 5 cm", "what's my hip")."""
     first = hearing.found.slots["who"][0].lower
-    return first in NOT_A_PART or first in ("there", "here", "let", "he", "she", "who", "where", "my")
+    return first in NOT_A_PART or first in ("the", "there", "here", "let", "he", "she", "who", "where", "my")
 
 
 def _keep(hearing: Hearing, owner: str, found: Sequence[Named]) -> Answer | None:
     kept = []
     before = []
     for one in found:
-        name = one.name
+        name = key_of(one.name)
         amount = of_measure(one.value.main, one.text, "length", hearing.system or _system(found))
         if amount.value <= 0:
             return reply.cannot(f"A measure of {amount.text} cannot be: it must be more than nothing. "
@@ -106,10 +115,18 @@ def _keep(hearing: Hearing, owner: str, found: Sequence[Named]) -> Answer | None
             before.append(f"{name} was {earlier.body['text']}")
         hearing.page.put(KIND, name, amount.body(), owner)
         kept.append(f"{name} {amount.text}")
+    called = owner_called(hearing, owner)
     if owner and hearing.page.get(PERSON, owner) is None:
-        hearing.page.put(PERSON, owner, {"called": owner})
-    whose = f"{owner}'s" if owner else "your"
+        hearing.page.put(PERSON, owner, {"called": called})
+    whose = f"{called}'s" if owner else "your"
     return reply.done(f"Kept: {whose} {reply.joined(kept)}.", *([f"Before, {reply.joined(before)}."] if before else []))
+
+
+def owner_called(hearing: Hearing, owner: str) -> str:
+    """What a person is called back: "your daughter" for one spoken of as "my daughter"."""
+    first = hearing.found.slots["who"][0] if owner else None
+    before = [token.lower for token in hearing.said if first is not None and token.end <= first.start]
+    return f"your {owner}" if before[-1:] == ["my"] else owner
 
 
 def _system(found: Sequence[Named]) -> str:
@@ -130,11 +147,16 @@ def tell_other(hearing: Hearing) -> Answer | None:
     person = hearing.page.get(PERSON, owner)
     if person is None and (_no_name(hearing) or not hearing.alone):
         return None
-    return _tell(hearing, person.body["called"] if person else owner, hearing.words("part"))
+    return _tell(hearing, owner, hearing.words("part"))
+
+
+def _whose(page: Page, owner: str) -> str:
+    person = page.get(PERSON, owner) if owner else None
+    return f"{person.body['called'] if person is not None else owner}'s" if owner else "your"
 
 
 def _tell(hearing: Hearing, owner: str, part: str) -> Answer | None:
-    whose = f"{owner}'s" if owner else "your"
+    whose = _whose(hearing.page, owner)
     kept = hearing.page.all(KIND, owner)
     if part.lower() in ALL:
         if not kept:
@@ -142,7 +164,7 @@ def _tell(hearing: Hearing, owner: str, part: str) -> Answer | None:
         results = [reply.result(thing.name, Amount.of_body(thing.body)) for thing in kept]
         listed = reply.joined([f"{thing.name} {thing.body['text']}" for thing in kept])
         return reply.told(f"{whose[:1].upper()}{whose[1:]} measures: {listed}.", results)
-    thing = hearing.page.get(KIND, part, owner) or hearing.page.get(KIND, _bare(part), owner)
+    thing = hearing.page.get(KIND, key_of(part), owner) or hearing.page.get(KIND, key_of(_bare(part)), owner)
     if thing is None:
         asks = hearing.said[0].lower == "what" and hearing.alone
         return _other_thing(hearing, owner, part) or (_nothing(whose, part, owner, part) if asks else None)
@@ -178,15 +200,17 @@ def forget_own(hearing: Hearing) -> Answer | None:
     from . import forget
 
     part = hearing.words("part")
-    if hearing.page.get(KIND, part) is None:
+    if hearing.page.get(PERSON, part) is not None:
+        return _forget_all(hearing.page, part)
+    if hearing.page.get(KIND, key_of(part)) is None:
         return forget.by_name(hearing, part)
-    return _forget(hearing.page, "", [part])
+    return _forget(hearing.page, "", [key_of(part)])
 
 
 def forget_other(hearing: Hearing) -> Answer | None:
     owner, part = hearing.words("who"), hearing.words("part")
     kept = hearing.page.all(KIND, owner)
-    names = [thing.name for thing in kept] if part.lower() in ALL else [part]
+    names = [thing.name for thing in kept] if part.lower() in ALL else [key_of(part)]
     if not names or hearing.page.get(KIND, names[0], owner) is None:
         have = f" Of {owner} I have: {_names(kept)}." if kept else ""
         return reply.unsure(f"I have no {part} of {owner} to forget.{have}")
@@ -200,9 +224,13 @@ def forget_person(hearing: Hearing) -> Answer | None:
     owner = hearing.words("who")
     if hearing.page.get(PERSON, owner) is None:
         return forget.by_name(hearing, owner)
-    names = [thing.name for thing in hearing.page.all(KIND, owner)]
-    hearing.page.drop(PERSON, owner)
-    return _forget(hearing.page, owner, names)
+    return _forget_all(hearing.page, owner)
+
+
+def _forget_all(page: Page, owner: str) -> Answer:
+    made = _forget(page, owner, [thing.name for thing in page.all(KIND, owner)])
+    page.drop(PERSON, owner)
+    return made
 
 
 def _forget(page: Page, owner: str, names: Sequence[str]) -> Answer:
@@ -212,7 +240,7 @@ def _forget(page: Page, owner: str, names: Sequence[str]) -> Answer:
         assert thing is not None
         gone.append(f"{thing.name} {thing.body['text']}")
         page.drop(KIND, name, owner)
-    whose = f"{owner}'s" if owner else "your"
+    whose = _whose(page, owner)
     return reply.done(f"Forgotten: {whose} {reply.joined(gone) or 'measures'}.", "undo brings it back.")
 
 

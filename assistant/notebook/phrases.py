@@ -18,7 +18,7 @@ from .said import Token
 
 VALUES = frozenset(("measure", "amount", "money", "number"))
 TEXTS = frozenset(("text", "file", "question", "project", "about"))
-LONGEST = 400
+LONGEST = 4000
 """Tokens of a line that are looked at; a longer one is no sentence to the notebook."""
 LONGEST_NAME = 8
 ARTICLES = frozenset(("the", "a", "an", "my", "of", "is"))  # no name by themselves
@@ -80,7 +80,10 @@ def _meet(
     if piece == len(pattern):
         return at == len(said)
     one = pattern[piece]
-    for end in _ends(one, said, at):
+    if at == len(said):
+        return one.optional and _meet(pattern, said, piece + 1, at, slots)
+    last = piece == len(pattern) - 1
+    for end in _ends(one, said, at) if not (last and one.slot in TEXTS) else (len(said),):
         if one.slot:
             slots[one.slot] = tuple(said[at:end])
         if _meet(pattern, said, piece + 1, end, slots):

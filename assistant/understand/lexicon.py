@@ -69,6 +69,8 @@ AXIS_WORDS = {
     "diameter": ("diameter", "across"),
     "thickness": ("thick", "thickness"),
 }
+# Words that say nothing by themselves, whatever a declaration has them say.
+NOISE = frozenset("do does did it is the a an i me my that this so can will you we".split())
 HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
@@ -165,7 +167,7 @@ def _build(rules: Mapping[str, Rule]) -> Lexicon:
     for rule in rules.values():
         for phrase, tag in _phrases(rule):
             key = tokens(phrase)
-            if key:
+            if key and not NOISE.issuperset(key):
                 entries.setdefault(key, {})[tag] = None
                 spellings.update({folded: word for word in phrase.lower().replace("-", " ").split() for folded in tokens(word)})
     lexicon = Lexicon(topics=tuple(rules), spellings=spellings)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
-from rules.engine.buying import BUYING, told_in_hand
+from rules.engine.buying import BUYING, IN_HAND, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
@@ -29,11 +29,13 @@ STATED_COST = 1.6
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
-PAIRED = 1.2
+PAIRED = 1.7
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -313,9 +315,9 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer:
             continue  # "72 in wide" is no length
-        if value.soft and value.main.value == 1 and affinity < BESIDE:
+        if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
-        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+        if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
@@ -414,7 +416,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:
     """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+    if mention.first != value.last or mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 
@@ -426,6 +430,13 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
+
+
+def _made_from(line: Line, value: Value, slot: Slot) -> bool:
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm"."""
+    if slot.name != IN_HAND.name or not _past_its_width(line, value):
+        return False
+    return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]
 
 
 def _past_its_width(line: Line, value: Value) -> int:

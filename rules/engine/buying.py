@@ -28,6 +28,7 @@ IN_HAND = Input(
           "left on the roll", "on the roll", "out of", "enough", "do", "remnant", "offcut"),
 )  # fmt: skip
 BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
+WIDTHS_OF_CLOTH = ("fabric width", "width of the cloth", "usable fabric width")
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 
@@ -64,6 +65,9 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
     hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
+    width = rule.input("width")
+    if width is not None and width.label in WIDTHS_OF_CLOTH and ("in_hand", "width") not in rule.pairs:
+        rule = replace(rule, pairs=(*rule.pairs, ("in_hand", "width")))
     return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
                    headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip
 

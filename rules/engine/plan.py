@@ -49,10 +49,15 @@ Source = str | Fixed | Told | Pieces | Costs | tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Buy:
-    """Something bought. thing: its name on the list; phrase: as the plan's first line says it ("a zip {} long")."""
+    """Something bought. thing: its name on the list; phrase: as the plan's first line says it ("a zip {} long").
+
+    of: what a number is of, where its name does not say (balls of yarn). unless: a thing that is bought in its stead when known.
+    """
 
     thing: str
     phrase: str = ""
+    of: str = ""
+    unless: str = ""
 
     @property
     def step(self) -> str:

@@ -205,10 +205,11 @@ def _of_plan(bench: Bench, theirs: Input | None, source: str) -> Given | None:
 
 
 def _buys(part: Part, made: Answer) -> Iterator[tuple[Result, Buy]]:
-    """The results of a part that are bought."""
-    for result in made.results:
-        if result.key in part.buys:
-            yield result, part.buys[result.key]
+    """The results of a part that are bought, in the order that the plan has them."""
+    known = {result.key: result for result in made.results}
+    for name, buy in part.buys.items():
+        if name in known:
+            yield known[name], buy
 
 
 def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
@@ -218,7 +219,7 @@ def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
         bench.values.pop(Buy(thing).step, None)
         bench.spared.add(thing)
     for result, buy in _buys(part, made):
-        if buy.thing in bench.spared:
+        if buy.thing in bench.spared or Buy(buy.unless).step in bench.bought:
             continue
         priced = cost if result.key == part.costed else None
         bench.bought[buy.step] = (buy, result, priced)
@@ -263,7 +264,9 @@ def _headline(bench: Bench) -> str:
     if not said:
         return ""
     listed = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    total = bench.values.get("total", bench.values.get("cost"))
+    costs = [cost for _, _, cost in bench.bought.values() if cost is not None]
+    lone = bench.values.get(f"{next(iter(bench.bought))}_cost") if len(costs) == len(said) == 1 else None
+    total = bench.values.get("total", bench.values.get("cost", lone))
     cost = f" It comes to {amount(total, bench.run.request.currency)}." if total is not None else ""
     return f"Buy {listed}.{cost}"
 

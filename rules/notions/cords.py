@@ -28,6 +28,8 @@ DRAWSTRING = Rule(
             says=("knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
             default="2 in | 5 cm", because="what a plain knot takes", sane="0 cm..50 cm",
             practice="1 in..3 in by 1/2 in"),
+        Input("thick", "thickness of the cord", LENGTH, says=("thick", "thick cord", "wide", "diameter", "cord"),
+            extra=True, spoken=True, sane="0.5 mm..5 cm", usual="1 mm..3 cm"),
         how_many("number", "number of drawstrings", "drawstring",
             says=("drawstrings", "of them", "cords", "pairs", "pair of trousers", "hoodies")),
     ),

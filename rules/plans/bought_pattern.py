@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from ..engine.declare import Caution, Input
 from ..engine.kinds import ALTERATIONS, COUNT, LENGTH, MONEY
 from ..engine.plan import Buy, Do, Fixed, Part, plan, same

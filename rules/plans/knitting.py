@@ -6,8 +6,9 @@ from dataclasses import replace
 
 from ..engine.plan import Buy, Do, Fixed, Part, plan, same
 from ..knitting.head_and_foot import HAT
-from ..knitting.pieces import SCARF_OR_BLANKET, TOY_TO_ANOTHER_YARN
+from ..knitting.scarf import SCARF_OR_BLANKET
 from ..knitting.stripes import STRIPES_RULE
+from ..knitting.toy import TOY_TO_ANOTHER_YARN
 from ..knitting.words import ROW_TENSION, STITCH_TENSION
 from ..knitting.yarn import YARN_BY_SWATCH, YARN_NEEDED
 from ..knitting.yarn_class import YARN_BY_GARMENT
@@ -21,7 +22,8 @@ SWATCH = (
 )  # fmt: skip
 OF_SWATCH = same("swatch_width", "swatch_length", "swatch_weight", "ball_weight", "ball_length", "spare", "exactly", "each")
 WEIGHED = ("swatch_width", "swatch_weight")
-YARN, BALLS = Buy("yarn"), Buy("balls", "{}")
+BALLS = Buy("balls", "{} of yarn", of="yarn")
+YARN = Buy("yarn", unless="balls")
 CLASS = like(YARN_BY_GARMENT, "yarn", extra=True, ask="", example="")
 SWATCH_NOTE = "The yarn is surest from a swatch: say its size and what it weighs (swatch 10 x 10 cm weighs 6 g), and the weight of a ball."
 KNIT_FIRST = "Knit a swatch in the stitch, wash and dry it, and count again before casting on."
@@ -40,7 +42,7 @@ HAT_PLAN = plan(
         Part("hat", "Hat", HAT, same("head", "tension", "ease", "multiple", "edge", "depth", "wearer", "row_tension"), takes=("stitches", "rows")),
         Part("swatch", "Yarn by the swatch", YARN_BY_SWATCH, {**OF_SWATCH, "width": "hat.girth", "length": "hat.depth"},
              buys={"balls": BALLS, "weight": YARN}, needs=WEIGHED),
-        Part("yarn", "Yarn, roughly", YARN_BY_GARMENT, {"yarn": "yarn", "garment": Fixed("hat"), "ball": "ball_length"}, buys={"range": YARN, "balls": BALLS},
+        Part("yarn", "Yarn, roughly", YARN_BY_GARMENT, {"yarn": "yarn", "garment": Fixed("hat"), "ball": "ball_length"}, buys={"balls": BALLS, "range": YARN},
              leaves=("low", "high"), needs=("yarn",), unless=("swatch_weight",)),
         total(),
     ),
@@ -77,7 +79,7 @@ SCARF_PLAN = plan(
         Part("swatch", "Yarn by the swatch", YARN_BY_SWATCH, {**OF_SWATCH, "width": ("piece.whole_width", "width"), "length": ("piece.whole_length", "length")},
              buys={"balls": BALLS, "weight": YARN}, needs=WEIGHED),
         Part("yarn", "Yarn, roughly, for a scarf", YARN_BY_GARMENT, {"yarn": "yarn", "garment": Fixed("scarf"), "ball": "ball_length"},
-             buys={"range": YARN, "balls": BALLS}, leaves=("low", "high"), needs=("yarn",), unless=("swatch_weight",)),
+             buys={"balls": BALLS, "range": YARN}, leaves=("low", "high"), needs=("yarn",), unless=("swatch_weight",)),
         Part("stripes", "Stripes", STRIPES_RULE, {"sequence": "sequence", "rows": "piece.rows", "weight": "swatch.weight"}, needs=("sequence", "row_tension")),
         total(),
     ),
@@ -89,7 +91,7 @@ SCARF_PLAN = plan(
     ),
     notes=(SWATCH_NOTE,),
     examples=(
-        "plan a scarf 25 cm wide and 180 cm long, 20 sts and 28 rows to 10 cm, swatch 10 x 10 cm weighs 6 g, 50 g balls at £4.50 each -> 6 balls; £27.00; 297 g; "
+        "plan a scarf 25 cm wide and 180 cm long, 20 sts and 28 rows to 10 cm, swatch 10 x 10 cm weighs 6 g, 50 g balls at £4.50 each -> 6 balls; £27.00; "
         "50 stitches; 504 rows",
         "plan for a blanket 100 x 120 cm, 18 sts and 24 rows to 10 cm, swatch 15 x 15 cm weighs 14 g, 100 g balls -> 9 balls; 180 stitches",
         "everything for a striped scarf 8 x 60 in, 5 sts and 6 rows per inch, stripes 6 rows navy, 4 rows white, swatch 4 x 4 in weighs 6 g -> 7 oz",

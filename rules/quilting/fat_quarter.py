@@ -50,7 +50,8 @@ FROM_A_FAT_QUARTER = Rule(
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),
         Input("short", "cloth, one side", LENGTH, says=("fat quarter", "quarter", "fat eighth", "scrap",
-              "fat quarters"), default=SHORT, sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
+              "fat quarters", "from", "out of",
+              "from a piece"), default=SHORT, sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fat quarter", "quarter", "fabric", "cloth", "usable",
               "wide fabric", "wide cloth"), default=LONG, sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
         Input("straightened", "taken off to straighten it", LENGTH, spoken=True, default=Default("1/2 in | 1 cm",
@@ -78,6 +79,7 @@ FROM_A_FAT_QUARTER = Rule(
     headline=("It takes {cuts}: {pieces} from each.", "You get {pieces}: {one_way} one way round, {other_way} the "
          "other."),
     sizes=(("width", "length"), ("short", "long")),
+    pairs=(("short", "long"),),
     home="in",
     no_unknown=("short", "long", "trim", "straightened"),
     source=ARITHMETIC,

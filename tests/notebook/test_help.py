@@ -20,7 +20,8 @@ def test_a_sentence_of_the_help_is_heard(chat: Book, tmp_path: Path, monkeypatch
     other = Book(tmp_path / "other.db")
     other.done("my waist is 66 cm", "export the notebook to notebook.json")
     chat.done("my waist is 66 cm, hip 92 cm and bust 85 cm", "Ines's hip is 38 in and bust 90 cm", "start project sea skirt")
-    chat.done("size table sea dress: 10: 83/64/88 cm, 12: 87/68/92", "I have 1.5 m of navy linen", "start project harbour tote", "my back is 40 cm")
+    chat.done("size table sea dress: 10: 83/64/88 cm, 12: 87/68/92", "I have 1.5 m of navy linen", "start project harbour tote", "need 3 m of webbing")
+    chat.done("my back is 40 cm")
     if sentence.startswith("redo"):
         chat.done("undo")
     if sentence.startswith("keep that"):

@@ -30,6 +30,12 @@ def test_a_measure_is_kept_told_and_forgotten(book: Book) -> None:
         ("my tension is 22 sts and 30 rows to 10 cm", "Kept: your tension 22 sts and 30 rows to 10 cm."),
         ("Tomas’s inside leg is 81 cm", "Kept: Tomas's inside leg 81 cm."),
         ("Ines' hip is 98 cm", "Kept: Ines's hip 98 cm."),
+        ("my hips are 98 cm", "Kept: your hip 98 cm."),
+        ("Remember: my bust is 88 cm", "Kept: your bust 88 cm."),
+        ("Ines has a 70 cm waist", "Kept: Ines's waist 70 cm."),
+        ("Ines is 70 cm round the waist", "Kept: Ines's waist 70 cm."),
+        ("Tomas is 5 ft 11 tall", "Kept: Tomas's height 5 ft 11."),
+        ("my daughter's waist is 58 cm", "Kept: your daughter's waist 58 cm."),
         ("Ines's measurements: bust 92 cm, waist 70 cm", "Kept: Ines's bust 92 cm and waist 70 cm."),
         ("measurements for Ines: bust 92 cm, waist 70 cm", "Kept: Ines's bust 92 cm and waist 70 cm."),
     ],
@@ -104,6 +110,13 @@ def test_a_question_for_someone_takes_what_it_still_needs(chat: Book) -> None:
         ("70 cm", "Ines's waist, from the notebook")
     ]
     assert whence(chat, "and for Tomas?") == [("84 cm", "Tomas's waist, from the notebook")]
+
+
+def test_my_daughters_measure_is_not_mine(book: Book) -> None:
+    book.done("my waist is 66 cm", "my daughter's waist is 58 cm")
+    assert whence(book, "elastic for my daughter's waist") == [("58 cm", "your daughter's waist, from the notebook")]
+    assert whence(book, "elastic for my waist") == [("66 cm", "your waist, from the notebook")]
+    assert book.done("forget my daughter") == "Forgotten: your daughter's waist 58 cm."
 
 
 def test_what_is_typed_goes_before_what_is_kept(book: Book) -> None:

@@ -106,6 +106,16 @@ def test_cloth_used_for_a_project_is_not_to_be_bought_again(book: Book) -> None:
     assert book.told("what is left to buy") == "To buy: 0.5 m of navy linen."
 
 
+def test_things_are_crossed_off_the_list(book: Book) -> None:
+    book.done("add 3 buttons to the shopping list", "add 1 zip to the shopping list", "add 2 m of tape to the shopping list")
+    assert book.done("cross off the buttons") == "Off the shopping list: buttons."
+    assert book.done("remove the zip from the shopping list") == "Off the shopping list: zip."
+    assert book.refused("cross off the ribbon") == "There is no ribbon on the shopping list."
+    assert book.done("clear the shopping list") == "Off the shopping list: tape."
+    book.done("undo", "undo")
+    assert book.told("shopping list") == "To buy: 1 zip and 2 m of tape."
+
+
 def test_notes(book: Book) -> None:
     assert book.done("note: the sea room is cold in March") == "Noted: the sea room is cold in March"
     book.done(

@@ -138,7 +138,9 @@ def stepping(*lines: str) -> tuple[Conversation, list[Answer]]:
 
 def test_a_question_is_worked_step_by_step() -> None:
     """60 x 72 in: 264 in round, 274 in with 10 in for joins, 6.85 strips of 40 in, so 7; worked by hand."""
-    talk, made = stepping("binding strips for a 60 x 72 in quilt, 40 in usable, step by step", "264 in", "274", "6 strips", "7")
+    talk, made = stepping(
+        "binding strips for a 60 x 72 in quilt, 40 in usable, step by step", "264 in", "274", "6 strips", "7"
+    )
     assert [marks(one).get("marked", "") for one in made] == ["", "right", "right", "wrong", "right"]
     assert marks(made[3])["slip"] == "rounded down"
     assert made[4].text == ("That is the whole sum: 3 of 3 steps right.",)
@@ -185,7 +187,12 @@ def test_every_exercise_can_be_worked_step_by_step(topic: str) -> None:
 def piped(tmp_path: Path, lines: str, *options: str) -> tuple[int, str]:
     import io
 
-    world = World(io.StringIO(lines), io.StringIO(), io.StringIO(), {"ELLWAND_CACHE": str(tmp_path), "ELLWAND_DATA": str(tmp_path)})
+    world = World(
+        io.StringIO(lines),
+        io.StringIO(),
+        io.StringIO(),
+        {"ELLWAND_CACHE": str(tmp_path), "ELLWAND_DATA": str(tmp_path)},
+    )
     status = main(options, world)
     return int(status), world.stdout.getvalue()  # type: ignore[attr-defined]
 
@@ -197,7 +204,9 @@ def test_explain_on_the_command_line(tmp_path: Path) -> None:
 
 
 def test_practice_in_a_pipe_is_one_conversation_with_together(tmp_path: Path) -> None:
-    status, out = piped(tmp_path, "binding strips for a 60 x 72 in quilt, 40 in usable, step by step\n264 in\n274 in\n7\n", "--together")
+    status, out = piped(
+        tmp_path, "binding strips for a 60 x 72 in quilt, 40 in usable, step by step\n264 in\n274 in\n7\n", "--together"
+    )
     assert status == 0
     assert "That is the whole sum: 3 of 3 steps right." in out
 
