@@ -27,7 +27,8 @@ COST = Rule(
     family="money",
     says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
           "come to", "how much is", "total price",
-          "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying", "i paid", "what did i pay", "charge", "priced at"),
+          "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying",
+          "i paid", "what did i pay", "charge", "priced at"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
