@@ -33,6 +33,13 @@ class Notebook:
         self.parts: tuple[str, ...] = ()
         """Names of the measures that the last answer took from here, for "and for Ines?"."""
 
+    def _there(self) -> bool:
+        """Whether there is a file; one that cannot be looked at is there, so that opening it tells the trouble."""
+        try:
+            return self.path.exists()
+        except OSError:
+            return True
+
     @property
     def store(self) -> Store:
         if self._store is None:
@@ -50,7 +57,7 @@ class Notebook:
             found = index.meet(pattern, said, heard.line.text)
             if found is not None and (told := self._carry_out(act, keeps, found, said, talk)) is not None:
                 return told
-        if not self.path.exists():
+        if not self._there():
             return None
         from . import fill
 
@@ -58,7 +65,7 @@ class Notebook:
 
     def habits(self, known: Habits) -> tuple[Habits, str]:
         """What the maker is used to, and words of trouble when that could not be read."""
-        if not self.path.exists():
+        if not self._there():
             return known, ""
         from . import habits
         from .trouble import Trouble
@@ -71,7 +78,7 @@ class Notebook:
 
     def names(self) -> tuple[str, ...]:
         """The names of what is kept, as a maker would type them; none when the notebook cannot be read."""
-        if not self.path.exists():
+        if not self._there():
             return ()
         from . import names
         from .trouble import Trouble

@@ -23,7 +23,11 @@ def bought(plan: Answer, rule: Rule) -> Iterator[tuple[Step, Result, Answer]]:
     for result in plan.results:
         step = rule.step(result.key)
         if step is not None and result.key in things:
-            of = [part for _, part in plan.parts if any(one.name == result.name and one.text == result.text for one in part.results)]
+            of = [
+                part
+                for _, part in plan.parts
+                if any(one.name == result.name and one.text == result.text for one in part.results)
+            ]
             yield step, result, of[-1] if of else plan
 
 
@@ -43,12 +47,26 @@ def _need(step: Step, result: Result, part: Answer, of: str) -> Body:
     if step.kind is not LENGTH and step.noun:
         amount = Amount("count", Fraction(result.value), "1", result.text)
         called = of or result.unit
-        return {"called": called, "thing": key_of(called), "amount": amount.body(), "noun": result.unit, "rounding": "", "part": True}
+        return {
+            "called": called,
+            "thing": key_of(called),
+            "amount": amount.body(),
+            "noun": result.unit,
+            "rounding": "",
+            "part": True,
+        }
     return taken.need(part, step, result, result.name)
 
 
 def _one(called: str) -> Body:
-    return {"called": called, "thing": key_of(called), "amount": Amount("count", Fraction(1), "1", "1").body(), "noun": "", "rounding": "", "part": True}
+    return {
+        "called": called,
+        "thing": key_of(called),
+        "amount": Amount("count", Fraction(1), "1", "1").body(),
+        "noun": "",
+        "rounding": "",
+        "part": True,
+    }
 
 
 def prices(plan: Answer, rule: Rule) -> Iterator[tuple[str, Amount]]:

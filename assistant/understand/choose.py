@@ -25,7 +25,6 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
-LOUDNESS = {"topic": TOPIC_WEIGHT, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
@@ -79,9 +78,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
     scores: dict[str, float] = {}
     for match in matches:
-        for topic, tags in match.entry.by_topic().items() if match.entry is not None else ():
-            loudest = max(LOUDNESS[tag.what] for tag in tags)
-            scores[topic] = scores.get(topic, 0.0) + match.weight * loudest
+        for topic, strength in match.entry.loudness() if match.entry is not None else ():
+            scores[topic] = scores.get(topic, 0.0) + strength
     ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 

@@ -23,6 +23,11 @@ class Tag(NamedTuple):
     option: str = ""
 
 
+# How loudly a phrase speaks for its rule by what it means there; a word of less weight is shared by too many rules.
+LOUDNESS = {"topic": 3.0, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
+SHARED = 0.12
+
+
 @dataclass(slots=True)
 class Entry:
     """A phrase and what it may mean. by_topic: its tags by topic, put in order when first asked for."""
@@ -31,6 +36,7 @@ class Entry:
     tags: tuple[Tag, ...]
     weight: float
     names_topic: bool = False
+    loud: tuple[tuple[str, float], ...] | None = None
     ordered: dict[str, tuple[Tag, ...]] = field(default_factory=dict)
 
     def by_topic(self) -> dict[str, tuple[Tag, ...]]:
@@ -40,6 +46,15 @@ class Entry:
                 gathered.setdefault(tag.topic, []).append(tag)
             self.ordered = {topic: tuple(tags) for topic, tags in gathered.items()}
         return self.ordered
+
+
+    def loudness(self) -> tuple[tuple[str, float], ...]:
+        """How loudly it speaks for each topic; a word that many rules share speaks for none."""
+        if self.loud is None:
+            shared = self.weight < SHARED
+            speaks = () if shared else self.by_topic().items()
+            self.loud = tuple((topic, self.weight * max(LOUDNESS[tag.what] for tag in tags)) for topic, tags in speaks)
+        return self.loud
 
 
 class Match(NamedTuple):
@@ -85,6 +100,7 @@ class Lexicon:
     single: dict[str, Entry] = field(default_factory=dict)
     longer: dict[str, dict[str, list[Entry]]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
+    last: tuple[tuple[str, ...], tuple[Match, ...]] | None = None
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
     called: Lexicon | None = None
@@ -110,6 +126,15 @@ class Lexicon:
         return _called_for(words, self.called._met(words), found)
 
     def _met(self, words: list[str]) -> list[Match]:
+        """Every phrase met; those of the last line are remembered, since several ask for them."""
+        line = tuple(words)
+        if self.last is not None and self.last[0] == line:
+            return list(self.last[1])
+        found = self._meet(words)
+        self.last = line, tuple(found)
+        return found
+
+    def _meet(self, words: list[str]) -> list[Match]:
         found = []
         for first, word in enumerate(words):
             following = words[first + 1] if first + 1 < len(words) else ""

@@ -55,7 +55,12 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
         before = _before(rule, earlier, name)
         if before is not None and isinstance(one.value, int | float | Fraction):
             whole = before + told[0] * one.value
-            given[name] = Given(whole, one.unit, shown(whole, one.unit), f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}")
+            given[name] = Given(
+                whole,
+                one.unit,
+                shown(whole, one.unit),
+                f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}",
+            )
     return replace(changed, given=given)
 
 

@@ -12,6 +12,7 @@ from .declare import DeclarationError, Input, Rule, Step, When
 from .outcome import Outcome
 
 FAMILY = "plans"
+TO_BUY = "buy_"  # how the steps of what is bought begin
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +63,7 @@ class Buy:
     @property
     def step(self) -> str:
         """The name of the plan's step for it."""
-        return f"buy_{self.thing.replace(' ', '_').replace('-', '_')}"
+        return f"{TO_BUY}{self.thing.replace(' ', '_').replace('-', '_')}"
 
     def say(self, text: str) -> str:
         return self.phrase.replace("{}", text) if self.phrase else f"{text} of {self.thing}"
@@ -122,13 +123,16 @@ class Part:
             if self.rule.step(name) is None:
                 raise DeclarationError(f"part {self.name}: {self.rule.topic} has no step {name}")
 
-
     @property
     def costed(self) -> str:
         """The step that the rule's own cost is of: the first length it buys, or else the first thing bought here; "" for none."""
         if self.rule.step("cost") is None:
             return ""
-        lengths = [name for name in self.rule.answers if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought]
+        lengths = [
+            name
+            for name in self.rule.answers
+            if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought
+        ]
         return lengths[0] if lengths else next(iter(self.buys), "")
 
 
@@ -171,7 +175,9 @@ def _steps(parts: tuple[Part, ...]) -> tuple[Step, ...]:
         for name, buy in part.buys.items():
             bought.setdefault(buy.step, _bare(part.rule, name, buy.step, buy.thing))
             if name == part.costed:
-                bought.setdefault(f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}"))
+                bought.setdefault(
+                    f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}")
+                )
         for name in part.takes:
             rest.setdefault(name, _bare(part.rule, name, name, ""))
     return (*bought.values(), *rest.values())
@@ -182,7 +188,9 @@ def _bare(rule: Rule, name: str, called: str, label: str) -> Step:
     step = rule.step(name)
     assert step is not None
     noun = "" if step.noun.startswith("{") else step.noun
-    return Step(called, step.sentence, "", step.kind, step.rounding, label or step.shown_label, noun=noun, unit=step.unit)
+    return Step(
+        called, step.sentence, "", step.kind, step.rounding, label or step.shown_label, noun=noun, unit=step.unit
+    )
 
 
 # -- the whole answer ------------------------------------------------------------------------------------------------

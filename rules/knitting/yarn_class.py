@@ -70,10 +70,10 @@ def _both(key: str, *quantities: str, unit: str = "") -> str:
     return shown[0] + (f", other lists: {', '.join(shown[1:])}" if len(shown) > 1 else "") if shown else ""
 
 
-def _class_of(run: Run) -> str:
-    """The class of a question: by its name, its number, its tension or its wraps."""
+def _classes_of(run: Run) -> list[str]:
+    """The classes of a question, by its name, its number, its tension or its wraps; two where the table overlaps."""
     if run.was_given("yarn"):
-        return str(run.get("yarn"))
+        return [str(run.get("yarn"))]
     for name, quantity, unit in (("tension", "tension", "st/4in"), ("wraps", "wraps", "1")):
         if run.was_given(name):
             value = Fraction(run.get(name))
@@ -86,15 +86,15 @@ def _class_of(run: Run) -> str:
             if len(found) > 1:
                 names = " and ".join(f"{key} ({CLASS_NAMES[key][0]})" for key in found)
                 run.say("More than one class holds it", "", run.request.given[name].text, names)
-            return found[0]
+            return found
     value = run.get("number")
     if value not in range(8):
         raise Impossible("yarn classes run from 0 (Lace) to 7 (Jumbo), such as: yarn class 4")
-    return str(value)
+    return [str(value)]
 
 
 def _describe(run: Run) -> Outcome:
-    key = _class_of(run)
+    key, *also = _classes_of(run)
     name, uk, _ = CLASS_NAMES[key]
     others = ", ".join(cell.value for cell in cells(AU_PLY[key], "name"))
     names = f"class {key}, {name}: {', '.join((*uk, others, AU_PLY[key]))} in Australia and New Zealand"
@@ -113,8 +113,10 @@ def _describe(run: Run) -> Outcome:
     }  # fmt: skip
     low, high = bounds_of(cells(key, "needle")[0].value)
     values |= {name: value for name, value in (("needle_low", low), ("needle_high", high)) if value is not None}
+    both = [f"The council's table has it in class {other} ({CLASS_NAMES[other][0]}) too: the classes overlap."
+            for other in also]
     return Outcome({name: value for name, value in values.items() if value != ""},
-                   notes=("Plies are names here, not a count of strands.",))
+                   notes=(*both, "Plies are names here, not a count of strands."))
 
 
 def _other_ply(key: str) -> str:
@@ -139,11 +141,11 @@ YARN_CHOICE = {
 YARN_CLASS = Rule(
     topic="yarn class",
     family="knitting",
-    says=("yarn class", "yarn weight", "weight of yarn", "yarn category", "class", "category", "which class",
-          "what weight is", "ply", "hook for",
-          "wpi", "wraps per inch", "what is the equivalent of", "dk", "worsted", "aran", "chunky", "bulky", "fingering",
+    says=("yarn class", "yarn weight", "what weight", "weight of yarn", "yarn category", "class", "category",
+          "which class",
+          "ply",           "wpi", "what is the equivalent of", "dk", "worsted", "aran", "chunky", "bulky", "fingering",
           "sport weight", "lace weight", "double knitting", "equivalent of",
-          "what hook for", "yarn weights", "4 ply", "8 ply", "10 ply", "ball band", "chunky wool", "chunky yarn",
+          "yarn weights", "4 ply", "8 ply", "10 ply", "ball band", "chunky wool", "chunky yarn",
           "worsted weight", "aran weight", "bulky weight", "dk weight", "sock yarn", "baby yarn"),
     about="A yarn class by any of its names, its number, its tension or its wraps: tension, needles, hooks, wraps and "
           "names, UK, US and Australian.",

@@ -16,7 +16,7 @@ DRAWSTRING = Rule(
     inputs=(
         Input("girth", "girth of the opening", LENGTH,
             says=("waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem",
-                "hips", "neck", "waist measure", "hole", "hood edge", "circumference", "casing", "channel", "ankle",
+                "hips", "neck", "waist measure", "hole", "hood edge", "casing", "channel", "ankle",
                 "wrist", "cuff"), axis="girth", ask="How far is it round the opening?", example="32 in",
             sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
         Input("tail", "tail at each end", LENGTH,

@@ -31,7 +31,7 @@ SASHING = Rule(
         choice("stones", "where sashes meet", {"with_cornerstones": ("cornerstones", "with cornerstones",
                "cornerstone", "posts", "corner squares"), "long_strips": ("without cornerstones", "no cornerstones",
                "long strips", "long sashing strips", "plain sashing", "one long strip"), },
-               default=(Default("with_cornerstones", "every sash is then one block long"),)),
+               default=(Default("with_cornerstones", "every sash is then one block long"), )),
         SEAM,
         USABLE_WIDTH,
     ),
@@ -88,14 +88,16 @@ SASHING = Rule(
              rounding=BUY_CLOTH, label="cloth for the sashing", when=PLAIN, says=("fabric", "cloth", "yardage",
              "how much fabric", "how many yards", "how much")),
     ),
-    answers=("pieces", "cut_width", "cut_length", "cornerstones", "cornerstone", "strips", "cloth", "stone_cloth",
-             "shorts", "longs", "long_length", "plain_strips", "plain_cloth", "blocks"),
+    answers=("pieces", "shorts", "cut_width", "cut_length", "cornerstones", "cornerstone", "strips", "cloth",
+             "stone_cloth", "longs", "long_length", "plain_strips", "plain_cloth", "blocks"),
     headline=("Cut {pieces} {cut_width} by {cut_length} and {cornerstones} {cornerstone} square: {cloth} of cloth "
               "for the sashes, {stone_cloth} for the cornerstones.",
               "Cut {shorts} {cut_width} by {cut_length} and {longs} {long_length} long: {plain_cloth} of cloth.",
               "Cut each sash {cut_width} by {cut_length}."),
     sizes=(("across", "down"),),
     home="in",
+    insists=True,
+    defers=("quilt size", "quilt yardage"),
     source=ARITHMETIC,
     refusals=(Refusal("cut_width > usable",
                       "the sash is wider than the cloth. Type a narrower sash or a wider cloth."),),
@@ -107,7 +109,7 @@ SASHING = Rule(
         "how many sashes and cornerstones for a 4 x 5 quilt of 10 in blocks, 2 in sashing all round -> 49 sashes; "
         "30 cornerstones",
         "sashing 2 in for 5 x 6 blocks of 12 in, how much fabric -> 1 1/4 yd",
-        "2 in sashing without cornerstones, 4 x 5 blocks of 10 in -> 2 1/2 in; 15 short sashes; 4 long sashes; 46 "
+        "2 in sashing without cornerstones, 4 x 5 blocks of 10 in -> 15 short sashes; 2 1/2 in; 4 long sashes; 46 "
         "1/2 in",
     ),
     related=("quilt size", "borders"),

@@ -119,6 +119,10 @@ def _cloth(name: str, label: str, *says: str) -> Step:
 
 PARTS = ("block_cloth", "sash_cloth", "stone_cloth", "border_cloth", "outer_cloth", "binding_cloth", "backing_cloth")
 
+# The backing has a width of its own here.
+TOP_WIDTH = replace(USABLE_WIDTH, says=tuple(words for words in USABLE_WIDTH.says if words not in ("wide backing",
+    "wide")))
+
 QUILT_YARDAGE = Rule(
     topic="quilt yardage",
     family="quilting",
@@ -129,7 +133,7 @@ QUILT_YARDAGE = Rule(
     about="The cloth for a whole quilt in one question: blocks, sashing, borders, binding, backing and wadding, "
           "each as it is bought.",
     inputs=(
-        BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE, USABLE_WIDTH,
+        BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE, TOP_WIDTH,
         Input("strip", "binding strip width", LENGTH, says=("binding", "binding strips", "strips", "binding strip",
               "wide binding"), default="2 1/2 in | 6.5 cm", because="the usual double binding", sane="1 cm..30 cm",
               practice="2 in..3 in by 1/4 in", spoken=True),

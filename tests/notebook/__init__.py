@@ -1,1 +1,1 @@
-"""The notebook: its sentences, what questions take from it, its lists and files, and how it holds under rough treatment."""
+"""The notebook: its sentences, what questions take from it, its lists and files, and rough treatment."""

@@ -31,7 +31,12 @@ def test_a_month_at_the_sewing_room(reopened: Callable[[], Book], tmp_path: Path
     # the first week: measures, habits, what is in hand
     say("my waist is 28 in, hip 38 in and bust 36 in", "Ines's waist is 70 cm", "Ines's hip is 96 cm")
     say("work in inches", "pounds")
-    say("I have 10 in of red canvas 44 in wide", "red canvas costs £8/yd", "I have 2 yd of elastic", "zips cost £1.50 each")
+    say(
+        "I have 10 in of red canvas 44 in wide",
+        "red canvas costs £8/yd",
+        "I have 2 yd of elastic",
+        "zips cost £1.50 each",
+    )
 
     # the harbour tote: two panels of 19 x 18 1/2 in lie side by side on 44 in: 18 1/2 in of cloth
     say("start project harbour tote", "two panel tote 14 in wide, 15 in high, 4 in deep, 44 in cloth, how much cloth")
@@ -47,14 +52,17 @@ def test_a_month_at_the_sewing_room(reopened: Callable[[], Book], tmp_path: Path
     assert say("keep that").notes[0].startswith("On the shopping list: elastic 26 1/2 in")
     say("shortened the sea skirt by 3/4 in")
 
-    # canvas: 18 1/2 + 17 1/2 = 36 in, less 10 in hand: 26 in = 0.722 yd, up to 3/4 yd (apart: 5/8 + 1/2 yd); x £8 = £6.00
+    # canvas: 18 1/2 + 17 1/2 = 36 in, less 10 in hand: 26 in = 0.722 yd, up to 3/4 yd (apart: 5/8 + 1/2 yd)
+    # 3/4 yd x £8 = £6.00
     # zips: 1 + 2 = 3; x £1.50 = £4.50; elastic: 26.34 in of the 72 in hand; in all £10.50
     listed = say("shopping list")
     assert listed.headline == "To buy: 3/4 yd of red canvas, 44 in wide and 3 zips. In all £10.50."
     canvas = listed.working[0]
     assert canvas.result == "1 yd"
     say(f"shopping list as Markdown to {tmp_path}/list.md")
-    assert "| 3/4 yd | red canvas | 44 in | £6.00 | harbour tote, lantern quilt |" in (tmp_path / "list.md").read_text("utf-8")
+    assert "| 3/4 yd | red canvas | 44 in | £6.00 | harbour tote, lantern quilt |" in (tmp_path / "list.md").read_text(
+        "utf-8"
+    )
 
     # at the shop
     say("back to the harbour tote", "bought 3/4 yd of red canvas for £6", "paid £1.50 for the zip")

@@ -11,8 +11,14 @@ import pytest
 from assistant.notebook.sentences import KEEPS, TELLS
 from tests.notebook.conftest import Book
 
-STUFF = ("66 cm", "3", "£4.20", "£9/m", "25p", "1/2 yd", "20 %", "5 ft 6", "44-45 in", "60 x 72 in", "22 sts to 10 cm", "0", "-3 cm", "1e9 m",
-         "waist", "hip", "Ines", "navy linen", "zip", "harbour tote", "it", "that", ",", ":", "?", "'s", "and", "of", "for", "each", "wide")  # fmt: skip
+NUMBERS = (
+    "66 cm", "3", "£4.20", "£9/m", "25p", "1/2 yd", "20 %", "5 ft 6", "44-45 in", "60 x 72 in", "0", "-3 cm", "1e9 m",
+)  # fmt: skip
+WORDS = (
+    "waist", "hip", "Ines", "navy linen", "zip", "harbour tote", "it", "that", ",", ":", "?", "'s", "and", "of", "for",
+    "each", "wide",
+)  # fmt: skip
+STUFF = (*NUMBERS, *WORDS)
 
 
 def line(dice: random.Random) -> str:
@@ -23,7 +29,11 @@ def line(dice: random.Random) -> str:
         bare = piece.removesuffix("?")
         if piece.endswith("?") and dice.random() < 0.5:
             continue
-        words.append(" ".join(dice.choices(STUFF, k=dice.randint(1, 3))) if bare.startswith("<") else dice.choice(bare.split("|")))
+        words.append(
+            " ".join(dice.choices(STUFF, k=dice.randint(1, 3)))
+            if bare.startswith("<")
+            else dice.choice(bare.split("|"))
+        )
         if dice.random() < 0.1:
             words.append(dice.choice(STUFF))
     return " ".join(words)

@@ -61,8 +61,16 @@ def test_money(book: Book, said: str, sign: str) -> None:
     assert ("currency", "you said so") in [(value.name, value.why) for value in made.assumed]
 
 
-@pytest.mark.parametrize("said", ["always use 2 cm seam allowance", "my seam allowance is 2 cm", "I always use a 2 cm seam allowance",
-                                  "seam allowance 2 cm", "from now on the seam allowance is 2 cm"])  # fmt: skip
+@pytest.mark.parametrize(
+    "said",
+    [
+        "always use 2 cm seam allowance",
+        "my seam allowance is 2 cm",
+        "I always use a 2 cm seam allowance",
+        "seam allowance 2 cm",
+        "from now on the seam allowance is 2 cm",
+    ],
+)
 def test_seam_allowance(book: Book, said: str) -> None:
     assert book.done(said) == "Kept: seam allowance 2 cm."
     assert assumed(book, "tote 35 cm wide, 40 cm high, 10 cm deep, panel size")["seam allowance"] == (

@@ -14,13 +14,22 @@ TURNS = [(title, sentence) for title, sentences in SENTENCES for sentence in sen
 
 
 @pytest.mark.parametrize(("title", "sentence"), TURNS)
-def test_a_sentence_of_the_help_is_heard(chat: Book, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, title: str, sentence: str) -> None:
+def test_a_sentence_of_the_help_is_heard(
+    chat: Book, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, title: str, sentence: str
+) -> None:
     monkeypatch.chdir(tmp_path)
     (tmp_path / "sizes.csv").write_text("Size,Bust (cm)\n10,83\n12,87\n", "utf-8")
     other = Book(tmp_path / "other.db")
     other.done("my waist is 66 cm", "export the notebook to notebook.json")
-    chat.done("my waist is 66 cm, hip 92 cm and bust 85 cm", "Ines's hip is 38 in and bust 90 cm", "start project sea skirt")
-    chat.done("size table sea dress: 10: 83/64/88 cm, 12: 87/68/92", "I have 1.5 m of navy linen", "start project harbour tote", "need 3 m of webbing")
+    chat.done(
+        "my waist is 66 cm, hip 92 cm and bust 85 cm", "Ines's hip is 38 in and bust 90 cm", "start project sea skirt"
+    )
+    chat.done(
+        "size table sea dress: 10: 83/64/88 cm, 12: 87/68/92",
+        "I have 1.5 m of navy linen",
+        "start project harbour tote",
+        "need 3 m of webbing",
+    )
     chat.done("my back is 40 cm")
     if sentence.startswith("redo"):
         chat.done("undo")

@@ -152,5 +152,6 @@ def test_what_is_no_whole_notebook_is_refused(tmp_path: Path, spoil: str) -> Non
 def test_what_is_in_the_notebook(tmp_path: Path) -> None:
     book = filled(tmp_path / "notebook.db")
     assert book.told("what is in my notebook") == (
-        "In the notebook: 4 measures, 1 size table, 1 thing in hand, 1 project, 1 note, 2 needs on the shopping list and 3 habits."
+        "In the notebook: 4 measures, 1 size table, 1 thing in hand, 1 project, 1 note, "
+        "2 needs on the shopping list and 3 habits."
     )

@@ -157,7 +157,7 @@ def test_stock_is_shared_out_and_never_counted_twice(needed: list[Fraction]) -> 
     needs = [
         Need("linen", "linen", "length", value, "", width=Fraction(width)) for width, value in enumerate(needed, 1)
     ]
-    stock = sum(needed) / 2
+    stock = sum(needed, Fraction(0)) / 2
     entries = shopping(needs, (), (Had("linen", "length", stock, width=Fraction(99)),), {}, "cm").entries
     assert sum(entry.in_hand for entry in entries) == min(stock, sum(needed))
 

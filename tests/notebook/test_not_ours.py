@@ -45,8 +45,25 @@ def test_a_follow_up_stays_a_follow_up(chat: Book) -> None:
     assert not chat.path.exists()
 
 
-@pytest.mark.parametrize("line", ["'; DROP TABLE thing; --", "my \x00 is 5 cm", "remember", "forget", "use", "keep that as", "note:", "my", "what is my",
-                                  "size table", "import the notebook from", "my waist is 1e999999 cm", "note: " + "long " * 1500])  # fmt: skip
+HOSTILE = (
+    "'; DROP TABLE thing; --",
+    "my \x00 is 5 cm",
+    "remember",
+    "forget",
+    "use",
+    "keep that as",
+    "note:",
+    "my",
+    "what is my",
+    "size table",
+    "import the notebook from",
+    "my waist is 1e999999 cm",
+    "note: " + "long " * 1500,
+    "note for " + ": " * 1500,
+)
+
+
+@pytest.mark.parametrize("line", HOSTILE)
 def test_hostile_lines_raise_nothing(book: Book, line: str) -> None:
     book.done("my waist is 66 cm")
     book.ask(line)

@@ -49,8 +49,17 @@ def test_what_is_bought_can_be_given_its_name(book: Book) -> None:
     assert notes(book, "keep that as red lawn")[0] == "On the shopping list: red lawn 1/2 yd."
 
 
-@pytest.mark.parametrize("said", ["shortened the sleeves 3/4 in", "I shortened the sleeves 3/4 in", "lengthened the bodice by 2 cm",
-                                  "took in the side seams 1 cm", "cut the straps 2 cm longer", "swapped the lining for lawn"])  # fmt: skip
+CHANGES = (
+    "shortened the sleeves 3/4 in",
+    "I shortened the sleeves 3/4 in",
+    "lengthened the bodice by 2 cm",
+    "took in the side seams 1 cm",
+    "cut the straps 2 cm longer",
+    "swapped the lining for lawn",
+)
+
+
+@pytest.mark.parametrize("said", CHANGES)
 def test_changes_of_ones_own_are_kept_as_they_were_said(book: Book, said: str) -> None:
     book.done("start project harbour tote")
     assert book.done(said) == f"Kept for harbour tote: {said.removeprefix('I ')}."
@@ -107,7 +116,9 @@ def test_cloth_used_for_a_project_is_not_to_be_bought_again(book: Book) -> None:
 
 
 def test_things_are_crossed_off_the_list(book: Book) -> None:
-    book.done("add 3 buttons to the shopping list", "add 1 zip to the shopping list", "add 2 m of tape to the shopping list")
+    book.done(
+        "add 3 buttons to the shopping list", "add 1 zip to the shopping list", "add 2 m of tape to the shopping list"
+    )
     assert book.done("cross off the buttons") == "Off the shopping list: buttons."
     assert book.done("remove the zip from the shopping list") == "Off the shopping list: zip."
     assert book.refused("cross off the ribbon") == "There is no ribbon on the shopping list."

@@ -186,8 +186,11 @@ WRITE, READ = "my waist is 70 cm", "what is my waist?"
 def test_a_file_that_may_only_be_read_is_read_and_not_written(tmp_path: Path) -> None:
     path = a_notebook(tmp_path / "notebook.db")
     path.chmod(0o444)
-    assert untouched(path, WRITE) == [f"The notebook {path} may only be read, so nothing of that was kept. Make it writable (chmod u+w), "
-                                      "or use another file: --notebook FILE"]  # fmt: skip
+    words = (
+        f"The notebook {path} may only be read, so nothing of that was kept. Make it writable (chmod u+w), "
+        "or use another file: --notebook FILE"
+    )
+    assert untouched(path, WRITE) == [words]
     assert Book(path).told(READ) == "Your waist: 660 mm."
 
 
@@ -197,7 +200,10 @@ def test_a_file_damaged_in_the_middle_is_refused(tmp_path: Path) -> None:
     for at in range(4096, len(data), 4096):
         data[at : at + 200] = b"\xff" * 200
     path.write_bytes(data)
-    words = f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, or use another file: --notebook FILE"
+    words = (
+        f"The notebook {path} is damaged, so I have left it as it is. Put back a copy of it, "
+        "or use another file: --notebook FILE"
+    )
     assert untouched(path, WRITE, READ) == [words, words]
 
 

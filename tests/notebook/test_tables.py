@@ -46,12 +46,14 @@ def test_a_measure_beyond_the_table_is_said_so(book: Book) -> None:
 FILES = {
     "in any order, units in the headings": "Waist (cm),UK size,Bust (cm)\n60,8,80-83\n64.5,10,84-87\n68,12,88-91\n",
     "semicolons and decimal commas": "Size;Bust in cm;Waist\n8;80-83;60\n10;84-87;64,5\n12;88-91;68\n",
-    "tabs, and a title above": "Sea dress, body measures in cm\t\t\nSize\tBust\tWaist\n8\t80 - 83\t60\n10\t84 - 87\t64½\n12\t88 - 91\t68\n",
+    "tabs, and a title above": "Sea dress, body measures in cm\t\t\nSize\tBust\tWaist\n"
+    "8\t80 - 83\t60\n10\t84 - 87\t64½\n12\t88 - 91\t68\n",
     "fractions and dashes": "size,bust cm,waist cm\n8,80–83,60\n10,84–87,64 1/2\n12,88–91,68\n",
     "on its side": "Measure,8,10,12\nBust cm,80-83,84-87,88-91\nWaist cm,60,64.5,68\n",
     "units in the cells": "size,bust,waist\nSize 8,80-83 cm,60 cm\nSize 10,84-87 cm,64.5 cm\nSize 12,88-91 cm,68 cm\n",
     "nothing said of units": "Size,Bust,Waist\n8,80 to 83,60\n10,84 to 87,64.5\n12,88 to 91,68\n",
-    "quoted, with blank lines": '"Size","Bust (cm)","Waist (cm)"\n\n"8","80-83","60"\n"10","84-87","64.5"\n,,\n"12","88-91","68"\n',
+    "quoted, with blank lines": '"Size","Bust (cm)","Waist (cm)"\n\n'
+    '"8","80-83","60"\n"10","84-87","64.5"\n,,\n"12","88-91","68"\n',
 }
 
 

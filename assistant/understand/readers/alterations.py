@@ -17,7 +17,11 @@ VERBS = {
     **{word: LESS for word in ("shorten", "shortened", "shortening")},
 }  # fmt: skip
 AFTER = {"longer": MORE, "shorter": LESS}
-PLACES = frozenset(word for place in ("bodice", "skirt", "sleeve", "hem", "back", "front", "leg", "trousers", "body", "top") for word in tokens(place))
+PLACES = frozenset(
+    word
+    for place in ("bodice", "skirt", "sleeve", "hem", "back", "front", "leg", "trousers", "body", "top")
+    for word in tokens(place)
+)
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
