@@ -181,11 +181,13 @@ class Conversation:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
+        plain = False
         for topic in dict.fromkeys(topics):
-            if found and topic in loud and loud[topic] < QUIETER * loud[found[0].rule.topic] and _plain(found[0]):
+            if plain and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
                 continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
+            plain = plain or (len(found) == 1 and topic in loud and _plain(found[0]))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
         return self._called(heard, found)
 

@@ -301,21 +301,22 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
+    soft, kinds, several = value.soft, kinds_of(value.main), value.shape in ("series", "sweep")
     for slot in slots:
-        if slot.name in asked_inputs and not slot.stated:
+        if slot.kind.name not in kinds and slot.kind is not ANY:
+            continue
+        if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
-        if value.soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
+        if soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
-            continue
-        if slot.stated and value.shape in ("series", "sweep"):
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer:
             continue  # "72 in wide" is no length
-        if value.soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
+        if soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
@@ -325,7 +326,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
-        elif mention < 0 and value.soft:
+        elif mention < 0 and soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
             score -= 2 * UNCALLED_COST if value.main.bare else UNCALLED_COST if slot.kind in (LENGTH, COUNT, RATIO) else 0.0
