@@ -51,8 +51,12 @@ def _part(title: str, part: Answer) -> list[str]:
         blocks.append(f"```text\n{as_text(part.drawing, DRAWING_COLUMNS, True)}\n```")
     if part.working:
         blocks.append("Working:")
-        blocks.append("\n".join(f"{number}. {plain(': '.join(filter(None, (line.step, line.numbers, line.result))))}"
-                                for number, line in enumerate(part.working, 1)))  # fmt: skip
+        blocks.append(
+            "\n".join(
+                f"{number}. {plain(': '.join(filter(None, (line.step, line.numbers, line.result))))}"
+                for number, line in enumerate(part.working, 1)
+            )
+        )
     return blocks + ([plain(" ".join(part.notes))] if part.notes else [])
 
 

@@ -21,10 +21,7 @@ def keep(hearing: Hearing) -> Answer | None:
     made = hearing.last
     if made is None or made.topic == reply.TOPIC:
         return reply.unsure("There is no answer to keep yet. Ask first, then type: keep that")
-    if made.parts and hearing.has("name") and not hearing.has("project"):  # a whole plan is kept as a project
-        project = projects.find(hearing.page, hearing.words("name")) or projects.open_new(hearing.page, hearing.words("name"))
-    else:
-        project = projects.meant(hearing)
+    project = _planned(hearing, made) or projects.meant(hearing)
     if project is None:
         if not hearing.has("project"):
             return reply.needs(
@@ -39,6 +36,14 @@ def keep(hearing: Hearing) -> Answer | None:
     notes = [f"On the shopping list: {reply.joined(bought)}."] if bought else []
     notes += [f"On the cut list: {reply.joined(cut)}."] if cut else []
     return reply.done(f"Kept for {project.body['called']}: {made.headline}", *notes)
+
+
+def _planned(hearing: Hearing, made: Answer) -> Thing | None:
+    """The project that a whole plan is kept as ("keep that as harbour tote"), begun when there is none of that name."""
+    if not made.parts or not hearing.has("name") or hearing.has("project"):
+        return None
+    called = hearing.words("name")
+    return projects.find(hearing.page, called) or projects.open_new(hearing.page, called)
 
 
 def _keep(hearing: Hearing, project: Thing, made: Answer, called: str) -> tuple[list[str], list[str]]:

@@ -80,5 +80,13 @@ def prices(plan: Answer, rule: Rule) -> Iterator[tuple[str, Amount]]:
 def pieces(plan: Answer) -> list[Body]:
     """What goes on the cut list, a line a kind of piece."""
     rows = plan.cut.texts if plan.cut is not None else ()
-    return [{"what": f"{piece}, from {cloth}", "of": plan.topic, "text": f"{count} of {width} × {length}", "other": "", "part": True}
-            for piece, count, width, length, cloth in rows]  # fmt: skip
+    return [
+        {
+            "what": f"{piece}, from {cloth}",
+            "of": plan.topic,
+            "text": f"{count} of {width} × {length}",
+            "other": "",
+            "part": True,
+        }
+        for piece, count, width, length, cloth in rows
+    ]

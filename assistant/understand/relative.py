@@ -17,10 +17,16 @@ from .values import Line, Value
 
 # What is said of a measure -> which way it goes, and the axes it may mean, the likeliest first.
 COMPARED: Mapping[str, tuple[int, tuple[str, ...]]] = {
-    "longer": (1, ("length", "height")), "shorter": (-1, ("length", "height")), "wider": (1, ("width",)), "narrower": (-1, ("width",)),
-    "deeper": (1, ("depth", "height")), "shallower": (-1, ("depth",)), "taller": (1, ("height", "length")), "higher": (1, ("height",)),
+    "longer": (1, ("length", "height")),
+    "shorter": (-1, ("length", "height")),
+    "wider": (1, ("width",)),
+    "narrower": (-1, ("width",)),
+    "deeper": (1, ("depth", "height")),
+    "shallower": (-1, ("depth",)),
+    "taller": (1, ("height", "length")),
+    "higher": (1, ("height",)),
     "lower": (-1, ("height",)),
-}  # fmt: skip
+}
 AXIS_WORD = {"length": "long", "height": "high", "width": "wide", "depth": "deep"}
 
 

@@ -53,8 +53,16 @@ def work_plan(run: Run) -> Outcome:
         if _wanted(bench, part):
             _work(bench, part)
     assumed = gathered(bench.parts, run.assumed)
-    return Outcome(bench.values, notes=tuple(_unpriced(bench)), parts=tuple(bench.parts), assumed=assumed, cut=_cut_list(bench),
-                   order=tuple(_order(bench)), headline=_headline(bench), used=frozenset(run.touched - bench.passed | bench.used))  # fmt: skip
+    return Outcome(
+        bench.values,
+        notes=tuple(_unpriced(bench)),
+        parts=tuple(bench.parts),
+        assumed=assumed,
+        cut=_cut_list(bench),
+        order=tuple(_order(bench)),
+        headline=_headline(bench),
+        used=frozenset(run.touched - bench.passed | bench.used),
+    )
 
 
 # -- one part --------------------------------------------------------------------------------------------------------
@@ -76,7 +84,7 @@ def _wanted(bench: Bench, part: Part) -> bool:
 
 
 def _work(bench: Bench, part: Part) -> None:
-    """A part worked by its rule: what it buys, cuts and tells is put on the bench. Raises Impossible, naming the part."""
+    """A part worked by its rule: what it buys, cuts and tells goes on the bench. Raises Impossible, naming the part."""
     request = _request(bench, part)
     own = Run(part.rule, request)
     try:
@@ -171,7 +179,7 @@ def _asked_of(bench: Bench, part: Part, made: Answer) -> str:
 
 
 def _value(bench: Bench, item: Input, source: Source) -> Given | None:
-    """The value of a part's input from its source; None when that is not known, so that the rule's own default stands."""
+    """The value of a part's input from its source; None when it is not known, so that the rule's own default stands."""
     if isinstance(source, tuple):
         return next((value for one in source if (value := _value(bench, item, one)) is not None), None)
     if isinstance(source, Fixed):
@@ -281,8 +289,11 @@ def _unpriced(bench: Bench) -> Iterator[str]:
     run = bench.run
     totals = [source for part in run.rule.parts for source in part.given.values() if isinstance(source, Costs)]
     also = {thing: name for source in totals for thing, name in source.also.items()}
-    without = [buy.thing for buy, _, cost in bench.bought.values()
-               if cost is None and (buy.thing not in also or run.maybe(also[buy.thing]) is None)]  # fmt: skip
+    without = [
+        buy.thing
+        for buy, _, cost in bench.bought.values()
+        if cost is None and (buy.thing not in also or run.maybe(also[buy.thing]) is None)
+    ]
     if without and len(without) < len(bench.bought):
         yield f"Not in the cost, as no price was said: {', '.join(without)}."
 

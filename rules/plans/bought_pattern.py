@@ -1,4 +1,4 @@
-"""From a bought pattern: the size for one's measures, the changes, the cloth as chosen, lining, interfacing, notions, cost."""
+"""From a bought pattern: size and ease, changes, the cloth as chosen, lining, interfacing, notions, cost."""
 
 from __future__ import annotations
 
@@ -87,7 +87,8 @@ PATTERN_PLAN = plan(
         "pattern says",
     ),
     called=PLAN,
-    about="All that is needed before cutting a bought pattern: size and ease, changes, cloth for the width and print chosen, lining, notions, cost.",
+    about="All that is needed before cutting a bought pattern: size and ease, changes, cloth for the "
+    "width and print chosen, lining, notions, cost.",
     inputs=(
         like(BOUGHT_PATTERN, "stated_length"),
         like(BOUGHT_PATTERN, "stated_width"),
@@ -242,7 +243,8 @@ PATTERN_PLAN = plan(
     order=(
         "Check the size by your measures, not by the size you buy in shops; trace it, so that the pattern stays whole.",
         Do(
-            "Make the length changes at the lines the pattern has for them, front and back alike, and redraw the edges smoothly.",
+            "Make the length changes at the lines the pattern has for them, front and back alike, and "
+            "redraw the edges smoothly.",
             ("lengths",),
         ),
         "Try the tissue or a calico on before cutting the cloth.",
@@ -258,9 +260,12 @@ PATTERN_PLAN = plan(
     cautions=(Caution("The pattern's own chart goes before these sums: use them for what it does not say"),),
     notes=(THREAD_TOO,),
     examples=(
-        "plan from a pattern: it takes 2.5 m of 115 cm cloth, mine is 150 cm wide at £12/m, lengthened 5 cm -> 2.1 m; £25.20",
-        "plan for a bought pattern, the pattern says 3 yd of 45 in, my cloth is 60 in with a one-way print, shrinks 5 % -> 2 3/4 yd",
-        "plan a blouse pattern: 10: 83/64/88 cm, 12: 87/68/92, 14: 92/73/97, my bust is 87 and hip 97 cm; takes 2 m of 140 cm cloth -> 2 m",
+        "plan from a pattern: it takes 2.5 m of 115 cm cloth, mine is 150 cm wide at £12/m, lengthened 5 cm "
+        "-> 2.1 m; £25.20",
+        "plan for a bought pattern, the pattern says 3 yd of 45 in, my cloth is 60 in with a one-way print, "
+        "shrinks 5 % -> 2 3/4 yd",
+        "plan a blouse pattern: 10: 83/64/88 cm, 12: 87/68/92, 14: 92/73/97, my bust is 87 and hip 97 cm; "
+        "takes 2 m of 140 cm cloth -> 2 m",
     ),
     related=("cloth for a bought pattern", "size choice"),
 )

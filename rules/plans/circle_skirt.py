@@ -43,7 +43,8 @@ CIRCLE_SKIRT_PLAN = plan(
         "circle",
     ),
     called=PLAN,
-    about="All that is needed before cutting a circle skirt: the radii, the cloth, the waistband, its interfacing and a zip.",
+    about="All that is needed before cutting a circle skirt: the radii, the cloth, the waistband, its "
+    "interfacing and a zip.",
     inputs=(
         like(CIRCLE_SKIRT, "waist"),
         like(CIRCLE_SKIRT, "length"),
@@ -151,10 +152,12 @@ CIRCLE_SKIRT_PLAN = plan(
     ),
     order=(
         PREWASH,
-        "Fold the cloth as the way of cutting says, mark both radii from the folded corner with a tape and chalk, and cut.",
+        "Fold the cloth as the way of cutting says, mark both radii from the folded corner with a tape and "
+        "chalk, and cut.",
         "Stay-stitch the waist at once: its edge is on the bias and stretches.",
         "Sew the side seams, the zip into the one on the left or at the back.",
-        "Fuse the interfacing to the waistband, fold it in half, sew its ends, and sew it on; catch its inside by hand.",
+        "Fuse the interfacing to the waistband, fold it in half, sew its ends, and sew it on; catch its "
+        "inside by hand.",
         "Hang the skirt for a day and a night, level the hem from the floor, and turn it up narrowly.",
     ),
     notes=(

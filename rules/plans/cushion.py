@@ -147,7 +147,8 @@ CUSHION_PLAN = plan(
         PREWASH,
         "Cut the front and the back pieces, a motif in the middle of the front if the cloth has one.",
         Do(
-            "Cover the cord with its strip and sew it round the front, raw edges together, the strip snipped at each corner.",
+            "Cover the cord with its strip and sew it round the front, raw edges together, the strip "
+            "snipped at each corner.",
             ("piping",),
         ),
         Do("Hem the edge of each back piece that will show.", when={"closing": "envelope"}),

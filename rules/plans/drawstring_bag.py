@@ -43,7 +43,8 @@ DRAWSTRING_BAG_PLAN = plan(
         "drawstring backpack",
     ),
     called=PLAN,
-    about="All that is needed before cutting a drawstring bag: panels, channel, cords, lining, the lays, and what to buy.",
+    about="All that is needed before cutting a drawstring bag: panels, channel, cords, lining, the lays, "
+    "and what to buy.",
     inputs=(
         like(DRAWSTRING_BAG, "width"),
         like(DRAWSTRING_BAG, "height"),
@@ -63,7 +64,7 @@ DRAWSTRING_BAG_PLAN = plan(
             "lining_width",
             "width of the lining",
             LENGTH,
-            says=("lining", "lining cloth", "wide lining", "lining is"),
+            says=("lining", "lining cloth", "wide lining", "lining is", "wide"),
             spoken=True,
             default="44 in | 112 cm",
             because="the usual width of cotton cloth",
@@ -112,11 +113,13 @@ DRAWSTRING_BAG_PLAN = plan(
     order=(
         PREWASH,
         "Cut everything out as the lays show.",
-        "Sew the sides and the base, right sides together, leaving the sides open from the top to the lower line of the channel.",
+        "Sew the sides and the base, right sides together, leaving the sides open from the top to the lower "
+        "line of the channel.",
         "Turn in the edges of the openings and stitch them down.",
         "Turn the raw top edge under, then the channel, and stitch along both edges of the channel.",
         Do(
-            "Sew the lining in the same way without a channel, put it in wrong sides together, and catch its top edge under the channel.",
+            "Sew the lining in the same way without a channel, put it in wrong sides together, and catch "
+            "its top edge under the channel.",
             ("lining",),
         ),
         "Thread each cord right round from its own side, and knot the ends together.",

@@ -15,11 +15,26 @@ from ..knitting.yarn_class import YARN_BY_GARMENT
 from .words import PLAN, like, total
 
 SWATCH = (
-    like(YARN_BY_SWATCH, "swatch_width", extra=True, spoken=True, ask="", example=""), like(YARN_BY_SWATCH, "swatch_length", extra=True, default=None, spoken=True),
-    like(YARN_BY_SWATCH, "swatch_weight", extra=True, says=("weighs", "swatch weighs", "weigh", "swatch"), ask="", example=""),
-    like(YARN_BY_SWATCH, "ball_weight", says=("ball", "balls", "a ball", "per ball", "skein", "balls of", "g balls", "gram balls")),
-    like(YARN_BY_SWATCH, "ball_length", spoken=True), like(YARN_BY_SWATCH, "spare", spoken=True), like(YARN_BY_SWATCH, "exactly"), like(YARN_BY_SWATCH, "each"),
-)  # fmt: skip
+    like(YARN_BY_SWATCH, "swatch_width", extra=True, spoken=True, ask="", example=""),
+    like(YARN_BY_SWATCH, "swatch_length", extra=True, default=None, spoken=True),
+    like(
+        YARN_BY_SWATCH,
+        "swatch_weight",
+        extra=True,
+        says=("weighs", "swatch weighs", "weigh", "swatch"),
+        ask="",
+        example="",
+    ),
+    like(
+        YARN_BY_SWATCH,
+        "ball_weight",
+        says=("ball", "balls", "a ball", "per ball", "skein", "balls of", "g balls", "gram balls"),
+    ),
+    like(YARN_BY_SWATCH, "ball_length", spoken=True),
+    like(YARN_BY_SWATCH, "spare", spoken=True),
+    like(YARN_BY_SWATCH, "exactly"),
+    like(YARN_BY_SWATCH, "each"),
+)
 OF_SWATCH = same(
     "swatch_width", "swatch_length", "swatch_weight", "ball_weight", "ball_length", "spare", "exactly", "each"
 )
@@ -27,7 +42,10 @@ WEIGHED = ("swatch_width", "swatch_weight")
 BALLS = Buy("balls", "{} of yarn", of="yarn")
 YARN = Buy("yarn", unless="balls")
 CLASS = like(YARN_BY_GARMENT, "yarn", extra=True, ask="", example="")
-SWATCH_NOTE = "The yarn is surest from a swatch: say its size and what it weighs (swatch 10 x 10 cm weighs 6 g), and the weight of a ball."
+SWATCH_NOTE = (
+    "The yarn is surest from a swatch: say its size and what it weighs (swatch 10 x 10 cm weighs 6 g), "
+    "and the weight of a ball."
+)
 KNIT_FIRST = "Knit a swatch in the stitch, wash and dry it, and count again before casting on."
 
 HAT_PLAN = plan(
@@ -85,7 +103,8 @@ HAT_PLAN = plan(
     ),
     notes=(SWATCH_NOTE,),
     examples=(
-        "plan a hat for a 56 cm head, 22 sts and 30 rows to 10 cm, in dk yarn -> 200 to 300 yd (183 to 274 m); 112 stitches",
+        "plan a hat for a 56 cm head, 22 sts and 30 rows to 10 cm, in dk yarn -> 200 to 300 yd (183 to 274 "
+        "m); 112 stitches",
         "plan for a beanie, head 22 in, 5 sts per inch, swatch 4 x 4 in weighs 5 g, 50 g balls -> 2 balls",
         "everything for a hat: head 58 cm, 18 sts and 24 rows to 10 cm, swatch 10 x 10 cm weighs 7 g -> 82 g",
     ),
@@ -111,7 +130,8 @@ SCARF_PLAN = plan(
         "wrap",
     ),
     called=PLAN,
-    about="All that is needed before casting on a scarf or a blanket: the cast-on, the rows, the border, the stripes and the yarn.",
+    about="All that is needed before casting on a scarf or a blanket: the cast-on, the rows, the border, "
+    "the stripes and the yarn.",
     inputs=(
         like(SCARF_OR_BLANKET, "width"),
         like(SCARF_OR_BLANKET, "length"),
@@ -170,10 +190,13 @@ SCARF_PLAN = plan(
     ),
     notes=(SWATCH_NOTE,),
     examples=(
-        "plan a scarf 25 cm wide and 180 cm long, 20 sts and 28 rows to 10 cm, swatch 10 x 10 cm weighs 6 g, 50 g balls at £4.50 each -> 6 balls; £27.00; "
+        "plan a scarf 25 cm wide and 180 cm long, 20 sts and 28 rows to 10 cm, swatch 10 x 10 cm weighs 6 "
+        "g, 50 g balls at £4.50 each -> 6 balls; £27.00; "
         "50 stitches; 504 rows",
-        "plan for a blanket 100 x 120 cm, 18 sts and 24 rows to 10 cm, swatch 15 x 15 cm weighs 14 g, 100 g balls -> 9 balls; 180 stitches",
-        "everything for a striped scarf 8 x 60 in, 5 sts and 6 rows per inch, stripes 6 rows navy, 4 rows white, swatch 4 x 4 in weighs 6 g -> 7 oz",
+        "plan for a blanket 100 x 120 cm, 18 sts and 24 rows to 10 cm, swatch 15 x 15 cm weighs 14 g, 100 g "
+        "balls -> 9 balls; 180 stitches",
+        "everything for a striped scarf 8 x 60 in, 5 sts and 6 rows per inch, stripes 6 rows navy, 4 rows "
+        "white, swatch 4 x 4 in weighs 6 g -> 7 oz",
     ),
     related=("scarf, blanket", "stripes"),
 )
@@ -194,7 +217,8 @@ TOY_PLAN = plan(
         "dinosaur",
     ),
     called=PLAN,
-    about="All that is needed before knitting a toy in another yarn than the pattern's: its size, yarn, balls and stuffing.",
+    about="All that is needed before knitting a toy in another yarn than the pattern's: its size, yarn, "
+    "balls and stuffing.",
     inputs=(
         like(TOY_TO_ANOTHER_YARN, "old"),
         like(TOY_TO_ANOTHER_YARN, "new"),
@@ -245,7 +269,8 @@ TOY_PLAN = plan(
         "Stuff firmly in small pieces, sew up, and check that nothing comes loose.",
     ),
     examples=(
-        "plan a toy rabbit in thicker yarn: pattern 22 sts to 10 cm, mine 16.5 sts to 10 cm, 30 cm tall, 150 m of yarn, 40 g of stuffing, new balls 75 m -> 3 balls; 40 cm",
+        "plan a toy rabbit in thicker yarn: pattern 22 sts to 10 cm, mine 16.5 sts to 10 cm, 30 cm tall, "
+        "150 m of yarn, 40 g of stuffing, new balls 75 m -> 3 balls; 40 cm",
         "plan for a teddy, the pattern's tension 24 sts to 10 cm, new tension 18 sts to 10 cm, 24 cm high -> 32 cm",
         "everything for a toy elephant: pattern 6 sts per inch, I shall knit 4 sts per inch, 10 in tall -> 15 in",
     ),

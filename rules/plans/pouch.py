@@ -45,7 +45,8 @@ POUCH_PLAN = plan(
         "boxy pouch",
     ),
     called=PLAN,
-    about="All that is needed before cutting a zipped pouch: panels, tabs, zip, lining and interfacing, the lays, and what to buy.",
+    about="All that is needed before cutting a zipped pouch: panels, tabs, zip, lining and interfacing, "
+    "the lays, and what to buy.",
     inputs=(
         like(POUCH, "width"),
         like(POUCH, "height"),
@@ -64,7 +65,7 @@ POUCH_PLAN = plan(
             "lining_width",
             "width of the lining",
             LENGTH,
-            says=("lining", "lining cloth", "wide lining", "lining is"),
+            says=("lining", "lining cloth", "wide lining", "lining is", "wide"),
             spoken=True,
             default="44 in | 112 cm",
             because="the usual width of cotton cloth",
@@ -142,13 +143,16 @@ POUCH_PLAN = plan(
         PREWASH,
         "Cut everything out as the lays show.",
         Do("Fuse the interfacing to the wrong side of the outer panels.", ("interfacing",)),
-        "Fold a tab over each end of the zip, so that the zip with its tabs is as long as the panels are wide, and stitch across.",
+        "Fold a tab over each end of the zip, so that the zip with its tabs is as long as the panels are "
+        "wide, and stitch across.",
         Do(
-            "Lay the zip face down on an outer panel, a lining panel over it, and sew along with a zip foot; do the same on the other side.",
+            "Lay the zip face down on an outer panel, a lining panel over it, and sew along with a zip "
+            "foot; do the same on the other side.",
             ("lining",),
         ),
         Do(
-            "Lay the zip face down along the top edge of a panel and sew along with a zip foot; do the same on the other side.",
+            "Lay the zip face down along the top edge of a panel and sew along with a zip foot; do the same "
+            "on the other side.",
             when={"lined": "no"},
         ),
         "Press the cloth away from the zip and topstitch beside it.",

@@ -1,4 +1,4 @@
-"""A quilt, planned: its size, blocks, sashing, borders, binding, backing and wadding, from cloth off the roll or fat quarters."""
+"""A quilt, planned: size, blocks, sashing, borders, binding, backing, wadding; from the roll or fat quarters."""
 
 from __future__ import annotations
 
@@ -31,11 +31,14 @@ YARDAGE = {
     **COUNTED,
 }
 CLOTHS = {
-    "sash_cloth": Buy("cloth for the sashing", "{} for the sashing"), "stone_cloth": Buy("cloth for the cornerstones", "{} for the cornerstones"),
-    "border_cloth": Buy("cloth for the border", "{} for the border"), "outer_cloth": Buy("cloth for the second border", "{} for the second border"),
-    "binding_cloth": Buy("cloth for the binding", "{} for the binding"), "backing_cloth": Buy("cloth for the backing", "{} for the backing"),
+    "sash_cloth": Buy("cloth for the sashing", "{} for the sashing"),
+    "stone_cloth": Buy("cloth for the cornerstones", "{} for the cornerstones"),
+    "border_cloth": Buy("cloth for the border", "{} for the border"),
+    "outer_cloth": Buy("cloth for the second border", "{} for the second border"),
+    "binding_cloth": Buy("cloth for the binding", "{} for the binding"),
+    "backing_cloth": Buy("cloth for the backing", "{} for the backing"),
     "wadding": Buy("wadding", "wadding ({})"),
-}  # fmt: skip
+}
 NOT_CLOTH = ("width", "length", "blocks", "layout", "panels")
 
 QUILT_PLAN = plan(
@@ -53,7 +56,8 @@ QUILT_PLAN = plan(
         "patchwork quilt",
     ),
     called=PLAN,
-    about="All that is needed before cutting a quilt: the blocks, sashing, borders, binding, backing and wadding, their cut sizes and cloth.",
+    about="All that is needed before cutting a quilt: the blocks, sashing, borders, binding, backing and "
+    "wadding, their cut sizes and cloth.",
     inputs=(
         replace(ACROSS, extra=True),
         replace(DOWN, extra=True),
@@ -81,7 +85,8 @@ QUILT_PLAN = plan(
             },
             default=Default(
                 "plain",
-                "no kind of block was named: each is taken as one square; say half-square triangles, hourglass or pieced",
+                "no kind of block was named: each is taken as one square; say half-square triangles, "
+                "hourglass or pieced",
             ),
         ),
         replace(SASH, extra=True, default=None, spoken=True),
@@ -252,10 +257,12 @@ QUILT_PLAN = plan(
     ),
     order=(
         "Press the cloth; wash it first if any of it may run or shrink.",
-        "Cut the borders and the binding along the cloth first, so that they are in long lengths; then the sashes and the blocks.",
+        "Cut the borders and the binding along the cloth first, so that they are in long lengths; then the "
+        "sashes and the blocks.",
         "Piece the blocks and press them; trim each to its unfinished size.",
         Do(
-            "Sew blocks and sashes into rows, then the rows together with the long sashes or the rows of cornerstones between.",
+            "Sew blocks and sashes into rows, then the rows together with the long sashes or the rows of "
+            "cornerstones between.",
             ("sashes",),
         ),
         Do(

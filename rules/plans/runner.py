@@ -141,7 +141,8 @@ RUNNER_PLAN = plan(
         ),
         Do("Tack the wadding to the wrong side of the top, inside the seam allowance.", ("wadding",)),
         Do(
-            "Sew top and backing together, right sides inside, leaving a gap; trim the corners, turn, press, and topstitch all round.",
+            "Sew top and backing together, right sides inside, leaving a gap; trim the corners, turn, "
+            "press, and topstitch all round.",
             ("backing",),
         ),
     ),

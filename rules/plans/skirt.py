@@ -43,7 +43,8 @@ SKIRT_PLAN = plan(
         "prairie skirt",
     ),
     called=PLAN,
-    about="All that is needed before cutting a gathered skirt with an elastic waist, plain, with a ruffle, pockets, or in tiers.",
+    about="All that is needed before cutting a gathered skirt with an elastic waist, plain, with a "
+    "ruffle, pockets, or in tiers.",
     inputs=(
         like(
             ELASTIC,
@@ -249,11 +250,13 @@ SKIRT_PLAN = plan(
         Do("Sew the side seams, leaving a pocket's place free; finish the edges and press.", when=PLAIN),
         Do("Hem the top of each pocket, press the other edges under and topstitch them to the front.", ("pocket",)),
         Do(
-            "Join the ruffle strips into a ring, hem one edge, gather the other with two rows of long stitches and sew it to the skirt's edge.",
+            "Join the ruffle strips into a ring, hem one edge, gather the other with two rows of long "
+            "stitches and sew it to the skirt's edge.",
             ("ruffle",),
         ),
         Do(
-            "Join each tier into a ring; gather the top of every tier below the first and sew it to the tier above, quarter marks together.",
+            "Join each tier into a ring; gather the top of every tier below the first and sew it to the "
+            "tier above, quarter marks together.",
             ("tiers",),
         ),
         Do("Sew the casing band to the top of the first tier.", ("band",)),
@@ -264,8 +267,10 @@ SKIRT_PLAN = plan(
     notes=(THREAD_TOO, "A ruffle comes below the length that was said."),
     examples=(
         "plan a gathered skirt with an elastic waist, waist 70 cm, hip 96 cm, 60 cm long, 140 cm cloth -> 1.4 m; 0.7 m",
-        "plan for an elastic waist skirt, waist 28 in, hips 38 in, 26 in long, 44 in cloth, with a 6 in ruffle -> 2 1/2 yd; 3/4 yd",
-        "everything for a tiered skirt, waist 72 cm, hip 100 cm, 80 cm long, 3 tiers, 150 cm cotton -> 1.5 m; 0.1 m; 0.7 m",
+        "plan for an elastic waist skirt, waist 28 in, hips 38 in, 26 in long, 44 in cloth, with a 6 in "
+        "ruffle -> 2 1/2 yd; 3/4 yd",
+        "everything for a tiered skirt, waist 72 cm, hip 100 cm, 80 cm long, 3 tiers, 150 cm cotton -> 1.5 "
+        "m; 0.1 m; 0.7 m",
     ),
     related=("gathered strip", "elastic", "tiers"),
 )

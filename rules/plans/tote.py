@@ -46,7 +46,8 @@ TOTE_PLAN = plan(
         "bag",
     ),
     called=PLAN,
-    about="All that is needed before cutting a tote bag: panels, straps, pocket, lining and interfacing, the lays, and what to buy.",
+    about="All that is needed before cutting a tote bag: panels, straps, pocket, lining and interfacing, "
+    "the lays, and what to buy.",
     inputs=(
         WIDTH_OF_BAG,
         HEIGHT_OF_BAG,
@@ -66,7 +67,7 @@ TOTE_PLAN = plan(
             "lining_width",
             "width of the lining",
             LENGTH,
-            says=("lining", "lining cloth", "wide lining", "lining is"),
+            says=("lining", "lining cloth", "wide lining", "lining is", "wide"),
             spoken=True,
             default="44 in | 112 cm",
             because="the usual width of cotton cloth",
@@ -255,7 +256,8 @@ TOTE_PLAN = plan(
         "Cut everything out as the lays show, on the straight grain; mark the middle of each top edge.",
         Do("Fuse the interfacing to the wrong side of the outer panels.", ("interfacing",)),
         Do(
-            "Hem the top of the pocket, press its other edges under and topstitch it to one panel, its top corners reinforced.",
+            "Hem the top of the pocket, press its other edges under and topstitch it to one panel, its top "
+            "corners reinforced.",
             ("pocket",),
         ),
         Do(
@@ -265,7 +267,8 @@ TOTE_PLAN = plan(
         Do("Sew the side seams of the outer bag, and the base seam when there are two panels; press them open."),
         Do("Fit side to base at each cut-out corner and sew across, for the depth of the base."),
         Do(
-            "Sew the lining in the same way, each side seam a little deeper, leaving a gap in its base seam to turn through.",
+            "Sew the lining in the same way, each side seam a little deeper, leaving a gap in its base seam "
+            "to turn through.",
             ("lining",),
         ),
         Do(

@@ -1,4 +1,6 @@
-"""Plans: what each is made of, that its numbers are the single rules' own, that its lays fit, that a change goes all through."""
+"""Plans: what each is made of, that its numbers are the single rules' own, that its lays fit, that a change goes all
+through.
+"""
 
 from __future__ import annotations
 
@@ -97,7 +99,8 @@ def test_the_lays_fit_the_cloth_and_hold_the_cut_list(sentence: str) -> None:
         assert placed == {piece.label: piece.count for piece in lay.pieces}
 
 
-# -- the numbers of a plan are those of its rules ------------------------------------------------------------------------
+# -- the numbers of a plan are those of its rules
+# ------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(
@@ -129,7 +132,8 @@ def test_a_part_says_what_the_single_rule_says(plan: str, title: str, question: 
 def test_the_sums_of_a_tote_by_hand() -> None:
     """Panels 35 + 10 + 2 x 1.2 = 47.4 by 40 + 5 + 1.2 + 1.2 = 47.4 cm (a lined top takes a seam); straps 2 x 25 + 13 + 2 x 2.5 = 68 cm.
 
-    Lining 0.6 cm narrower. In 112 cm two linings lie side by side: 47.4 cm, so 0.5 m at £5. Outer: two panels (94.8) and what
+    Lining 0.6 cm narrower. In 112 cm two linings lie side by side: 47.4 cm, so 0.5 m at £5. Outer: two panels
+    (94.8) and what
     is left, 17.2 cm, takes one strap of 10 x 68 cm beside them and the other across below: 68 cm, so 0.7 m at £9.
     """
     made = ask(TOTE)
@@ -146,7 +150,9 @@ def test_the_sums_of_a_tote_by_hand() -> None:
 
 
 def test_the_sums_of_a_bought_pattern_by_hand() -> None:
-    """2.5 m x 115 / 150 = 1.917 m, and 5 cm over two lengths: 2.017 m, so 2.1 m at £12 = £25.20; lining 0.6 m at £5 = £3; zip £3.20."""
+    """2.5 m x 115 / 150 = 1.917 m, and 5 cm over two lengths: 2.017 m, so 2.1 m at £12 = £25.20; lining 0.6 m at £5 =
+    £3; zip £3.20.
+    """
     made = ask(PATTERN)
     assert made.results[0].text == "2.1 m"
     assert [result.text for result in made.results if result.unit == "GBP"] == ["£25.20", "£3.00", "£31.40"]
@@ -161,11 +167,14 @@ def test_a_size_is_chosen_with_its_ease_and_blend() -> None:
     assert "12 at the bust to 14 at the hip" in part(made, "Size and ease").headline
 
 
-# -- a change goes all through -------------------------------------------------------------------------------------------
+# -- a change goes all through
+# -------------------------------------------------------------------------------------------
 
 
 def test_deeper_is_added_to_what_it_was_everywhere() -> None:
-    """10 and 10 cm: panels 35 + 20 + 2.4 = 57.4 by 40 + 10 + 2.4 = 52.4; two are 114.8, over 112, so both lays take two rows: 1.1 m."""
+    """10 and 10 cm: panels 35 + 20 + 2.4 = 57.4 by 40 + 10 + 2.4 = 52.4; two are 114.8, over 112, so both lays take
+    two rows: 1.1 m.
+    """
     before, after = talk(TOTE, "make it 10 cm deeper")
     assert {value.name: value.text for value in after.given}["depth of the base"] == "20 cm"
     assert after.cut is not None and ("panel", "2", "57.4 cm", "52.4 cm", "outer cloth") in after.cut.texts
@@ -190,7 +199,9 @@ def test_one_thing_after_another() -> None:
 
 
 def test_a_pattern_follows_each_change() -> None:
-    """Net of −2 and 6 cm is 4 cm; a one-way print adds 25 cm; in 140 cm cloth 2.5 x 115 / 140 = 2.054 m + 0.25 + 0.08 = 2.384."""
+    """Net of −2 and 6 cm is 4 cm; a one-way print adds 25 cm; in 140 cm cloth 2.5 x 115 / 140 = 2.054 m + 0.25 + 0.08
+    = 2.384.
+    """
     _, lengths, print_, wide = talk(
         PATTERN,
         "shorten the sleeves 2 cm and lengthen the skirt by 6 cm",
@@ -230,7 +241,8 @@ def test_a_new_plan_or_another_sum_begins_anew() -> None:
     assert (pouch.topic, strips.topic) == ("zipped pouch plan", "binding strips")
 
 
-# -- plans keep out of other questions -----------------------------------------------------------------------------------
+# -- plans keep out of other questions
+# -----------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(
