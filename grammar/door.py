@@ -41,8 +41,11 @@ def enter(text: str) -> Door:
         return Door(text.lower().translate(_PLAIN), None)
     pieces: list[str] = []
     origin: list[int] = []
-    for at, sign in enumerate(text):
-        piece = _piece(sign, text[at - 1 : at], text[at + 1 : at + 2])
+    # Signs that vanish are taken out first, so that what they stood between meets.
+    seen = [(at, sign) for at, sign in enumerate(text) if _PLAIN.get(ord(sign)) != ""]
+    signs = "".join(sign for _, sign in seen)
+    for place, (at, sign) in enumerate(seen):
+        piece = _piece(sign, signs[place - 1 : place] if place else "", signs[place + 1 : place + 2])
         if piece:
             pieces.append(piece)
             origin.extend([at] * len(piece))

@@ -123,6 +123,7 @@ class Practising:
         results = {
             "marked": reply.mark if reply else "",
             "slip": reply.slip if reply else "",
+            "said": said if reply else "",
             "exercise": self.exercise.question if self.exercise and asks else "",
             "score": f"{self.right} of {self.done}" if self.done else "",
         }

@@ -76,7 +76,13 @@ class Stepping:
 
     def _reply(self, said: str, paragraphs: tuple[str, ...], reply: Reply | None = None) -> Answer:
         asks = "" if self.spot >= len(self.stages) else self.stages[self.spot].asked
-        results = {"marked": reply.mark if reply else "", "slip": reply.slip if reply else "", "step": asks}
+        results = {
+            "exercise": "" if reply or self.now is None or self.spot else self.question,
+            "marked": reply.mark if reply else "",
+            "slip": reply.slip if reply else "",
+            "said": said if reply else "",
+            "step": asks,
+        }
         return Answer(
             "answered",
             topic=self.case.rule.topic,

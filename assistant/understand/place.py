@@ -434,8 +434,12 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
 
 
 def _made_from(line: Line, value: Value, slot: Slot) -> bool:
-    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm"."""
-    if slot.name != IN_HAND.name or not _past_its_width(line, value):
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm", "will 2 m do"."""
+    if slot.name != IN_HAND.name:
+        return False
+    if line.words[value.first - 1 : value.first] == ["will"] and line.words[value.last : value.last + 1] == ["do"]:
+        return True
+    if not _past_its_width(line, value):
         return False
     return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]
 

@@ -56,11 +56,12 @@ BEFORE = Input(
 SHRINK_TEST = Rule(
     topic="shrink test",
     family="fabric",
-    says=("shrink test", "test square", "what percentage did it shrink", "how much did it shrink",
+    says=("shrink test", "test square", "what percentage did it shrink",
+          "how much did it shrink",
           "what's the shrinkage",
           "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to",
           "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent",
-          "percent shrinkage", "what percent", "per cent shrinkage"),
+          "percent shrinkage", "per cent shrinkage"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,

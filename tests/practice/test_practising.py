@@ -216,6 +216,7 @@ def test_practice_as_json(tmp_path: Path) -> None:
     assert status == 0
     assert [one["status"] for one in made] == ["answered"] * 3
     assert made[0]["results"][0]["name"] == "exercise"
+    assert made[1]["results"][0]["value"].startswith("It is ")
     assert made[1]["results"][-1] == {"name": "score", "value": "0 of 1", "unit": "text", "text": "0 of 1"}
     assert re.match("Elastic: ", made[2]["results"][0]["text"])
 
