@@ -16,14 +16,25 @@ from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
-from .understand.choose import CLOSE, Reading, Tried, candidates, coverage, evidence, names_itself, read_as, takes_list, unheard
+from .understand.choose import (
+    CLOSE,
+    Reading,
+    Tried,
+    candidates,
+    coverage,
+    evidence,
+    names_itself,
+    read_as,
+    takes_list,
+    unheard,
+)
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.values import Line, lay_out
+from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
@@ -164,15 +175,19 @@ class Conversation:
         topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if any(kinds_of(value.main)[:1] == ("price a length",) for value in heard.line.values):
+            topics += self.mind.telling()
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
             topics += self.mind.lone()
+        plain = False
         for topic in dict.fromkeys(topics):
-            if found and topic in loud and loud[topic] < QUIETER * loud[found[0].rule.topic] and _plain(found[0]):
+            if plain and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
                 continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
+            plain = plain or (len(found) == 1 and topic in loud and _plain(found[0]))
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
         return self._called(heard, found)
 
@@ -258,6 +273,8 @@ class Conversation:
 
     def reading(self, text: str) -> Live:
         """How a half-typed line would be read. Changes nothing."""
+        if told := practice.reading(text, self):
+            return Live(told)
         try:
             heard = self.hear(text)
         except TooLong:

@@ -34,6 +34,8 @@ def overview(mind: Mind, columns: int) -> str:
     for family, topics in mind.families().items():
         lines += wrap(f"{family}: {', '.join(topics)}", columns, "  ", "    ")
     lines += wrap("Type help and a topic or a family for more of it, or examples for questions to try.", columns)
+    lines += wrap("To learn the sums: explain binding, derive circle skirt, step by step (after a question), practise quilting, "
+                  "worksheet of 10 on elastic as HTML to sheet.html.", columns)  # fmt: skip
     lines += wrap("Type help notebook for what I can keep for you.", columns)
     return "\n".join(lines)
 

@@ -16,6 +16,8 @@ answered offline, with the working shown.
   ... | ellwand              answer each line; blank lines and lines that
                              begin with # pass
   ellwand help [TOPIC]       what can be asked; ellwand examples [TOPIC]
+  ellwand explain TOPIC      the sum taught; also derive, step by step and
+                             practise TOPIC, worksheet of 10 on TOPIC
 
 Options, anywhere before a lone --, which ends them:
   --json             one JSON object for each question, a line each

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from rules.engine.plan import TO_BUY
+from rules.engine.units import SIGNS
+
 from .ink import BOLD, ink
 from .render import drawn, section, told_beside
 from .signs import clean
@@ -17,7 +20,9 @@ if TYPE_CHECKING:
 def in_lines(answer: Answer, columns: int, colour: bool, unicode: bool) -> list[str]:
     """A plan's lines, of at most so many columns. The working of a part is told when it is asked why."""
     lines = ink(wrap(answer.headline, columns, "", "  "), BOLD, colour)
-    lines += _listed("To buy", [named(result) for result in answer.results], columns, colour)
+    lines += _listed("To buy", [named(result) for result in answer.results if is_bought(result)], columns, colour)
+    if rest := [named(result) for result in answer.results if not is_bought(result)]:
+        lines += _listed("Also", rest, columns, colour)
     if answer.cut is not None:
         lines += ink(["Cut list"], BOLD, colour) + aligned(answer.cut, columns)
     for title, part in answer.parts:
@@ -28,7 +33,14 @@ def in_lines(answer: Answer, columns: int, colour: bool, unicode: bool) -> list[
             lines += wrap(sentence, columns, f"  {number}. ", "     ")
     lines += told_beside(answer, columns, colour)
     first = answer.parts[0][0].lower().removeprefix("the ")
-    return lines + section("Why", [f'type "why the {first}?" for the working of a part, or "why?" for all of it'], columns)
+    return lines + section(
+        "Why", [f'type "why the {first}?" for the working of a part, or "why?" for all of it'], columns
+    )
+
+
+def is_bought(result: Result) -> bool:
+    """Whether a plan's result is something to buy, or what it costs."""
+    return result.key.startswith(TO_BUY) or result.unit in SIGNS
 
 
 def named(result: Result) -> str:

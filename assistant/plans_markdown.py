@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from .drawing import as_text
-from .plan_text import more_of, named
+from .plan_text import is_bought, more_of, named
 
 if TYPE_CHECKING:
     from rules.engine.answer import Answer, Table
@@ -16,16 +16,26 @@ DRAWING_COLUMNS = 80
 
 def as_markdown(plan: Answer) -> str:
     """The whole plan, ending in a newline."""
-    blocks = [f"# {plan.topic[:1].upper()}{plan.topic[1:]}", *([f"> {plain(plan.question)}"] if plan.question else []), plain(plan.headline)]
-    blocks += ["## To buy", ticks(named(result) for result in plan.results)]
+    blocks = [
+        f"# {plan.topic[:1].upper()}{plan.topic[1:]}",
+        *([f"> {plain(plan.question)}"] if plan.question else []),
+        plain(plan.headline),
+    ]
+    blocks += ["## To buy", ticks(named(result) for result in plan.results if is_bought(result))]
+    blocks += _listed("Also", [named(result) for result in plan.results if not is_bought(result)])
     if plan.cut is not None:
         blocks += ["## Cut list", table(plan.cut)]
     for title, part in plan.parts:
         blocks += _part(title, part)
     if plan.order:
-        blocks += ["## Order of work", "\n".join(f"{number}. {plain(sentence)}" for number, sentence in enumerate(plan.order, 1))]
+        blocks += [
+            "## Order of work",
+            "\n".join(f"{number}. {plain(sentence)}" for number, sentence in enumerate(plan.order, 1)),
+        ]
     blocks += _listed("Given", [f"{value.name} {value.text}" for value in plan.given])
-    blocks += _listed("Assumed", [f"{value.name} {value.text}" + (f": {value.why}" if value.why else "") for value in plan.assumed])
+    blocks += _listed(
+        "Assumed", [f"{value.name} {value.text}" + (f": {value.why}" if value.why else "") for value in plan.assumed]
+    )
     blocks += _listed("Mind", plan.cautions) + _listed("Notes", plan.notes) + _listed("Sources", plan.sources)
     return "\n\n".join(blocks) + "\n"
 
@@ -41,8 +51,12 @@ def _part(title: str, part: Answer) -> list[str]:
         blocks.append(f"```text\n{as_text(part.drawing, DRAWING_COLUMNS, True)}\n```")
     if part.working:
         blocks.append("Working:")
-        blocks.append("\n".join(f"{number}. {plain(': '.join(filter(None, (line.step, line.numbers, line.result))))}"
-                                for number, line in enumerate(part.working, 1)))  # fmt: skip
+        blocks.append(
+            "\n".join(
+                f"{number}. {plain(': '.join(filter(None, (line.step, line.numbers, line.result))))}"
+                for number, line in enumerate(part.working, 1)
+            )
+        )
     return blocks + ([plain(" ".join(part.notes))] if part.notes else [])
 
 

@@ -1,4 +1,4 @@
-"""Quilts drawn in characters, to scale: blocks with sashing and borders, blocks on point, and the panels of a backing."""
+"""Quilts drawn in characters, to scale: blocks with sashing and borders, on point, and the panels of a backing."""
 
 from __future__ import annotations
 
@@ -88,7 +88,8 @@ def draw_on_point(setting: OnPointDrawing, formatter: Formatter, columns: int = 
     sides = [clean(formatter(side), unicode) for side in (setting.width, setting.length)]
     half = min(LARGEST_HALF, (columns - len(sides[1]) - 4) // (4 * setting.across), MOST_ROWS // (2 * setting.down))
     if half < 1:
-        return clean(f"{setting.across} by {setting.down} blocks on point are too many to draw in {columns} columns", unicode)
+        return clean(f"{setting.across} by {setting.down} blocks on point are too many to draw in {columns} columns",
+        unicode)
     canvas = Canvas(unicode)
     right, bottom = 4 * half * setting.across + 1, 2 * half * setting.down + 1
     canvas.box(1, 0, bottom + 1, right)

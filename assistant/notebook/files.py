@@ -41,6 +41,17 @@ def write_cut(hearing: Hearing) -> Answer | None:
     return _write(hearing, "cut list", reply.table(lists.CUT_COLUMNS, rows), ())
 
 
+def write_plan(hearing: Hearing) -> Answer | None:
+    """The plan that was just told, as Markdown."""
+    plan = hearing.last
+    if plan is None or not plan.parts:
+        return None
+    from assistant.plans_markdown import as_markdown as plan_as_markdown
+
+    path, replacing = _path(hearing)
+    return _put(path, plan_as_markdown(plan), f"The {plan.topic} is in {path}.", replacing, 0o666)
+
+
 def _write(hearing: Hearing, what: str, table: Table, totals: Sequence[str]) -> Answer:
     if not table.rows:
         return reply.cannot(f"The {what} is empty, so nothing was written.")

@@ -8,7 +8,7 @@ from typing import Any
 from rules.engine.answer import Answer, Value
 from rules.kept.shopping import price_of_all
 
-from . import projects, reply, state, taken
+from . import projects, reply, state, taken, taken_plan
 from .amounts import Amount, of_measure
 from .describe import describe, is_money, key_of, without_article
 from .hearing import Hearing
@@ -21,7 +21,7 @@ def keep(hearing: Hearing) -> Answer | None:
     made = hearing.last
     if made is None or made.topic == reply.TOPIC:
         return reply.unsure("There is no answer to keep yet. Ask first, then type: keep that")
-    project = projects.meant(hearing)
+    project = _planned(hearing, made) or projects.meant(hearing)
     if project is None:
         if not hearing.has("project"):
             return reply.needs(
@@ -38,18 +38,30 @@ def keep(hearing: Hearing) -> Answer | None:
     return reply.done(f"Kept for {project.body['called']}: {made.headline}", *notes)
 
 
+def _planned(hearing: Hearing, made: Answer) -> Thing | None:
+    """The project that a whole plan is kept as ("keep that as harbour tote"), begun when there is none of that name."""
+    if not made.parts or not hearing.has("name") or hearing.has("project"):
+        return None
+    called = hearing.words("name")
+    return projects.find(hearing.page, called) or projects.open_new(hearing.page, called)
+
+
 def _keep(hearing: Hearing, project: Thing, made: Answer, called: str) -> tuple[list[str], list[str]]:
     """Keep an answer, and put what it takes on the lists; in words, what is now to be bought and to be cut."""
     rule = hearing.talk.mind.rules.get(made.topic)
-    needs, pieces = taken.needs(made, rule, called), taken.pieces(made, rule)
+    planned = rule is not None and bool(made.parts)
+    needs = taken_plan.needs(made, rule) if rule is not None and planned else taken.needs(made, rule, called)
+    pieces = taken_plan.pieces(made) if planned else taken.pieces(made, rule)
     hearing.page.add(projects.KEPT, _whole(made), project.name)
     for one in needs:
         hearing.page.add(projects.NEED, one, project.name)
     for one in pieces:
         hearing.page.add(projects.CUT, one, project.name)
-    price = taken.price(made)
+    price = None if planned else taken.price(made)
     if price is not None and needs:
         hearing.page.put(PRICE, needs[0]["thing"], {"called": needs[0]["called"], "price": price.body()})
+    for thing, each in taken_plan.prices(made, rule) if rule is not None and planned else ():
+        hearing.page.put(PRICE, key_of(thing), {"called": thing, "price": each.body()})
     bought = [f"{one['called']} {one['amount']['text']}" for one in needs]
     return bought, [f"{one['text']} {one['what']}".strip() for one in pieces]
 

@@ -49,7 +49,7 @@ def _is_bought(step: Step, result: Result) -> bool:
 def needs(made: Answer, rule: Rule | None, called: str) -> list[Body]:
     """What the answer says to buy. called: a name for the first of it, or "" for the rule's own."""
     bought = [pair for pair in _worked(made, rule) if _is_bought(*pair)] or _tape(made, rule)
-    return [_need(made, step, result, "" if place else called) for place, (step, result) in enumerate(bought)]
+    return [need(made, step, result, "" if place else called) for place, (step, result) in enumerate(bought)]
 
 
 def _tape(made: Answer, rule: Rule | None) -> list[tuple[Step, Result]]:
@@ -58,7 +58,7 @@ def _tape(made: Answer, rule: Rule | None) -> list[tuple[Step, Result]]:
     return [max(tapes, key=lambda pair: exact(pair[1]))] if tapes else []
 
 
-def _need(made: Answer, step: Step, result: Result, called: str) -> Body:
+def need(made: Answer, step: Step, result: Result, called: str) -> Body:
     """A thing to buy, exact: it is rounded once, when the list is made."""
     name = called or name_of(result)
     noun = result.unit if result.unit in BOUGHT else ""

@@ -12,10 +12,36 @@ if TYPE_CHECKING:
 
 # A line is looked at more closely, and the rest of this package loaded, only when it begins or ends so.
 BEGINS = (
-    "explain", "derive", "deriv", "prove", "step", "work through", "walk me", "walk through", "take me through", "practise", "practice", "quiz",
-    "test me", "drill", "exercise", "worksheet", "work sheet", "make a worksheet", "make me a worksheet", "print a worksheet", "a worksheet",
-    "how do you work out", "teach me", "why is it", "where does", "let me practi", "i want to practi",
-)  # fmt: skip
+    "explain",
+    "derive",
+    "deriv",
+    "prove",
+    "step",
+    "work through",
+    "walk me",
+    "walk through",
+    "take me through",
+    "practise",
+    "practice",
+    "quiz",
+    "test me",
+    "drill",
+    "exercise",
+    "worksheet",
+    "work sheet",
+    "make a worksheet",
+    "make me a worksheet",
+    "print a worksheet",
+    "a worksheet",
+    "how do you work out",
+    "teach me",
+    "why is it",
+    "where does",
+    "let me practi",
+    "i want to practi",
+)
+SURELY = ("explain ", "derive ", "step by step", "practise", "practice", "worksheet")
+LONGEST_ANSWER = 4  # words
 ENDS = ("step by step", "step-by-step", "stepwise")
 
 
@@ -27,6 +53,14 @@ def hear(text: str, talk: Conversation) -> Answer | None:
     from .commands import reply
 
     return reply(text, line, talk)
+
+
+def reading(text: str, talk: Conversation) -> str:
+    """How a half-typed line is read where it is for practice; "" for any other line."""
+    line = text.lower().strip()
+    if talk.practice.session is not None and len(line.split()) <= LONGEST_ANSWER:
+        return "answer to the exercise; hint, tell me, stop"
+    return "practice" if line.startswith(SURELY) else ""
 
 
 def resumed(answer: Answer, session: Session | None, talk: Conversation) -> Answer:

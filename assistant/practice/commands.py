@@ -22,21 +22,32 @@ if TYPE_CHECKING:
 
     from ..conversation import Conversation
 
-STEPS = re.compile(r"^(?:(?:work |walk |take |show )?(?:me )?(?:through )?(?:it )?(?:step[ -]by[ -]step|stepwise)|(?:walk|take) me through|work through|walk through)\b[:,]?\s*(?P<what>.*)$")
+STEPS = re.compile(
+    r"^(?:(?:work |walk |take |show )?(?:me )?(?:through )?(?:it )?(?:step[ -]by[ -]step|stepwise)"
+    r"|(?:walk|take) me through|work through|walk through)\b[:,]?\s*(?P<what>.*)$"
+)
 STEPS_LAST = re.compile(r"^(?P<what>.+?)[,:]?\s+(?:step[ -]by[ -]step|stepwise)$")
 EXPLAIN = re.compile(r"^(?:please )?(?:explain|teach me|how do you work out)\s+(?P<what>.+)$")
 DERIVE = re.compile(r"^(?:derive|derivation of|prove)\b\s*(?P<what>.*)$")
 PRACTISE = re.compile(
-    r"^(?:let me |i want to )?(?:practi[sc]e|quiz me(?: on)?|quiz|test me(?: on)?|drill(?: me)?(?: on| in)?|exercises?(?: on| in| for)?)\b\s*(?P<what>.*)$"
+    r"^(?:let me |i want to )?(?:practi[sc]e|quiz me(?: on)?|quiz|test me(?: on)?|drill(?: me)?(?: on| in)?"
+    r"|exercises?(?: on| in| for)?)\b\s*(?P<what>.*)$"
 )
 SHEET = re.compile(r"\bwork ?sheets?\b")
-SYSTEMS = {"in inches": "in", "in metric": "cm", "in cm": "cm", "in centimetres": "cm", "inches only": "in", "metric only": "cm"}
+SYSTEMS = {
+    "in inches": "in",
+    "in metric": "cm",
+    "in cm": "cm",
+    "in centimetres": "cm",
+    "inches only": "in",
+    "metric only": "cm",
+}
 LEVEL = re.compile(r"\b(?:at |on )?level (?P<level>[1-4])\b")
 THAT = ("", "that", "it", "this", "the answer", "the last one", "that one", "this one", "why")
 
 
 def reply(text: str, line: str, talk: Conversation) -> Answer | None:
-    """The reply of practice to a line; None when the line is not for it. line: the text in lower case, without its end marks."""
+    """The reply of practice to a line; None when the line is not for it. line: the text in lower case, no end marks."""
     session = talk.practice.session
     if session is not None and (made := session.hear(text, line, talk)) is not None:
         return made
@@ -45,7 +56,7 @@ def reply(text: str, line: str, talk: Conversation) -> Answer | None:
 
 def _command(text: str, line: str, talk: Conversation) -> Answer | None:
     if SHEET.search(line):
-        return sheet_asked(text, line, talk)
+        return sheet_asked(text, talk)
     if met := STEPS.match(line) or STEPS_LAST.match(line):
         return _step_by_step(met["what"], talk)
     if met := DERIVE.match(line):
@@ -69,7 +80,9 @@ def _explain(what: str, talk: Conversation) -> Answer | None:
         return unknown(what, talk, "explain")
     if len(rules) > 1 and rules[0].family == stripped(what):
         topics = [rule.topic for rule in rules]
-        return unclear(f"{capital(stripped(what))} holds several rules. Which one? For example: explain {topics[0]}.", topics)
+        return unclear(
+            f"{capital(stripped(what))} holds several rules. Which one? For example: explain {topics[0]}.", topics
+        )
     talk.practice.topic = rules[0].topic
     made = explanation(rules[0], talk)
     others = tuple(f"explain {rule.topic}" for rule in rules[1:3])
@@ -92,7 +105,11 @@ def _derive(what: str, talk: Conversation) -> Answer | None:
 def unknown(what: str, talk: Conversation, verb: str) -> Answer:
     """No rule goes by such a name: the nearest that do."""
     near = nearest(what, talk)
-    hint = f"The nearest: {listed(near, 'or')}." if near else f"Type help for the topics, or for example: {verb} {next(iter(talk.mind.rules))}."
+    hint = (
+        f"The nearest: {listed(near, 'or')}."
+        if near
+        else f"Type help for the topics, or for example: {verb} {next(iter(talk.mind.rules))}."
+    )
     return unclear(f"I know no rule called “{stripped(what)}”. {hint}", near)
 
 
@@ -112,7 +129,9 @@ def _step_by_step(what: str, talk: Conversation) -> Answer | None:
             return made
         what = _last_topic(talk)
         if not what:
-            return unclear("Step by step through what? Ask a question first, or name a topic, such as: step by step binding.")
+            return unclear(
+                "Step by step through what? Ask a question first, or name a topic, such as: step by step binding."
+            )
     if talk.hear(what).line.values:
         return _steps_of_question(what, talk)
     rules = rules_named(what, talk)
@@ -162,6 +181,8 @@ def _practise(what: str, talk: Conversation) -> Answer | None:
     for words, meant in SYSTEMS.items():
         if what.endswith(words):
             what, system = what.removesuffix(words), meant
+    if talk.hear(what).line.values:
+        return None  # a question of its own, that happens to begin so ("practice skirt, waist 28 in, ...")
     name = stripped(what)
     rules: tuple[Rule, ...]
     if name in THAT:

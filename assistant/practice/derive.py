@@ -1,4 +1,4 @@
-"""Where a formula comes from: out of geometry where a rule declares it, else its steps put together and turned round."""
+"""Where a formula comes from: geometry where a rule declares it, else its steps put together and turned round."""
 
 from __future__ import annotations
 
@@ -21,12 +21,21 @@ def derivation(rule: Rule, system: str) -> Answer:
     if rule.derivation:
         lines = [line for made in rule.derivation for line in _from_geometry(rule, made, system)]
         headline = f"{capital(rule.topic)}: how the sum comes out of geometry."
-        return told(rule.topic, headline, [*lines, CHECKED], "derivation", sources=(rule.source,), next=(f"explain {rule.topic}", f"practise {rule.topic}"))
+        return told(
+            rule.topic,
+            headline,
+            [*lines, CHECKED],
+            "derivation",
+            sources=(rule.source,),
+            next=(f"explain {rule.topic}", f"practise {rule.topic}"),
+        )
     lines = _from_steps(rule)
     if not lines:
         told_ = f"{capital(rule.topic)} is worked by rule of hand, not by one formula: explain {rule.topic} says how."
         return told(rule.topic, told_, (), "derivation", next=(f"explain {rule.topic}",))
-    headline = f"{capital(rule.topic)} is plain arithmetic, with no geometry in it: here are its steps put into each other."
+    headline = (
+        f"{capital(rule.topic)} is plain arithmetic, with no geometry in it: here are its steps put into each other."
+    )
     return told(rule.topic, headline, lines, "derivation", sources=(rule.source,), next=(f"explain {rule.topic}",))
 
 

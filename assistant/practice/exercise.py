@@ -34,7 +34,7 @@ TELL_ROUNDING = 2  # up to this level the exercise says how to round
 
 @dataclass(frozen=True, slots=True)
 class Exercise:
-    """question: the whole exercise in words. case: what is wanted, and how it is marked. answer: it, with its working."""
+    """question: the exercise in words. case: what is wanted, and how it is marked. answer: it, with its working."""
 
     question: str
     case: Case
@@ -73,8 +73,8 @@ def case_of(rule: Rule, request: Request, target: str) -> Case:
 def exercise(rule: Rule, talk: Conversation, pick: Pick, system: str, level: int = EASIEST) -> Exercise | None:
     """A fresh exercise of a rule, or None when it has none. pick: draws a whole number below the one given.
 
-    Numbers are drawn from the ranges that the rule declares for practice; where those do not make a whole sum (a list of
-    measures, a sum typed out), one of the rule's example questions is taken with other numbers in it.
+    Numbers are drawn from the ranges that the rule declares for practice; where those do not make a whole sum (a list
+    of measures, a sum typed out), one of the rule's example questions is taken with other numbers in it.
     """
     for words in (False, True) if rule.family != FAMILY else ():  # a plan is many sums, each of a rule of its own
         request = draw(rule, pick, system, level, words) if _can_draw(rule, system, words) else None
@@ -109,8 +109,11 @@ def in_words(case: Case, worked: Answer, level: int = EASIEST) -> str:
         for name, given in request.given.items()
         if (item := rule.input(name))
     ]
-    taken = [f"{value.name}{':' if value.unit == 'text' else ''} {value.text}{_sold_as_label(case, value.name)}" for value in worked.assumed
-             if value.name != "currency" and value.value != 0]  # fmt: skip
+    taken = [
+        f"{value.name}{':' if value.unit == 'text' else ''} {value.text}{_sold_as_label(case, value.name)}"
+        for value in worked.assumed
+        if value.name != "currency" and value.value != 0
+    ]
     parts = [f"{capital(rule.topic)}: {', '.join(given)}." if given else f"{capital(rule.topic)}."]
     if taken:
         parts.append(f"Take {', '.join(taken)}.")
@@ -147,7 +150,11 @@ def _asked(want: Expected) -> str:
     if want.words:
         return f"{capital(want.label)}?"
     if want.kind in (COUNT, STITCHES, ROWS) and noun:
-        return f"How many {want.label}?" if plural(noun, 2) in want.label else f"How many {plural(noun, 2)} ({want.label})?"
+        return (
+            f"How many {want.label}?"
+            if plural(noun, 2) in want.label
+            else f"How many {plural(noun, 2)} ({want.label})?"
+        )
     if want.label.partition(" ")[0] in NO_NOUN:
         return f"Find this: {want.label}."
     return f"Find {the(want.label)}."
@@ -159,6 +166,10 @@ def rounding(want: Expected) -> str:
     if how is None or how.unit.partition("/")[0] in ("GBP", "USD", "EUR", "money"):
         return ""
     if how.unit in ("1", "st", "row") and how.step == 1:
-        return {"up": "up to the next whole number", "down": "down to a whole number"}.get(how.direction, "to the nearest whole number")
+        return {"up": "up to the next whole number", "down": "down to a whole number"}.get(
+            how.direction, "to the nearest whole number"
+        )
     step = shown(how.base_step(), how.unit)
-    return {"up": f"up to the next {step}", "down": f"down to the {step} below"}.get(how.direction, f"to the nearest {step}")
+    return {"up": f"up to the next {step}", "down": f"down to the {step} below"}.get(
+        how.direction, f"to the nearest {step}"
+    )

@@ -1,4 +1,4 @@
-"""A rule explained: what it needs, what is assumed and why, each step in words and as a formula, an example, the source."""
+"""A rule explained: what it needs, what is assumed and why, each step in words and as a formula, an example."""
 
 from __future__ import annotations
 
@@ -35,17 +35,28 @@ def explanation(rule: Rule, talk: Conversation) -> Answer:
     example = _example(rule, talk)
     lines = [
         *_part("You need:", [_needed(item) for item in rule.inputs if item.default is None and not item.extra]),
-        *_part("Taken, unless you say otherwise:", [_assumed(rule, item) for item in rule.inputs if item.default is not None]),
+        *_part(
+            "Taken, unless you say otherwise:",
+            [_assumed(rule, item) for item in rule.inputs if item.default is not None],
+        ),
         *_part("If you like:", [_extra(item) for item in rule.inputs if item.default is None and item.extra]),
         *_steps(rule),
         *_part("Signs:", _signs(rule, example)),
         *example,
-        *_part("Mind:", [sentence(f"{caution.text} ({caution.source})") for caution in rule.cautions if not caution.mentions]),
+        *_part(
+            "Mind:",
+            [sentence(f"{caution.text} ({caution.source})") for caution in rule.cautions if not caution.mentions],
+        ),
         *_part("Note:", list(rule.notes)),
     ]
     derive = (f"derive {rule.topic}",) if rule.derivation else ()
-    return told(rule.topic, sentence(f"{capital(rule.topic)}: {rule.about}"), lines, sources=(rule.source,),
-                next=(*derive, f"practise {rule.topic}", f"step by step {rule.topic}"))  # fmt: skip
+    return told(
+        rule.topic,
+        sentence(f"{capital(rule.topic)}: {rule.about}"),
+        lines,
+        sources=(rule.source,),
+        next=(*derive, f"practise {rule.topic}", f"step by step {rule.topic}"),
+    )
 
 
 # -- what goes in ----------------------------------------------------------------------------------------------------

@@ -16,14 +16,16 @@ MARK = '<meta name="generator" content="Ellwand worksheet">'
 STYLE = """
 @page { margin: 16mm 18mm; }
 * { box-sizing: border-box; }
-body { font: 11pt/1.4 Georgia, "Times New Roman", serif; color: #111; max-width: 174mm; margin: 0 auto; padding: 6mm 0; }
+body { font: 11pt/1.4 Georgia, "Times New Roman", serif; color: #111; max-width: 174mm; margin: 0 auto;
+  padding: 6mm 0; }
 h1 { font-size: 17pt; margin: 0 0 3mm; }
 .who { display: flex; gap: 8mm; margin: 0 0 3mm; }
 .who span { flex: 2; border-bottom: 0.3mm solid #111; padding-bottom: 1mm; }
 .who span + span { flex: 1; }
 .told { margin: 0 0 5mm; font-style: italic; }
 ol { margin: 0; padding: 0; list-style: none; counter-reset: exercise; }
-li.exercise { counter-increment: exercise; break-inside: avoid; padding-left: 9mm; position: relative; margin-bottom: 3.5mm; }
+li.exercise { counter-increment: exercise; break-inside: avoid; padding-left: 9mm; position: relative;
+  margin-bottom: 3.5mm; }
 li.exercise::before { content: counter(exercise) "."; position: absolute; left: 0; font-weight: bold; }
 .exercise p { margin: 0 0 2mm; }
 .room { height: 21mm; border: 0.2mm solid #999; border-radius: 1mm; }
@@ -39,7 +41,7 @@ footer { margin-top: 5mm; font-size: 9pt; color: #444; }
 
 
 def as_html(sheet: Sheet) -> str:
-    """The whole page, which needs nothing else. The mark in its head lets a later sheet be written over it, and nothing else."""
+    """The whole page, which needs nothing else. By the mark in its head a later sheet may be written over it."""
     title = escape(f"{sheet.title}: worksheet {sheet.number}")
     return f"""<!DOCTYPE html>
 <html lang="en">

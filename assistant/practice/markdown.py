@@ -16,7 +16,12 @@ PAGE_BREAK = '<div style="break-before: page"></div>'
 
 def as_markdown(sheet: Sheet) -> str:
     """The whole sheet. The mark at its head lets a later sheet be written over it, and nothing else."""
-    parts = [MARK, f"# {sheet.title}: worksheet {sheet.number}", "Name: ____________________  Date: ____________", "Show your working. Give each answer its unit."]
+    parts = [
+        MARK,
+        f"# {sheet.title}: worksheet {sheet.number}",
+        "Name: ____________________  Date: ____________",
+        "Show your working. Give each answer its unit.",
+    ]
     for number, one in enumerate(sheet.exercises, 1):
         parts += [f"**{number}.** {plain(one.question)}", ROOM.strip(), "Answer: ____________________"]
     parts += [PAGE_BREAK, f"# Answers to worksheet {sheet.number}"]

@@ -21,9 +21,12 @@ if TYPE_CHECKING:
 SMALL_WORDS = frozenset(("it", "is", "it's", "i", "think", "make", "a", "the", "so", "answer"))
 # Words that may stand around an answer; any others make the line a question of its own.
 AROUND = frozenset(
-    "it is it's its i think make makes get gets got answer about of the a to up down so that is that's and rounded round equals = my maybe "
-    "comes out at cut buy need needed whole or in all each as for would be should approximately exactly roughly take takes".split()
-)  # fmt: skip
+    (
+        "it is it's its i think make makes get gets got answer about of the a to up down so that that's and rounded "
+        "round equals = my maybe comes out at cut buy need needed whole or in all each as for would be should "
+        "approximately exactly roughly take takes"
+    ).split()
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,12 +74,19 @@ def of_measure(measure: Measure, want: Expected) -> Reading:
     kinds = kinds_of(measure)
     if want.kind is ANY:
         return _any(measure, want)
-    if want.kind is COUNT and measure.per is None and measure.unit == want.noun[:2] == "st" or measure.unit == want.noun == "row":
+    if (
+        want.kind is COUNT and measure.per is None and measure.unit == want.noun[:2] == "st"
+    ) or measure.unit == want.noun == "row":
         return Reading(Typed(measure.value), want.kind, text=measure.text)
     if want.kind.name in kinds or measure.bare:
         value, unit = base_value(measure, want.kind, "" if want.unit == "1" else want.unit)
         unit = unit if not measure.bare else want.unit
-        return Reading(Typed(value, "" if unit == "1" else unit), want.kind, measure.bare and want.unit not in ("", "1"), measure.text)
+        return Reading(
+            Typed(value, "" if unit == "1" else unit),
+            want.kind,
+            measure.bare and want.unit not in ("", "1"),
+            measure.text,
+        )
     kind = next((kind for kind in ALL_KINDS if kinds and kind.name == kinds[0]), None)
     if kind is None:
         return Reading(None, None, text=measure.text)
@@ -90,7 +100,9 @@ def _any(measure: Measure, want: Expected) -> Reading:
     if kind is None and not measure.bare:
         return Reading(None, None, text=measure.text)
     value, unit = base_value(measure, kind or ANY, "" if want.unit == "1" else want.unit)
-    return Reading(Typed(value, "" if unit == "1" else unit), want.kind, measure.bare and want.unit != "1", measure.text)
+    return Reading(
+        Typed(value, "" if unit == "1" else unit), want.kind, measure.bare and want.unit != "1", measure.text
+    )
 
 
 def _same(base: str, unit: str) -> bool:
@@ -105,7 +117,9 @@ def mark(case: Case, read: Reading) -> Verdict:
     want = case.expected
     if read.typed is None or (read.kind is not None and read.kind is not want.kind):
         earlier = case.earlier(read.typed, read.kind) if read.typed is not None and read.kind is not None else None
-        return earlier or Verdict(False, told=f"That is {_kind_words(read)}; {the(want.label)} is asked for{_such_as(want)}.")
+        return earlier or Verdict(
+            False, told=f"That is {_kind_words(read)}; {the(want.label)} is asked for{_such_as(want)}."
+        )
     verdict = case.mark(read.typed)
     if verdict.right or verdict.slip:
         return verdict
@@ -120,5 +134,3 @@ def _such_as(want: Expected) -> str:
     if want.noun:
         return ", a plain number"
     return f", in {want.unit}" if want.unit not in ("", "1") and system_of(want.unit) else ""
-
-

@@ -29,9 +29,9 @@ HOW = "Type your answer with its unit; or hint, tell me, harder, easier or stop.
 
 @dataclass
 class Practising:
-    """Exercises of some rules, endless until told to stop. pick draws whole numbers; system is "in", "cm" or "" for either.
+    """Exercises of some rules, endless until told to stop. pick draws whole numbers; system is "in", "cm" or "".
 
-    row: right ones on end, or wrong ones when below nought. done, right: exercises finished, and of these the right ones.
+    row: right ones on end, or wrong ones when below nought. done, right: exercises finished, and those of them right.
     """
 
     rules: tuple[Rule, ...]
@@ -75,7 +75,8 @@ class Practising:
 
     def _count(self, reply: Reply, talk: Conversation) -> None:
         """Keep the score; two right at once make it harder, two wrong ones easier; one that took help moves nothing."""
-        assert self.exercise is not None and self.question is not None
+        assert self.exercise is not None
+        assert self.question is not None
         self.done += 1
         self.right += reply.right
         if not reply.right:
@@ -119,11 +120,20 @@ class Practising:
 
     def _reply(self, said: str, paragraphs: tuple[str, ...], reply: Reply | None = None, asks: bool = True) -> Answer:
         """The words, and for JSON: the mark, the slip that was seen, the exercise now asked, the score."""
-        results = {"marked": reply.mark if reply else "", "slip": reply.slip if reply else "",
-                   "exercise": self.exercise.question if self.exercise and asks else "",
-                   "score": f"{self.right} of {self.done}" if self.done else ""}  # fmt: skip
-        return Answer("answered", topic=self.exercise.rule.topic if self.exercise else "", headline=said, text=paragraphs or ("",),
-                      results=tuple(Result(name, word, "text", word) for name, word in results.items() if word))  # fmt: skip
+        results = {
+            "marked": reply.mark if reply else "",
+            "slip": reply.slip if reply else "",
+            "said": said if reply else "",
+            "exercise": self.exercise.question if self.exercise and asks else "",
+            "score": f"{self.right} of {self.done}" if self.done else "",
+        }
+        return Answer(
+            "answered",
+            topic=self.exercise.rule.topic if self.exercise else "",
+            headline=said,
+            text=paragraphs or ("",),
+            results=tuple(Result(name, word, "text", word) for name, word in results.items() if word),
+        )
 
 
 def nothing_to_practise(name: str) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import random
 import re
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,7 +23,9 @@ if TYPE_CHECKING:
 
 USUAL, MOST = 10, 60
 NUMBERS = (1000, 9999)  # a new sheet's number; any whole number may be typed
-FILE = re.compile(r"""\b(?:to|into|in file|in the file)\s+(?P<file>"[^"]+"|'[^']+'|\S+\.(?:html?|md|markdown))\s*$""", re.IGNORECASE)
+FILE = re.compile(
+    r"""\b(?:to|into|in file|in the file)\s+(?P<file>"[^"]+"|'[^']+'|\S+\.(?:html?|md|markdown))\s*$""", re.IGNORECASE
+)
 FORM = re.compile(r"\bas (?:an? )?(?P<form>html|markdown|md)(?: page| file)?\b", re.IGNORECASE)
 NUMBER = re.compile(r"\bwork ?sheet (?:number |no\.? )?(?P<number>\d{1,9})\b")
 COUNT = re.compile(r"\b(?:of|with)? ?(?P<count>\d{1,4}) ?(?:questions|exercises|sums|problems)?\b")
@@ -31,34 +34,53 @@ SYSTEMS = {" in inches": "in", " in metric": "cm", " in cm": "cm", " in centimet
 ENDINGS = {"html": ".html", "markdown": ".md"}
 
 
-def sheet_asked(text: str, line: str, talk: Conversation) -> Answer:
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """A worksheet as it was asked for. system: "in", "cm" or ""; form: "html", "markdown" or "" for the screen."""
+
+    number: int
+    count: int
+    topic: str
+    system: str
+    file: str
+    form: str
+
+
+def sheet_asked(text: str, talk: Conversation) -> Answer:
     """The worksheet a line asks for, on the screen or in a file."""
+    wish = wish_of(text, talk.habits.forced)
+    if not 1 <= wish.count <= MOST:
+        return unclear(
+            f"A worksheet holds 1 to {MOST} exercises, not {wish.count}. Type, for example: worksheet of 10 on binding"
+        )
+    name, rules = _rules(wish.topic, talk)
+    if not rules:
+        near = nearest(name, talk)
+        example = near[0] if near else next(iter(talk.mind.rules))
+        return unclear(f"I know no topic called “{name}”. Type, for example: worksheet of 10 on {example}", near)
+    sheet = make(wish.number, wish.count, sums_of(rules, talk), name, wish.system, talk)
+    if not sheet.exercises:
+        return unclear(nothing_to_practise(name))
+    return _written(sheet, wish.file, wish.form) if wish.form else _shown(sheet)
+
+
+def wish_of(text: str, system: str) -> Wish:
+    """What a line asks for; a number of its own where none is typed."""
     file, form, rest = _where(text)
-    system = talk.habits.forced
     for words, meant in SYSTEMS.items():
         if rest.endswith(words):
             rest, system = rest.removesuffix(words), meant
-    number_met = NUMBER.search(rest)
-    number = int(number_met["number"]) if number_met else random.SystemRandom().randint(*NUMBERS)
-    rest = rest[number_met.end() :] if number_met else rest.partition("sheet")[2]
-    count_met = COUNT.search(rest)
-    count = int(count_met["count"]) if count_met else USUAL
-    rest = COUNT.sub(" ", rest, count=1) if count_met else rest
-    if not 1 <= count <= MOST:
-        return unclear(f"A worksheet holds 1 to {MOST} exercises, not {count}. Type, for example: worksheet of 10 on binding")
-    topic = TOPIC.search(rest)
-    name, rules = _rules(stripped(topic["topic"]) if topic else "", talk)
-    if not rules:
-        near = nearest(name, talk)
-        return unclear(f"I know no topic called “{name}”. Type, for example: worksheet of 10 on {near[0] if near else next(iter(talk.mind.rules))}", near)
-    sheet = make(number, count, sums_of(rules, talk), name, system, talk)
-    if not sheet.exercises:
-        return unclear(nothing_to_practise(name))
-    return _written(sheet, file, form) if form else _shown(sheet)
+    met = NUMBER.search(rest)
+    number = int(met["number"]) if met else random.SystemRandom().randint(*NUMBERS)
+    rest = rest[met.end() :] if met else rest.partition("sheet")[2]
+    met = COUNT.search(rest)
+    count = int(met["count"]) if met else USUAL
+    topic = TOPIC.search(COUNT.sub(" ", rest, count=1) if met else rest)
+    return Wish(number, count, stripped(topic["topic"]) if topic else "", system, file, form)
 
 
 def _where(text: str) -> tuple[str, str, str]:
-    """(file, form, the rest of the line in lower case); a form follows from a file's ending, a file's name from nothing."""
+    """(file, form, the rest of the line in lower case); the form may follow from the file's ending."""
     text = " ".join(text.split()).rstrip(" !?").removesuffix(".")
     file_met = FILE.search(text)
     file = file_met["file"].strip("\"'") if file_met else ""
@@ -86,8 +108,13 @@ def _shown(sheet: Sheet) -> Answer:
     """The sheet on the screen: the questions, then the answers."""
     asked = [f"{number}. {one.question}" for number, one in enumerate(sheet.exercises, 1)]
     keys = [f"  {number}. {key(one)[0]}" for number, one in enumerate(sheet.exercises, 1)]
-    made = told("worksheet", _headline(sheet), [*asked, "Answers", *keys, f"The same sheet again: {sheet.again}"], "worksheet",
-                next=(f"{sheet.again} as HTML to worksheet-{sheet.number}.html",))  # fmt: skip
+    made = told(
+        "worksheet",
+        _headline(sheet),
+        [*asked, "Answers", *keys, f"The same sheet again: {sheet.again}"],
+        "worksheet",
+        next=(f"{sheet.again} as HTML to worksheet-{sheet.number}.html",),
+    )
     return made
 
 
@@ -98,14 +125,24 @@ def _headline(sheet: Sheet) -> str:
 def _written(sheet: Sheet, file: str, form: str) -> Answer:
     """The sheet in a file. Only a worksheet is ever written over."""
     writer, mark = (html.as_html, html.MARK) if form == "html" else (markdown.as_markdown, markdown.MARK)
-    path = Path(file or f"worksheet-{sheet.number}{ENDINGS[form]}").expanduser()
+    usual = f"worksheet-{sheet.number}{ENDINGS[form]}"
+    path = Path(file or usual).expanduser()
+    instead = f"{sheet.again} as {form} to {usual}"
     try:
         if path.exists() and not (path.is_file() and mark in path.read_text("utf-8", "replace")[:2000]):
-            return Answer("impossible", topic="worksheet", message=f"{path} is there already and is no worksheet, so I leave it as it is. "
-                          f"Give another name, such as: {sheet.again} as {form} to worksheet-{sheet.number}{ENDINGS[form]}")  # fmt: skip
+            return _not_written(f"{path} is there already and is no worksheet, so I leave it as it is", instead)
         path.write_text(writer(sheet), encoding="utf-8")
     except OSError as error:
-        return Answer("impossible", topic="worksheet", message=f"The worksheet cannot be written to {path}: {error.strerror or error}. "
-                      f"Give a file in a folder of your own, such as: {sheet.again} as {form} to worksheet-{sheet.number}{ENDINGS[form]}")  # fmt: skip
-    said = f"Worksheet {sheet.number} is in {path}: {len(sheet.exercises)} exercises on {sheet.title[:1].lower()}{sheet.title[1:]}, the answers on their own page."
-    return Answer("answered", topic="worksheet", headline=said, results=(Result("file", str(path), "text", str(path)),), text=(f"The same sheet again: {sheet.again}",))
+        return _not_written(f"The worksheet cannot be written to {path}: {error.strerror or error}", instead)
+    topic, exercises = f"{sheet.title[:1].lower()}{sheet.title[1:]}", len(sheet.exercises)
+    said = (
+        f"Worksheet {sheet.number} is in {path}: {exercises} exercises on {topic}, the answers on a page of their own."
+    )
+    results = (Result("file", str(path), "text", str(path)),)
+    again = f"The same sheet again: {sheet.again}"
+    return Answer("answered", topic="worksheet", headline=said, results=results, text=(again,))
+
+
+def _not_written(why: str, instead: str) -> Answer:
+    message = f"{why}. Give another name, or a folder of your own, such as: {instead}"
+    return Answer("impossible", topic="worksheet", message=message)

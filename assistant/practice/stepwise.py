@@ -1,4 +1,4 @@
-"""A sum worked step by step by the newcomer: each step is asked for, marked, and told what went wrong when it is seen."""
+"""A sum worked step by step by the newcomer: each step is asked for and marked, and told what went wrong."""
 
 from __future__ import annotations
 
@@ -76,9 +76,20 @@ class Stepping:
 
     def _reply(self, said: str, paragraphs: tuple[str, ...], reply: Reply | None = None) -> Answer:
         asks = "" if self.spot >= len(self.stages) else self.stages[self.spot].asked
-        results = {"marked": reply.mark if reply else "", "slip": reply.slip if reply else "", "step": asks}
-        return Answer("answered", topic=self.case.rule.topic, headline=said, text=paragraphs or ("",),
-                      results=tuple(Result(name, word, "text", word) for name, word in results.items() if word))  # fmt: skip
+        results = {
+            "exercise": "" if reply or self.now is None or self.spot else self.question,
+            "marked": reply.mark if reply else "",
+            "slip": reply.slip if reply else "",
+            "said": said if reply else "",
+            "step": asks,
+        }
+        return Answer(
+            "answered",
+            topic=self.case.rule.topic,
+            headline=said,
+            text=paragraphs or ("",),
+            results=tuple(Result(name, word, "text", word) for name, word in results.items() if word),
+        )
 
 
 def stepping(rule: Rule, request: Request, target: str) -> Stepping | None:

@@ -7,11 +7,20 @@ from collections.abc import Iterable, Sequence
 from rules.engine.answer import Answer, Line, Result
 
 
-def told(topic: str, headline: str, paragraphs: Sequence[str] = (), name: str = "explanation", **more: str | tuple[str, ...]) -> Answer:
-    """An answer in words. name: what the words are, in JSON; more: fields of the Answer, such as sources or next."""
+def told(
+    topic: str,
+    headline: str,
+    paragraphs: Sequence[str] = (),
+    name: str = "explanation",
+    sources: tuple[str, ...] = (),
+    next: tuple[str, ...] = (),
+) -> Answer:
+    """An answer in words. name: what the words are, in JSON; the rest as the Answer has it."""
     whole = "\n".join((headline, *paragraphs))
-    return Answer("answered", topic=topic, headline=headline, results=(Result(name, whole, "text", whole),),
-                  text=tuple(paragraphs), **more)  # type: ignore[arg-type]  # fmt: skip
+    results = (Result(name, whole, "text", whole),)
+    return Answer(
+        "answered", topic=topic, headline=headline, results=results, text=tuple(paragraphs), sources=sources, next=next
+    )
 
 
 def unclear(message: str, choices: Iterable[str] = ()) -> Answer:
@@ -21,8 +30,12 @@ def unclear(message: str, choices: Iterable[str] = ()) -> Answer:
 
 def unreadable(question: str) -> Answer:
     """A line amid practice that is neither an answer nor anything else."""
-    return Answer("unclear", question=question, message="I cannot read an answer in that. Type a number with its unit, such as 62 cm; "
-                  "or hint, tell me, or stop to end the practice.")  # fmt: skip
+    return Answer(
+        "unclear",
+        question=question,
+        message="I cannot read an answer in that. Type a number with its unit, such as 62 cm; "
+        "or hint, tell me, or stop to end the practice.",
+    )
 
 
 def capital(text: str) -> str:

@@ -11,8 +11,35 @@ if TYPE_CHECKING:
 
     from ..conversation import Conversation
 
-LEADING = ("the ", "a ", "an ", "my ", "me ", "on ", "in ", "of ", "about ", "how to ", "rule for ", "rule of ", "sum for ", "some ", "with ")
-TRAILING = (" rule", " rules", " sums", " sum", " please", " questions", " works", " work", " is worked", " is worked out")
+LEADING = (
+    "the ",
+    "a ",
+    "an ",
+    "my ",
+    "me ",
+    "on ",
+    "in ",
+    "of ",
+    "about ",
+    "how to ",
+    "rule for ",
+    "rule of ",
+    "sum for ",
+    "some ",
+    "with ",
+)
+TRAILING = (
+    " rule",
+    " rules",
+    " sums",
+    " sum",
+    " please",
+    " questions",
+    " works",
+    " work",
+    " is worked",
+    " is worked out",
+)
 
 
 def rules_named(name: str, talk: Conversation) -> tuple[Rule, ...]:

@@ -51,8 +51,11 @@ def answerable(rule: Rule, mind: Mind, words: bool) -> tuple[str, ...]:
     """The rule's example questions that have a result of the kind wanted."""
     questions = [example.partition(" -> ")[0] for example in rule.examples]
     asked = [(question, *_ask(question, mind)) for question in questions]
-    return tuple(question for question, made, request in asked
-                 if request is not None and made.topic == rule.topic and _target(rule, request, made, words))  # fmt: skip
+    return tuple(
+        question
+        for question, made, request in asked
+        if request is not None and made.topic == rule.topic and _target(rule, request, made, words)
+    )
 
 
 def _ask(question: str, mind: Mind) -> tuple[Answer, Request | None]:

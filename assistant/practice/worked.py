@@ -15,10 +15,56 @@ if TYPE_CHECKING:
     from .exercise import Exercise
 
 MOST_TRIES = 3
-HINT = ("hint", "help", "help me", "a hint", "give me a hint", "clue", "hint please", "i am stuck", "i'm stuck", "stuck")
-TELL = ("skip", "tell me", "show me", "show", "answer", "the answer", "give up", "i give up", "pass", "next", "i don't know", "dont know", "i dont know",
-        "don't know", "no idea", "solution", "show the answer", "tell me the answer", "what is it", "why", "explain", "show the working", "show me the working")  # fmt: skip
-STOP = ("stop", "end", "enough", "finish", "done", "that's enough", "stop practice", "stop practising", "no more", "leave it", "end practice")
+HINT = (
+    "hint",
+    "help",
+    "help me",
+    "a hint",
+    "give me a hint",
+    "clue",
+    "hint please",
+    "i am stuck",
+    "i'm stuck",
+    "stuck",
+)
+TELL = (
+    "skip",
+    "tell me",
+    "show me",
+    "show",
+    "answer",
+    "the answer",
+    "give up",
+    "i give up",
+    "pass",
+    "next",
+    "i don't know",
+    "dont know",
+    "i dont know",
+    "don't know",
+    "no idea",
+    "solution",
+    "show the answer",
+    "tell me the answer",
+    "what is it",
+    "why",
+    "explain",
+    "show the working",
+    "show me the working",
+)
+STOP = (
+    "stop",
+    "end",
+    "enough",
+    "finish",
+    "done",
+    "that's enough",
+    "stop practice",
+    "stop practising",
+    "no more",
+    "leave it",
+    "end practice",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +120,11 @@ class Question:
     def hint(self) -> str:
         """The next hint; the last one again when there is no more."""
         self.hinted = min(self.hinted + 1, len(self.hints))
-        return f"Hint: {sentence(self.hints[self.hinted - 1])}" if self.hints else "There is no hint for this one: type tell me."
+        return (
+            f"Hint: {sentence(self.hints[self.hinted - 1])}"
+            if self.hints
+            else "There is no hint for this one: type tell me."
+        )
 
     def _right(self, read: marking.Reading, verdict: Verdict) -> Reply:
         said = f"Right: {self.right}."
@@ -91,4 +141,6 @@ class Question:
             return Reply(f"{told} It is {self.right}.", over=True, slip=verdict.slip, tried=True)
         if verdict.slip:
             return Reply(f"Not yet. {told} Try again.", slip=verdict.slip, tried=True)
-        return Reply(f"Not yet. {verdict.told} {self.hint()}" if verdict.told else f"Not yet. {self.hint()}", tried=True)
+        return Reply(
+            f"Not yet. {verdict.told} {self.hint()}" if verdict.told else f"Not yet. {self.hint()}", tried=True
+        )

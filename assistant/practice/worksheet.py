@@ -30,7 +30,7 @@ class Sheet:
 
 
 def make(number: int, count: int, rules: tuple[Rule, ...], name: str, system: str, talk: Conversation) -> Sheet:
-    """The worksheet of a number. system: "in", "cm" or "" for both in turn. It may hold fewer when a rule has few numbers."""
+    """The worksheet of a number. system: "in", "cm" or "" for both. It may hold fewer when a rule has few numbers."""
     dice = random.Random(f"{number} {name} {system}")
     made: list[Exercise] = []
     seen: set[str] = set()
@@ -45,7 +45,9 @@ def make(number: int, count: int, rules: tuple[Rule, ...], name: str, system: st
     return Sheet(number, f"{name[:1].upper()}{name[1:]}", again, tuple(made))
 
 
-def _fresh(rules: tuple[Rule, ...], dice: random.Random, system: str, level: int, seen: set[str], talk: Conversation) -> Exercise | None:
+def _fresh(
+    rules: tuple[Rule, ...], dice: random.Random, system: str, level: int, seen: set[str], talk: Conversation
+) -> Exercise | None:
     """An exercise not yet on the sheet."""
     for _ in range(TRIES):
         rule = rules[dice.randrange(len(rules))]

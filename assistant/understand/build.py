@@ -80,7 +80,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         unit, asked_system = "", "in"
     else:
         asked_system = system_of(unit) if unit else ""
-    before = earlier.system if earlier is not None else ""
+    before = earlier.system if earlier is not None and (_measured(earlier) or not typed) else ""
     said = habits.forced or asked_system or before or typed or _word_system(line)
     system = said or habits.system or rule.home or ""
     bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
@@ -144,6 +144,11 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         mentions=mentions | (earlier.mentions if earlier is not None else frozenset()),
         largest=_largest(line),
     )
+
+
+def _measured(request: Request) -> bool:
+    """Whether a request holds a measure, so that its units are settled."""
+    return any(system_of(one.unit) for one in (*request.given.values(), *request.stated.values()))
 
 
 def _default_system(currency: str, given: Mapping[str, Given]) -> str:

@@ -25,7 +25,6 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
-LOUDNESS = {"topic": TOPIC_WEIGHT, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
@@ -79,9 +78,8 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
     scores: dict[str, float] = {}
     for match in matches:
-        for topic, tags in match.entry.by_topic().items() if match.entry is not None else ():
-            loudest = max(LOUDNESS[tag.what] for tag in tags)
-            scores[topic] = scores.get(topic, 0.0) + match.weight * loudest
+        for topic, strength in match.entry.loudness() if match.entry is not None else ():
+            scores[topic] = scores.get(topic, 0.0) + strength
     ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
     return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
 
@@ -242,6 +240,13 @@ def _listed(reading: Reading, name: str) -> int:
     return max(len(given.value), *(int(count) for count in counts if isinstance(count, Fraction | int)), 0)
 
 
+def _tells(reading: Reading) -> bool:
+    """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    kinds = {slot.kind.name for slot in slots if slot.kind is not PERCENT}
+    return bool(kinds) and kinds == set(reading.rule.tells) and not reading.lost and not any(slot.stated for slot in slots)
+
+
 def takes_list(reading: Reading) -> bool:
     """Whether it takes a list that tells by itself what it is for: the lines of a bill, the pieces of a lay."""
     return any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs)
@@ -271,7 +276,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif reading.rule.lone and not best_topic and _lone(reading):
+    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading)):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

@@ -23,6 +23,11 @@ class Tag(NamedTuple):
     option: str = ""
 
 
+# How loudly a phrase speaks for its rule by what it means there; a word of less weight is shared by too many rules.
+LOUDNESS = {"topic": 3.0, "option": 0.9, "role": 0.6, "result": 0.6, "stated": 0.6}
+SHARED = 0.12
+
+
 @dataclass(slots=True)
 class Entry:
     """A phrase and what it may mean. by_topic: its tags by topic, put in order when first asked for."""
@@ -31,6 +36,7 @@ class Entry:
     tags: tuple[Tag, ...]
     weight: float
     names_topic: bool = False
+    loud: tuple[tuple[str, float], ...] | None = None
     ordered: dict[str, tuple[Tag, ...]] = field(default_factory=dict)
 
     def by_topic(self) -> dict[str, tuple[Tag, ...]]:
@@ -40,6 +46,15 @@ class Entry:
                 gathered.setdefault(tag.topic, []).append(tag)
             self.ordered = {topic: tuple(tags) for topic, tags in gathered.items()}
         return self.ordered
+
+
+    def loudness(self) -> tuple[tuple[str, float], ...]:
+        """How loudly it speaks for each topic; a word that many rules share speaks for none."""
+        if self.loud is None:
+            shared = self.weight < SHARED
+            speaks = () if shared else self.by_topic().items()
+            self.loud = tuple((topic, self.weight * max(LOUDNESS[tag.what] for tag in tags)) for topic, tags in speaks)
+        return self.loud
 
 
 class Match(NamedTuple):
@@ -69,6 +84,8 @@ AXIS_WORDS = {
     "diameter": ("diameter", "across"),
     "thickness": ("thick", "thickness"),
 }
+# Words that say nothing by themselves, whatever a declaration has them say.
+NOISE = frozenset("do does did it is the a an i me my that this so can will you we".split())
 HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
@@ -83,6 +100,7 @@ class Lexicon:
     single: dict[str, Entry] = field(default_factory=dict)
     longer: dict[str, dict[str, list[Entry]]] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
+    last: tuple[tuple[str, ...], tuple[Match, ...]] | None = None
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
     called: Lexicon | None = None
@@ -108,6 +126,15 @@ class Lexicon:
         return _called_for(words, self.called._met(words), found)
 
     def _met(self, words: list[str]) -> list[Match]:
+        """Every phrase met; those of the last line are remembered, since several ask for them."""
+        line = tuple(words)
+        if self.last is not None and self.last[0] == line:
+            return list(self.last[1])
+        found = self._meet(words)
+        self.last = line, tuple(found)
+        return found
+
+    def _meet(self, words: list[str]) -> list[Match]:
         found = []
         for first, word in enumerate(words):
             following = words[first + 1] if first + 1 < len(words) else ""
@@ -165,7 +192,7 @@ def _build(rules: Mapping[str, Rule]) -> Lexicon:
     for rule in rules.values():
         for phrase, tag in _phrases(rule):
             key = tokens(phrase)
-            if key:
+            if key and not NOISE.issuperset(key):
                 entries.setdefault(key, {})[tag] = None
                 spellings.update({folded: word for word in phrase.lower().replace("-", " ").split() for folded in tokens(word)})
     lexicon = Lexicon(topics=tuple(rules), spellings=spellings)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from functools import lru_cache
 
 from grammar.query import Measure
-from rules.engine.buying import BUYING, told_in_hand
+from rules.engine.buying import BUYING, IN_HAND, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
@@ -29,11 +29,13 @@ STATED_COST = 1.6
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
-PAIRED = 1.2
+PAIRED = 1.7
 # When an input is asked for, some result must have been told.
 STATED_COST_BACKWARDS = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -299,23 +301,24 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
+    soft, kinds, several = value.soft, kinds_of(value.main), value.shape in ("series", "sweep")
     for slot in slots:
-        if slot.name in asked_inputs and not slot.stated:
+        if slot.kind.name not in kinds and slot.kind is not ANY:
+            continue
+        if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
-        if value.soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
+        if soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
-            continue
-        if slot.stated and value.shape in ("series", "sweep"):
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer:
             continue  # "72 in wide" is no length
-        if value.soft and value.main.value == 1 and affinity < BESIDE:
+        if soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
-        if _unspoken(value, slot, affinity) and slot.name not in prefer:
+        if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
         if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
@@ -323,7 +326,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
-        elif mention < 0 and value.soft:
+        elif mention < 0 and soft:
             score -= UNCALLED_COST
         elif mention < 0 and isinstance(slot.declared, Input) and slot.declared.extra:
             score -= 2 * UNCALLED_COST if value.main.bare else UNCALLED_COST if slot.kind in (LENGTH, COUNT, RATIO) else 0.0
@@ -414,7 +417,9 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:
     """Whether a role word stands straight after a value and is not the next one's."""
-    if mention.first != value.last or mention.last in line.at_value or mention.leads:
+    if mention.first != value.last or mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 
@@ -426,6 +431,17 @@ def _unit_for_sense(kind: Kind, system_hint: str) -> str:
     if kind.base in ("st/mm", "row/mm"):
         return kind.inch if system_hint == "in" else kind.metric
     return ""
+
+
+def _made_from(line: Line, value: Value, slot: Slot) -> bool:
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm", "will 2 m do"."""
+    if slot.name != IN_HAND.name:
+        return False
+    if line.words[value.first - 1 : value.first] == ["will"] and line.words[value.last : value.last + 1] == ["do"]:
+        return True
+    if not _past_its_width(line, value):
+        return False
+    return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]
 
 
 def _past_its_width(line: Line, value: Value) -> int:

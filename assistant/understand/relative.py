@@ -17,10 +17,16 @@ from .values import Line, Value
 
 # What is said of a measure -> which way it goes, and the axes it may mean, the likeliest first.
 COMPARED: Mapping[str, tuple[int, tuple[str, ...]]] = {
-    "longer": (1, ("length", "height")), "shorter": (-1, ("length", "height")), "wider": (1, ("width",)), "narrower": (-1, ("width",)),
-    "deeper": (1, ("depth", "height")), "shallower": (-1, ("depth",)), "taller": (1, ("height", "length")), "higher": (1, ("height",)),
+    "longer": (1, ("length", "height")),
+    "shorter": (-1, ("length", "height")),
+    "wider": (1, ("width",)),
+    "narrower": (-1, ("width",)),
+    "deeper": (1, ("depth", "height")),
+    "shallower": (-1, ("depth",)),
+    "taller": (1, ("height", "length")),
+    "higher": (1, ("height",)),
     "lower": (-1, ("height",)),
-}  # fmt: skip
+}
 AXIS_WORD = {"length": "long", "height": "high", "width": "wide", "depth": "deep"}
 
 
@@ -55,7 +61,12 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
         before = _before(rule, earlier, name)
         if before is not None and isinstance(one.value, int | float | Fraction):
             whole = before + told[0] * one.value
-            given[name] = Given(whole, one.unit, shown(whole, one.unit), f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}")
+            given[name] = Given(
+                whole,
+                one.unit,
+                shown(whole, one.unit),
+                f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}",
+            )
     return replace(changed, given=given)
 
 

@@ -13,7 +13,9 @@ ASKING = ("why", "explain")
 
 
 def of_part(plan: Answer, line: Line) -> Answer | None:
-    """The part of a plan that a line asks why of, by a number it holds or by its words, else the whole; None when it does not ask why."""
+    """The part of a plan that a line asks why of, by a number it holds or by its words, else the whole; None when it
+    does not ask why.
+    """
     if not line.words or line.words[0] not in ASKING or not plan.parts:
         return None
     numbers = {_folded(value.text) for value in line.values}

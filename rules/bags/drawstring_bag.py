@@ -27,6 +27,8 @@ DRAWSTRING_BAG = Rule(
         Input("turn", "turn-under", LENGTH,
             says=("turn under", "turn-under", "turned under", "raw edge", "hem"),
             default="1/4 in | 6 mm", because="the usual turning of a raw edge", sane="0 mm..5 cm"),
+        Input("thick", "thickness of the cord", LENGTH, says=("thick", "thick cord", "diameter"), extra=True,
+            spoken=True, sane="0.5 mm..5 cm", usual="1 mm..3 cm"),
         Input("cords", "cords", COUNT,
             says=("cords", "cord", "drawstrings", "strings", "ribbons", "laces"), noun="cord",
             default=Default("2", "one drawn from each side"), sane="1..4"),

@@ -25,9 +25,10 @@ DISCOUNT = Input(
 IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
     says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought", "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "do", "remnant", "offcut"),
+          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
 )  # fmt: skip
 BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
+WIDTHS_OF_CLOTH = ("fabric width", "width of the cloth", "usable fabric width")
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 
@@ -64,6 +65,9 @@ def _with_verdict(rule: Rule, bought: Step) -> Rule:
              says=("lacking", "short by", "how much more", "more"), when={"enough": "short"}),
     )  # fmt: skip
     hand = replace(IN_HAND, says=(*IN_HAND.says, *bought.stated))
+    width = rule.input("width")
+    if width is not None and width.label in WIDTHS_OF_CLOTH and ("in_hand", "width") not in rule.pairs:
+        rule = replace(rule, pairs=(*rule.pairs, ("in_hand", "width")))
     return replace(rule, inputs=(*rule.inputs, hand), steps=(*rule.steps, *steps), answers=(*rule.answers, *VERDICT),
                    headline=(*VERDICT_HEADLINES, *rule.headline))  # fmt: skip
 

@@ -5,11 +5,9 @@ sympy does the algebra. It is loaded only here and only when a derivation is ask
 
 from __future__ import annotations
 
-import operator
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 from typing import Any
 
 from grammar.formula import Binary, Call, Name, Negate, Node, Number
@@ -22,21 +20,17 @@ from .request import Given, Request
 from .rounding import apply
 from .run import Run
 from .slips import label_of
+from .symbols import DerivationError, expression, tree
 from .text import shown
 from .trees import every
 
-OPERATIONS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv, "^": operator.pow}
 PLAIN_ROOT = re.compile(r"square root of \((\w+)\)")
 DIRECTIONS = {"up": "up to the next", "down": "down to the next", "near": "to the nearest", "ties up": "to the nearest"}
 
 
-class DerivationError(ValueError):
-    """A line that does not follow, or a last line that is not what the rule reckons; the message names rule and line."""
-
-
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """A line of a derivation for reading. fact: it is where the derivation starts, and follows from nothing above it."""
+    """A line of a derivation for reading. fact: the derivation starts from it; it follows from nothing above it."""
 
     words: str
     equation: str
@@ -53,7 +47,7 @@ def derived(rule: Rule, made: Derivation) -> tuple[Shown, ...]:
 
 
 def check(rule: Rule, made: Derivation) -> None:
-    """Let sympy see that every line follows from the facts above it, and that the last one is the rule's own formula."""
+    """Let sympy see that every line follows from the facts above it, and that the last is the rule's own formula."""
     import sympy  # type: ignore[import-untyped]
 
     inputs, last = {item.name for item in rule.inputs}, set(formula.names(sides(rule, made.lines[-1].equation)[1]))
@@ -63,7 +57,9 @@ def check(rule: Rule, made: Derivation) -> None:
         if isinstance(line, Fact):
             facts.append(sympy.Eq(left, right, evaluate=False))
         elif not _follows(left - right, facts, inputs, last):
-            raise DerivationError(f"{rule.topic}: line {number} does not follow from the lines above it: {line.equation}")
+            raise DerivationError(
+                f"{rule.topic}: line {number} does not follow from the lines above it: {line.equation}"
+            )
     if rule_formula(rule, made) is None:
         _check_in_numbers(rule, made)
     else:
@@ -73,8 +69,8 @@ def check(rule: Rule, made: Derivation) -> None:
 def _follows(residue: Any, facts: list[Any], inputs: set[str], last: set[str]) -> bool:
     """Whether an expression is nought wherever the facts are.
 
-    The facts are solved for what is neither given nor in the last line; where that leaves too little, for all not given;
-    and where nothing is to be solved, each fact that says what something is is put in its place.
+    Each fact that says what something is is put in its place. Where that is not enough, the facts are solved for what
+    is neither given nor in the last line, and then for all that is not given.
     """
     import sympy
 
@@ -88,8 +84,10 @@ def _put_in(residue: Any, facts: list[Any]) -> Any:
     import sympy
 
     for fact in reversed(facts):
-        named = [symbol for symbol in fact.lhs.free_symbols if fact.lhs == symbol and symbol not in fact.rhs.free_symbols]
-        residue = residue.subs({symbol: fact.rhs for symbol in named})
+        named = [
+            symbol for symbol in fact.lhs.free_symbols if fact.lhs == symbol and symbol not in fact.rhs.free_symbols
+        ]
+        residue = residue.subs(dict.fromkeys(named, fact.rhs))
     return sympy.expand(residue)
 
 
@@ -118,7 +116,9 @@ def _check_in_numbers(rule: Rule, made: Derivation) -> None:
     """The last line against what the rule's algorithm gives for the numbers to try it with. Raises DerivationError."""
     given = {name: _given(rule, name, text) for name, text in made.try_with.items()}
     if not given:
-        raise DerivationError(f"{rule.topic}: {made.step} comes of an algorithm; give try_with= numbers to check its derivation by")
+        raise DerivationError(
+            f"{rule.topic}: {made.step} comes of an algorithm; give try_with= numbers to check its derivation by"
+        )
     run = Run(rule, Request(rule.topic, given=given, asked=(made.step,)))
     _, right = sides(rule, made.lines[-1].equation)
     own, worked = float(run.get(made.step)), float(formula.evaluate(right, run.get, run.rounded))
@@ -192,7 +192,8 @@ def tried(rule: Rule, made: Derivation, system: str) -> str:
     worked = shown(float(exact) if exact % 1 else exact, unit)
     if how is None or apply(exact, how) == exact:
         return f"With {given}: {worked}"
-    return f"With {given}: {worked}, {DIRECTIONS[how.direction]} {shown(how.base_step(), how.unit)}: {shown(apply(exact, how), how.unit)}"
+    rounded = shown(apply(exact, how), how.unit)
+    return f"With {given}: {worked}, {DIRECTIONS[how.direction]} {shown(how.base_step(), how.unit)}: {rounded}"
 
 
 # -- any rule's formulas -----------------------------------------------------------------------------------------------
@@ -228,7 +229,11 @@ def whole_formula(rule: Rule, target: str) -> Node | None:
     if not inside:
         return None
     node = put_together(rule, formula.read(inside), {target})
-    return node if all(isinstance(part, Number | Name | Negate | Binary) or _is_root(part) for part in every(node)) else None
+    return (
+        node
+        if all(isinstance(part, Number | Name | Negate | Binary) or _is_root(part) for part in every(node))
+        else None
+    )
 
 
 def _is_root(node: Node) -> bool:
@@ -258,72 +263,3 @@ def turned_round(rule: Rule, target: str) -> Iterator[tuple[str, Node]]:
                 yield name, tree(sympy.factor_terms(found[0]))
         except (NotImplementedError, ValueError, TypeError):  # what sympy raises when it gives up
             continue
-
-
-# -- to sympy and back -------------------------------------------------------------------------------------------------
-
-
-def expression(node: Node) -> Any:
-    """A formula as a sympy expression of positive symbols. Raises DerivationError for what algebra cannot take."""
-    import sympy
-
-    if isinstance(node, Number):
-        return sympy.Rational(node.value.numerator, node.value.denominator)
-    if isinstance(node, Name):
-        return sympy.pi if node.name == "pi" else sympy.Symbol(node.name, positive=True)
-    if isinstance(node, Negate):
-        return -expression(node.of)
-    if isinstance(node, Binary) and node.op in OPERATIONS:
-        return OPERATIONS[node.op](expression(node.left), expression(node.right))
-    if isinstance(node, Call) and node.name == "sqrt":
-        return sympy.sqrt(expression(node.args[0]))
-    if isinstance(node, Call) and node.name == "rounded":
-        return expression(node.args[0])
-    raise DerivationError(f"{type(node).__name__} {getattr(node, 'name', '')} has no place in a derivation; derive a part of the formula with of=")
-
-
-def tree(made: Any) -> Node:
-    """A sympy expression as a formula tree. Raises ValueError for what the formula language lacks."""
-    import sympy
-
-    if made == sympy.pi:
-        return Name("pi")
-    if made.is_Symbol:
-        return Name(made.name)
-    if made.is_Rational:
-        value = Number(Fraction(abs(int(made.p)), int(made.q)))
-        return Negate(value) if made < 0 else value
-    if made.is_Add:
-        return _added(sorted(made.args, key=lambda term: term.could_extract_minus_sign()))
-    if made.is_Mul:
-        return _multiplied(made)
-    if made.is_Pow:
-        if made.exp == sympy.Rational(1, 2):
-            return Call("sqrt", (tree(made.base),))
-        if made.exp.is_Integer and made.exp > 0:
-            return Binary("^", tree(made.base), tree(made.exp))
-        return Binary("/", Number(Fraction(1)), tree(1 / made))
-    raise ValueError(f"{made} cannot be written as a formula")
-
-
-def _added(terms: list[Any]) -> Node:
-    whole = tree(terms[0])
-    for term in terms[1:]:
-        minus = term.could_extract_minus_sign()
-        whole = Binary("-" if minus else "+", whole, tree(-term if minus else term))
-    return whole
-
-
-def _multiplied(made: Any) -> Node:
-    if made.could_extract_minus_sign():
-        return Negate(tree(-made))
-    above, below = made.as_numer_denom()
-    if below.as_coeff_Add()[0] < 0:  # 1 - share reads better than share - 1
-        above, below = -above, -below
-    if below != 1:
-        return Binary("/", tree(above), tree(below))
-    first, *others = made.args
-    whole = tree(first)
-    for factor in others:
-        whole = Binary("*", whole, tree(factor))
-    return whole

@@ -27,12 +27,16 @@ FRACTION_OF_INCH, PLACES = 16, 100  # a workable number is in sixteenths of an i
 
 def targets(rule: Rule) -> tuple[str, ...]:
     """The rule's results that are numbers, in order of use."""
-    return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is not TEXT)
+    return tuple(
+        name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is not TEXT
+    )
 
 
 def word_targets(rule: Rule) -> tuple[str, ...]:
     """The rule's results that are words, in order of use."""
-    return tuple(name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is TEXT)
+    return tuple(
+        name for name in rule.answers if name not in VERDICT and (step := rule.step(name)) and step.kind is TEXT
+    )
 
 
 def draw(rule: Rule, pick: Pick, system: str, level: int = EASIEST, words: bool = False) -> Request | None:
@@ -104,7 +108,11 @@ def _told_already(run: Run) -> bool:
 
 def _numbers(run: Run) -> list[tuple[Input, Given]]:
     """The inputs that were given numbers, with these."""
-    return [(item, value) for name, value in run.request.given.items() if (item := run.rule.input(name)) and item.kind.is_number]
+    return [
+        (item, value)
+        for name, value in run.request.given.items()
+        if (item := run.rule.input(name)) and item.kind.is_number
+    ]
 
 
 def _given(rule: Rule, pick: Pick, system: str, level: int) -> dict[str, Given]:
@@ -129,7 +137,7 @@ def _only_spoken(rule: Rule, name: str) -> bool:
 
 
 def _readable(given: Given, system: str) -> Given:
-    """Money with its sign, and a price by the yard or the metre, to the nearest quarter; a tension over 4 in or 10 cm."""
+    """Money with its sign, to the nearest quarter, a price by the yard or metre; a tension over 4 in or 10 cm."""
     above, _, below = given.unit.partition("/")
     if system == "in" and below == "10cm":
         unit = f"{above}/4in"
@@ -156,7 +164,9 @@ def _completed(rule: Rule, request: Request, pick: Pick, system: str, level: int
 
 def _with_one_more(rule: Rule, request: Request, pick: Pick, system: str) -> Run | None:
     """With one of the inputs that are otherwise worked from each other (how many more, or how many in all)."""
-    free = [item for item in rule.inputs if item.name not in request.given and item.practice and item.default is not None]
+    free = [
+        item for item in rule.inputs if item.name not in request.given and item.practice and item.default is not None
+    ]
     for item in free[(start := pick(len(free) or 1)) :] + free[:start]:
         value = number(item, pick, system)
         run = _worked(rule, replace(request, given={**request.given, item.name: value})) if value else None
@@ -188,8 +198,14 @@ def _like_example(item: Input, pick: Pick, system: str) -> Given | None:
 
 def _mixed(rule: Rule, request: Request, pick: Pick) -> Request:
     """One length given in the other system, as patterns from elsewhere give it."""
-    names = [name for name, given in request.given.items()
-             if (item := rule.input(name)) and item.kind is LENGTH and given.unit in OTHER and system_of(given.unit) == request.system]  # fmt: skip
+    names = [
+        name
+        for name, given in request.given.items()
+        if (item := rule.input(name))
+        and item.kind is LENGTH
+        and given.unit in OTHER
+        and system_of(given.unit) == request.system
+    ]
     if not names:
         return request
     name = names[pick(len(names))]

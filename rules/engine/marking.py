@@ -1,4 +1,4 @@
-"""Marking: whether a learner's number is the right one, sensibly rounded, in either system; else which slip gives it."""
+"""Marking: whether a learner's number is right, sensibly rounded, in either system; else which slip gives it."""
 
 from __future__ import annotations
 
@@ -28,14 +28,25 @@ RULER = Fraction(127, 160)  # half a sixteenth of an inch, in mm: as near as a l
 EDGE = 1.0001  # a value just half a step away is rounded to it
 LONGEST_WORDS = 48  # a result in words longer than this is no answer that can be typed from memory
 POWERS_OF_TWO = (1, 2, 4, 8, 16, 32, 64)
-TROUBLE = (Needs, NoAnswer, Impossible, ArithmeticError, ValueError, TypeError, AssertionError, KeyError, IndexError, RecursionError)
+TROUBLE = (
+    Needs,
+    NoAnswer,
+    Impossible,
+    ArithmeticError,
+    ValueError,
+    TypeError,
+    AssertionError,
+    KeyError,
+    IndexError,
+    RecursionError,
+)
 
 
 @dataclass(frozen=True, slots=True)
 class Expected:
     """A result as it should come out. name: of the step (or input worked out); exact and rounded in base units.
 
-    unit: it is shown in; noun: of a count. here, there: its rounding in the question's system and in the other, or None.
+    unit: it is shown in; noun: of a count. here, there: its rounding in the question's system and the other, or None.
     words: the result itself where it is in words ("size 14"); its numbers are then nought.
     """
 
@@ -67,7 +78,7 @@ class Typed:
 
 @dataclass(frozen=True, slots=True)
 class Verdict:
-    """right: it counts as right. rounded: it is as the trade rounds it. slip, told: what went wrong, when that is known."""
+    """right: it counts as right. rounded: it is as the trade rounds it. slip, told: what went wrong, when known."""
 
     right: bool
     rounded: bool = True
@@ -86,7 +97,7 @@ class Quiet(Run):
 
 
 class Case:
-    """A request with the result that is wanted from it, ready to mark. Raises one of TROUBLE when it cannot be worked."""
+    """A request with the result wanted from it, ready to mark. Raises one of TROUBLE when it cannot be worked."""
 
     def __init__(self, rule: Rule, request: Request, target: str, slips: tuple[Slip, ...]) -> None:
         self.rule, self.request, self.target = rule, request, target
@@ -140,7 +151,9 @@ class Case:
             return None
         again = Typed(typed.value / factor(typed.unit) * factor(want.unit), want.unit)
         if _is_rounded(want, again) or _is_exact(want, again):
-            return Verdict(False, slip=WRONG_UNIT, told=f"The number is right, but it is {want.unit}, not {typed.unit}.")
+            return Verdict(
+                False, slip=WRONG_UNIT, told=f"The number is right, but it is {want.unit}, not {typed.unit}."
+            )
         return None
 
     def earlier(self, typed: Typed, kind: Kind) -> Verdict | None:
@@ -159,7 +172,7 @@ class Case:
 
 
 def expected(run: Run, name: str) -> Expected:
-    """A step, or an input worked out from others, as a run gives it. Raises one of TROUBLE, also for a result in words."""
+    """A step, or an input worked out, as a run gives it. Raises one of TROUBLE, also for words too long to be typed."""
     declared: RuleStep | Input | None = run.rule.step(name) or run.rule.input(name)
     if declared is None:
         raise KeyError(name)
@@ -176,7 +189,9 @@ def expected(run: Run, name: str) -> Expected:
     here = run.rounding(declared)
     there = declared.rounding.of(OTHER[run.system]) if declared.rounding else None
     rounded = run.round_step(declared, value)
-    return Expected(name, label, declared.kind, value, rounded, run.step_unit(declared), run.noun(declared), here, there)
+    return Expected(
+        name, label, declared.kind, value, rounded, run.step_unit(declared), run.noun(declared), here, there
+    )
 
 
 def makes_sense(made: Expected) -> bool:
@@ -219,7 +234,11 @@ def _unit_slips(rule: Rule, request: Request) -> Iterator[Slip]:
 def _is_rounded(want: Expected, typed: Typed) -> bool:
     """Whether it is the value as the trade rounds it, in this system or the other, to the precision typed."""
     values = [want.rounded]
-    if want.there is not None and system_of(typed.unit) == system_of(want.there.unit) != "" and want.there.unit != want.unit:
+    if (
+        want.there is not None
+        and system_of(typed.unit) == system_of(want.there.unit) != ""
+        and want.there.unit != want.unit
+    ):
         values.append(apply(want.exact, want.there))
     near = Fraction(0) if want.whole else _own_rounding(want, typed)
     return any(_apart(typed.value, value) <= max(float(near) * EDGE, 1e-9 * abs(float(value))) for value in values)
@@ -257,7 +276,7 @@ def _own_rounding(want: Expected, typed: Typed) -> Fraction:
 
 
 def _finest(want: Expected) -> Fraction:
-    """A step that is fine enough whatever the value: a sixteenth of an inch, a millimetre, or half the rounding's own."""
+    """A step that is fine enough whatever the value: half the rounding's own, or a millimetre."""
     if want.here is not None and not want.whole:
         return want.here.base_step() / 2
     return factor("mm") if want.kind.base == "mm" else Fraction(0)

@@ -1,4 +1,4 @@
-"""Plans: something to make, worked by several rules in turn, so that one sentence gives all that is needed before cutting."""
+"""Plans: something to make, worked by several rules in turn: one sentence gives all that is needed before cutting."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from .declare import DeclarationError, Input, Rule, Step, When
 from .outcome import Outcome
 
 FAMILY = "plans"
+TO_BUY = "buy_"  # how the steps of what is bought begin
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,15 +50,21 @@ Source = str | Fixed | Told | Pieces | Costs | tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class Buy:
-    """Something bought. thing: its name on the list; phrase: as the plan's first line says it ("a zip {} long")."""
+    """Something bought. thing: its name on the list; phrase: as the plan's first line says it ("a zip {} long").
+
+    of: what a number is of, where its name does not say (balls of yarn). unless: a thing that is bought in its
+    stead when known.
+    """
 
     thing: str
     phrase: str = ""
+    of: str = ""
+    unless: str = ""
 
     @property
     def step(self) -> str:
         """The name of the plan's step for it."""
-        return f"buy_{self.thing.replace(' ', '_').replace('-', '_')}"
+        return f"{TO_BUY}{self.thing.replace(' ', '_').replace('-', '_')}"
 
     def say(self, text: str) -> str:
         return self.phrase.replace("{}", text) if self.phrase else f"{text} of {self.thing}"
@@ -81,11 +88,14 @@ class CutLine:
 class Part:
     """One part of a plan, worked by a rule.
 
-    name: by which later parts know it. given: the rule's input -> where its value comes from; what is not there is left to
+    name: by which later parts know it. given: the rule's input -> where its value comes from; what is not there is
+    left to
     the rule's own default. buys: the rule's step -> what is bought; a later part that buys the same thing stands in the
-    earlier one's stead. takes: other steps of the rule that the plan gives too; leaves: results it does not tell, as another
+    earlier one's stead. takes: other steps of the rule that the plan gives too; leaves: results it does not tell,
+    as another
     part does. cuts: what it puts on the cut list.
-    asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of the rule's
+    asked: steps of the rule to ask for, when not its own answers. headline: a sentence with {step}s in the place of
+    the rule's
     own. when: only under these choices of the plan; needs: only
     when these inputs of the plan are known, any_of: one of these; unless: not when any of these was given.
     instead: things that need not be bought when it is worked. plain: told without its drawing and notes.
@@ -117,19 +127,26 @@ class Part:
             if self.rule.step(name) is None:
                 raise DeclarationError(f"part {self.name}: {self.rule.topic} has no step {name}")
 
-
     @property
     def costed(self) -> str:
-        """The step that the rule's own cost is of: the first length it buys, or else the first thing bought here; "" for none."""
+        """The step that the rule's own cost is of: the first length it buys, or else the first thing bought here; ""
+        for none.
+        """
         if self.rule.step("cost") is None:
             return ""
-        lengths = [name for name in self.rule.answers if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought]
+        lengths = [
+            name
+            for name in self.rule.answers
+            if (step := self.rule.step(name)) and step.rounding is not None and step.rounding.bought
+        ]
         return lengths[0] if lengths else next(iter(self.buys), "")
 
 
 @dataclass(frozen=True, slots=True)
 class Do:
-    """A sentence of the order of work. parts: only when one of these parts was worked, without: only when none of these; when: only under these choices."""
+    """A sentence of the order of work. parts: only when one of these parts was worked, without: only when none of
+    these; when: only under these choices.
+    """
 
     text: str
     parts: tuple[str, ...] = ()
@@ -142,8 +159,15 @@ def same(*names: str, **others: Source) -> dict[str, Source]:
     return {**{name: name for name in names}, **others}
 
 
-def plan(topic: str, says: tuple[str, ...], about: str, inputs: tuple[Input, ...], parts: tuple[Part, ...], order: tuple[Do | str, ...],
-         **more: Any) -> Rule:  # fmt: skip
+def plan(
+    topic: str,
+    says: tuple[str, ...],
+    about: str,
+    inputs: tuple[Input, ...],
+    parts: tuple[Part, ...],
+    order: tuple[Do | str, ...],
+    **more: Any,
+) -> Rule:
     """A plan as a rule: its steps are what its parts buy, what each costs, and what else they give.
 
     order: the order of work, a sentence a step. more: other fields of the rule (sizes, cautions, examples, notes).
@@ -152,10 +176,20 @@ def plan(topic: str, says: tuple[str, ...], about: str, inputs: tuple[Input, ...
 
     steps = _steps(parts)
     return Rule(
-        topic=topic, family=FAMILY, says=says, about=about, inputs=inputs, steps=steps, answers=tuple(step.name for step in steps),
-        source="each part's own", algorithm=work_plan, parts=parts, order=tuple(do if isinstance(do, Do) else Do(do) for do in order),
-        no_unknown=tuple(item.name for item in inputs), **more,
-    )  # fmt: skip
+        topic=topic,
+        family=FAMILY,
+        says=says,
+        about=about,
+        inputs=inputs,
+        steps=steps,
+        answers=tuple(step.name for step in steps),
+        source="each part's own",
+        algorithm=work_plan,
+        parts=parts,
+        order=tuple(do if isinstance(do, Do) else Do(do) for do in order),
+        no_unknown=tuple(item.name for item in inputs),
+        **more,
+    )
 
 
 def _steps(parts: tuple[Part, ...]) -> tuple[Step, ...]:
@@ -166,7 +200,9 @@ def _steps(parts: tuple[Part, ...]) -> tuple[Step, ...]:
         for name, buy in part.buys.items():
             bought.setdefault(buy.step, _bare(part.rule, name, buy.step, buy.thing))
             if name == part.costed:
-                bought.setdefault(f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}"))
+                bought.setdefault(
+                    f"{buy.step}_cost", _bare(part.rule, "cost", f"{buy.step}_cost", f"cost of {buy.thing}")
+                )
         for name in part.takes:
             rest.setdefault(name, _bare(part.rule, name, name, ""))
     return (*bought.values(), *rest.values())
@@ -177,7 +213,9 @@ def _bare(rule: Rule, name: str, called: str, label: str) -> Step:
     step = rule.step(name)
     assert step is not None
     noun = "" if step.noun.startswith("{") else step.noun
-    return Step(called, step.sentence, "", step.kind, step.rounding, label or step.shown_label, noun=noun, unit=step.unit)
+    return Step(
+        called, step.sentence, "", step.kind, step.rounding, label or step.shown_label, noun=noun, unit=step.unit
+    )
 
 
 # -- the whole answer ------------------------------------------------------------------------------------------------

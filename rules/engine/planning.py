@@ -42,7 +42,9 @@ class Bench:
 
 def work_plan(run: Run) -> Outcome:
     """Every part of the run's plan that is wanted, in order. Raises Needs for an input of the plan, or Impossible."""
-    run = Run(run.rule, run.request, dict(run.values))  # a run of its own: what it reads and assumes is told by the parts
+    run = Run(
+        run.rule, run.request, dict(run.values)
+    )  # a run of its own: what it reads and assumes is told by the parts
     for item in run.rule.inputs:
         if item.default is None and not item.extra and run.holds(item.when):
             run.get(item.name)
@@ -51,8 +53,16 @@ def work_plan(run: Run) -> Outcome:
         if _wanted(bench, part):
             _work(bench, part)
     assumed = gathered(bench.parts, run.assumed)
-    return Outcome(bench.values, notes=tuple(_unpriced(bench)), parts=tuple(bench.parts), assumed=assumed, cut=_cut_list(bench),
-                   order=tuple(_order(bench)), headline=_headline(bench), used=frozenset(run.touched - bench.passed | bench.used))  # fmt: skip
+    return Outcome(
+        bench.values,
+        notes=tuple(_unpriced(bench)),
+        parts=tuple(bench.parts),
+        assumed=assumed,
+        cut=_cut_list(bench),
+        order=tuple(_order(bench)),
+        headline=_headline(bench),
+        used=frozenset(run.touched - bench.passed | bench.used),
+    )
 
 
 # -- one part --------------------------------------------------------------------------------------------------------
@@ -74,29 +84,41 @@ def _wanted(bench: Bench, part: Part) -> bool:
 
 
 def _work(bench: Bench, part: Part) -> None:
+    """A part worked by its rule: what it buys, cuts and tells goes on the bench. Raises Impossible, naming the part."""
     request = _request(bench, part)
     own = Run(part.rule, request)
     try:
         made = forwards(part.rule, request, own)
+        if made.status != "answered":
+            raise Needs(_asked_of(bench, part, made))
+        bench.runs[part.name] = own
+        _buy(bench, part, own, made)
+        for line in part.cuts:
+            _cut(bench, own, line)
     except (Impossible, NoAnswer) as error:
         raise Impossible(f"{part.title}: {error}") from error
-    if made.status != "answered":
-        raise Needs(_asked_of(bench, part, made))
-    bench.runs[part.name] = own
     bench.used.update(_input_name(source) for name, source in part.given.items() if name in own.touched)
     bench.used.update(name for name in SHARED if name in own.touched)
-    _buy(bench, part, own, made)
-    for line in part.cuts:
-        _cut(bench, own, line)
-    for name in part.takes:
-        if name in own.values:
-            bench.values[name] = own.values[name]
+    bench.values.update({name: own.values[name] for name in part.takes if name in own.values})
+    bench.parts.append((part.title, _told(bench, part, made)))
+
+
+def _told(bench: Bench, part: Part, made: Answer) -> Answer:
+    """A part's answer as the plan tells it: in the plan's own words for what is bought and what was assumed."""
     names = {result.key: buy.thing for result, buy in _buys(part, made)}
-    results = tuple(replace(result, name=names.get(result.key, result.name)) for result in made.results if result.key not in part.leaves)
+    results = tuple(
+        replace(result, name=names.get(result.key, result.name))
+        for result in made.results
+        if result.key not in part.leaves
+    )
     assumed = tuple(replace(value, name=_plan_label(bench, part, value.name)) for value in made.assumed)
-    head = part.headline.format(**{result.key: with_other(result) for result in made.results}) if part.headline else made.headline
+    head = (
+        part.headline.format(**{result.key: with_other(result) for result in made.results})
+        if part.headline
+        else made.headline
+    )
     told = replace(made, headline=head, results=results, assumed=assumed, not_used=(), next=())
-    bench.parts.append((part.title, replace(told, drawing=None, notes=()) if part.plain else told))
+    return replace(told, drawing=None, notes=()) if part.plain else told
 
 
 def _input_name(source: Source) -> str:
@@ -130,7 +152,17 @@ def _request(bench: Bench, part: Part) -> Request:
             bench.passed.add(name)
             given[name] = asked.given[name]
     usual = {name: asked.usual[name] for name in SHARED if name in asked.usual and part.rule.input(name) is not None}
-    return replace(asked, topic=part.rule.topic, given=given, stated={}, asked=part.asked, series=(), unit="", usual=usual, system_why="")
+    return replace(
+        asked,
+        topic=part.rule.topic,
+        given=given,
+        stated={},
+        asked=part.asked,
+        series=(),
+        unit="",
+        usual=usual,
+        system_why="",
+    )
 
 
 def _asked_of(bench: Bench, part: Part, made: Answer) -> str:
@@ -147,7 +179,7 @@ def _asked_of(bench: Bench, part: Part, made: Answer) -> str:
 
 
 def _value(bench: Bench, item: Input, source: Source) -> Given | None:
-    """The value of a part's input from its source; None when that is not known, so that the rule's own default stands."""
+    """The value of a part's input from its source; None when it is not known, so that the rule's own default stands."""
     if isinstance(source, tuple):
         return next((value for one in source if (value := _value(bench, item, one)) is not None), None)
     if isinstance(source, Fixed):
@@ -156,7 +188,12 @@ def _value(bench: Bench, item: Input, source: Source) -> Given | None:
         return _of_plan(bench, None, source.name)
     if isinstance(source, Pieces):
         pieces = _cut_from(bench, source.cloth)
-        return Given(pieces, pieces[0].unit, ", ".join(f"{piece.count} × {piece.text}" for piece in pieces), f"the pieces cut from {source.cloth}")
+        return Given(
+            pieces,
+            pieces[0].unit,
+            ", ".join(f"{piece.count} × {piece.text}" for piece in pieces),
+            f"the pieces cut from {source.cloth}",
+        )
     if isinstance(source, Costs):
         items = _costs(bench, source)
         return Given(items, items[0].unit, "; ".join(f"{one.label} {one.text}" for one in items), "what the parts cost")
@@ -205,10 +242,11 @@ def _of_plan(bench: Bench, theirs: Input | None, source: str) -> Given | None:
 
 
 def _buys(part: Part, made: Answer) -> Iterator[tuple[Result, Buy]]:
-    """The results of a part that are bought."""
-    for result in made.results:
-        if result.key in part.buys:
-            yield result, part.buys[result.key]
+    """The results of a part that are bought, in the order that the plan has them."""
+    known = {result.key: result for result in made.results}
+    for name, buy in part.buys.items():
+        if name in known:
+            yield known[name], buy
 
 
 def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
@@ -218,7 +256,7 @@ def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
         bench.values.pop(Buy(thing).step, None)
         bench.spared.add(thing)
     for result, buy in _buys(part, made):
-        if buy.thing in bench.spared:
+        if buy.thing in bench.spared or Buy(buy.unless).step in bench.bought:
             continue
         priced = cost if result.key == part.costed else None
         bench.bought[buy.step] = (buy, result, priced)
@@ -251,8 +289,11 @@ def _unpriced(bench: Bench) -> Iterator[str]:
     run = bench.run
     totals = [source for part in run.rule.parts for source in part.given.values() if isinstance(source, Costs)]
     also = {thing: name for source in totals for thing, name in source.also.items()}
-    without = [buy.thing for buy, _, cost in bench.bought.values()
-               if cost is None and (buy.thing not in also or run.maybe(also[buy.thing]) is None)]  # fmt: skip
+    without = [
+        buy.thing
+        for buy, _, cost in bench.bought.values()
+        if cost is None and (buy.thing not in also or run.maybe(also[buy.thing]) is None)
+    ]
     if without and len(without) < len(bench.bought):
         yield f"Not in the cost, as no price was said: {', '.join(without)}."
 
@@ -263,7 +304,9 @@ def _headline(bench: Bench) -> str:
     if not said:
         return ""
     listed = said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
-    total = bench.values.get("total", bench.values.get("cost"))
+    costs = [cost for _, _, cost in bench.bought.values() if cost is not None]
+    lone = bench.values.get(f"{next(iter(bench.bought))}_cost") if len(costs) == len(said) == 1 else None
+    total = bench.values.get("total", bench.values.get("cost", lone))
     cost = f" It comes to {amount(total, bench.run.request.currency)}." if total is not None else ""
     return f"Buy {listed}.{cost}"
 
@@ -274,13 +317,21 @@ def _headline(bench: Bench) -> str:
 def _cut(bench: Bench, own: Run, line: CutLine) -> None:
     """A line of the cut list, and the piece for a lay when it has two sides."""
     try:
-        count, (width, wide), (length, long) = _count(bench, own, line.count), _side(own, line.width), _side(own, line.length)
+        count, (width, wide), (length, long) = (
+            _count(bench, own, line.count),
+            _side(own, line.width),
+            _side(own, line.length),
+        )
     except Needs:
         return
-    bench.rows.append(((line.piece, int(count), wide, long, line.cloth), (line.piece, str(count), wide, long, line.cloth)))
+    bench.rows.append(
+        ((line.piece, int(count), wide, long, line.cloth), (line.piece, str(count), wide, long, line.cloth))
+    )
     if width is not None and length is not None:
         unit = "in" if own.system == "in" else "cm"
-        bench.pieces.append(Cut(width, unit, f"{line.piece} {wide} × {long}", count, line.piece, length=length, cloth=line.cloth))
+        bench.pieces.append(
+            Cut(width, unit, f"{line.piece} {wide} × {long}", count, line.piece, length=length, cloth=line.cloth)
+        )
 
 
 def _count(bench: Bench, own: Run, name: str) -> Fraction:
@@ -318,5 +369,9 @@ def _cut_list(bench: Bench) -> Table | None:
 
 def _order(bench: Bench) -> Iterator[str]:
     for do in bench.run.rule.order:
-        if bench.run.holds(do.when) and (not do.parts or bench.runs.keys() & set(do.parts)) and not bench.runs.keys() & set(do.without):
+        if (
+            bench.run.holds(do.when)
+            and (not do.parts or bench.runs.keys() & set(do.parts))
+            and not bench.runs.keys() & set(do.without)
+        ):
             yield do.text

@@ -35,10 +35,12 @@ ONE_OFF = "one too few or too many"
 STEP_SHORT = "one step too few"
 WRONG_UNIT = "inches for centimetres"
 
-# What cloth sold as 44 in (112 cm) loses to its selvedges when 40 in (102 cm) of it is used; common practice, no source.
+# What cloth sold as 44 in (112 cm) loses to its selvedges when 40 in (102 cm) is used; common practice, no source.
 SELVEDGES = "4 in | 10 cm"
 USABLE = "usable"
-ALLOWANCES = frozenset(("allowance", "seam", "hem", "overlap", "ease", "extra", "turning", "join", "joins", "waste", "heading", "edge"))
+ALLOWANCES = frozenset(
+    ("allowance", "seam", "hem", "overlap", "ease", "extra", "turning", "join", "joins", "waste", "heading", "edge")
+)
 TWO, ONE, PI = Number(Fraction(2)), Number(Fraction(1)), Name("pi")
 
 RADIUS_TOLD = "You took the radius for the diameter, or the diameter for the radius."
@@ -88,7 +90,7 @@ def _nominal(rule: Rule, system: str) -> Iterator[Slip]:
 
 
 def _ignored(rule: Rule, in_formulas: tuple[Slip, ...]) -> Iterator[Slip]:
-    """An allowance left out wherever it comes in: one that some formula adds, or that an algorithm calls by such a name."""
+    """An allowance left out wherever it comes in: one that a formula adds, or an algorithm calls by such a name."""
     told = {slip.told for slip in in_formulas if slip.name == FORGOT}
     for item in rule.inputs:
         words = f"You left out {the(item.label)}."
@@ -133,7 +135,7 @@ def _left_out(rule: Rule, node: Node) -> Noted:
 
 
 def _is_allowance(rule: Rule, node: Node, last: bool) -> bool:
-    """Whether a term is made of inputs alone that the rule has a usual value for; one worked out counts in last place."""
+    """Whether a term is made of inputs alone that have a usual value; one that is worked out counts in last place."""
     inputs = [rule.input(name) for name in formula.names(node)]
     if not inputs or any(item is None for item in inputs):
         return False
@@ -162,7 +164,12 @@ def _doubled(rule: Rule, rest: Node) -> tuple[str, str]:
 
 def _turned(system: str, rule: Rule, node: Node) -> Noted:
     """Divided instead of multiplied, and the other way round, in the units a learner works in."""
-    if not isinstance(node, Binary) or node.op not in "*/" or not formula.names(node.left) or not formula.names(node.right):
+    if (
+        not isinstance(node, Binary)
+        or node.op not in "*/"
+        or not formula.names(node.left)
+        or not formula.names(node.right)
+    ):
         return
     other = "/" if node.op == "*" else "*"
     made: Node = Binary(other, node.left, node.right)
@@ -228,7 +235,9 @@ def _in_roundings(rule: Rule) -> Iterator[Slip]:
                 else f"You rounded {the(step.shown_label)} up, and there is not so much: round down."
             )
             turned = Rounding(how.name, _turn(how.inch), _turn(how.metric), how.bought)
-            yield Slip(ROUNDED_DOWN if up else ROUNDED_UP, told, step.name, _with_step(rule, replace(step, rounding=turned)))
+            yield Slip(
+                ROUNDED_DOWN if up else ROUNDED_UP, told, step.name, _with_step(rule, replace(step, rounding=turned))
+            )
 
 
 def _turn(how: Any) -> Any:

@@ -33,7 +33,7 @@ def text(node: Node) -> str:
 
 
 def changed_once(node: Node, change: Change) -> Iterator[tuple[Any, Node]]:
-    """The tree with each change made at one place of it, beside the change's note; conditions of if() stay as they are."""
+    """The tree with each change made at one place of it, beside the change's note; conditions of if() stay."""
     yield from change(node)
     if isinstance(node, Negate):
         yield from ((note, Negate(of)) for note, of in changed_once(node.of, change))

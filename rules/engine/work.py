@@ -57,7 +57,7 @@ def forwards(rule: Rule, request: Request, run: Run | None = None) -> Answer:
     wanted = verdict_first(rule, request, asked)
     results, head = _results(run, wanted)
     if head is None:
-        return incomplete(rule, request, wanted[:1] or list(rule.answers[:1] if rule.insists else rule.answers))
+        return incomplete(rule, request, wanted[:1] or ([rule_first(run)] if rule.insists else list(rule.answers)))
     return compose(run, results, asked=wanted[:1])
 
 
@@ -103,7 +103,7 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
             head = head or name
         except (Needs, NoAnswer) as error:
             run.back_to(before)  # what could not be worked used nothing and said nothing
-            if name in (wanted or (rule_first(run.rule),))[:1]:
+            if name in (wanted or (rule_first(run),))[:1]:
                 if isinstance(error, NoAnswer):
                     raise
                 return results, None
@@ -114,9 +114,11 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     return results, head
 
 
-def rule_first(rule: Rule) -> str:
-    """The answer a rule insists on when nothing in particular is asked, or ""."""
-    return rule.answers[0] if rule.insists else ""
+def rule_first(run: Run) -> str:
+    """The answer a rule insists on when nothing in particular is asked, or "": the first that the choices made allow."""
+    if not run.rule.insists:
+        return ""
+    return next((name for name in run.rule.answers if (step := run.rule.step(name)) and run.may_hold(step.when)), "")
 
 
 def result_of(run: Run, step: Step) -> Result:

@@ -26,7 +26,8 @@ from .width_swap import (
 LENGTHENING = Input(
     "lengthen", "lengthening", LENGTH,
     says=("longer", "lengthen", "lengthened", "lengthening", "add", "extra length", "taller", "more in length", "long"),
-    default=Default("0 cm", derived=True), spoken=True, sane="-1 m..1 m", practice="2 cm..10 cm by 1 cm", usual="0 cm..40 cm",
+    default=Default("0 cm", derived=True), spoken=True, sane="-1 m..1 m", practice="2 cm..10 cm by 1 cm",
+    usual="0 cm..40 cm",
 )  # fmt: skip
 REPEAT = Input(
     "repeat", "pattern repeat", LENGTH, says=("repeat", "pattern repeat", "check", "checks", "plaid", "stripe repeat",

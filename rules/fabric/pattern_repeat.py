@@ -49,7 +49,6 @@ PATTERN_REPEAT = Rule(
     answers=("cloth", "cut", "lost", "choose"),
     headline=("Buy {cloth}: cut each drop {cut}.", "Cut each drop {cut}."),
     source=COMMON_PRACTICE,
-    pairs=(("in_hand", "width"),),
     cautions=(Caution("To choose where the motif starts, buy one repeat more; a half-drop print needs half a repeat "
                       "more for every other drop"),),
     examples=(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Caution, Default, Input, Rule, Step
+from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
 
@@ -31,17 +31,15 @@ SHRINKAGE = Rule(
              says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
                    "start with", "yardage"),
              stated=("bought", "before the wash", "before washing")),
-        Step("lost", "What the wash takes", "cloth - needed", label="lost in the wash", unit=("in", "cm"),
-             says=("lost", "how much is lost")),
     ),
-    answers=("cloth", "lost"),
+    answers=("cloth",),
     headline=("Buy {cloth}.",),
     source="common practice; dividing by (1 - s): ForAllTex, shrinkage maths for pattern makers",
     cautions=(Caution("Wash a test square first, each way: warp and weft do not shrink alike"),),
     related=("shrink test",),
     examples=(
         "12 m wanted after the wash, shrinks 10%, buy how much -> 13.4 m",
-        "I need 3.2 m and the cloth shrinks 6% -> 3.5 m; 20.426 cm",
+        "I need 3.2 m and the cloth shrinks 6% -> 3.5 m",
         "need 4 yd, it loses 5 % in the wash, how much fabric to buy -> 4 1/4 yd",
         "bought 3 m before the wash, it will shrink 5 %, what length is left after -> 285 cm",
     ),
@@ -58,10 +56,12 @@ BEFORE = Input(
 SHRINK_TEST = Rule(
     topic="shrink test",
     family="fabric",
-    says=("shrink test", "test square", "what percentage did it shrink", "how much did it shrink",
+    says=("shrink test", "test square", "what percentage did it shrink",
+          "how much did it shrink",
           "what's the shrinkage",
           "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to",
-          "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent"),
+          "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent",
+          "percent shrinkage", "per cent shrinkage"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
@@ -91,8 +91,10 @@ SHRINK_TEST = Rule(
     headline=("It shrank {lengthways} lengthways and {crossways} across.", "It shrank {lengthways}."),
     sizes=(("before_across", "before"), ("after_across", "after")),
     source="arithmetic; the loss over the original, as AATCC TM 135 reckons dimensional change (to 0.1 %)",
-    cautions=(Caution("A length that grew is no shrinkage: check which is before and which after",
-                      when="after > before"),),
+    refusals=(
+        Refusal("after > before", "it would have grown, not shrunk. Say which is before the wash and which after, "
+                "such as: 100 cm before, 93 cm after."),
+    ),
     related=("shrinkage",),
     examples=(
         "I marked out a 20 cm square on the calico. After the wash it was 19 cm lengthways and 19.5 cm across. "

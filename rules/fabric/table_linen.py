@@ -7,7 +7,7 @@ from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
 
 WIDTH = Input(
-    "width", "fabric width", LENGTH, says=("fabric", "cloth", "fabric width", "wide fabric", "wide cloth",
+    "width", "fabric width", LENGTH, says=("fabric", "cloth", "fabric width", "wide", "wide fabric", "wide cloth",
                                            "cloth width", "roll", "bolt", "wide cotton", "wide linen"),
     ask="How wide is the cloth?", example="150 cm",
     sane="10 cm..5 m", usual="85 cm..3 m", practice="140 cm..180 cm by 10 cm",

@@ -24,6 +24,7 @@ SEAM = Input(
     "seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"), default="5/8 in | 1.5 cm",
     because="the usual seam allowance of home patterns", sane="0 cm..10 cm", practice="1/4 in..1 in by 1/8 in",
     usual="0 cm..4 cm",
+    spoken=True,
 )  # fmt: skip
 
 
@@ -31,4 +32,4 @@ def hem(inch_and_metric: str, because: str) -> Input:
     """A hem of a usual depth."""
     return Input("hem", "hem", LENGTH, says=("hem", "hem allowance", "deep hem"), default=Default(inch_and_metric,
         because),
-                 sane="0 cm..30 cm", practice="1/2 in..3 in by 1/4 in", usual="0 cm..12 cm")  # fmt: skip
+                 sane="0 cm..30 cm", practice="1/2 in..3 in by 1/4 in", usual="0 cm..12 cm", spoken=True)  # fmt: skip

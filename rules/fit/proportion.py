@@ -12,7 +12,7 @@ from ..engine.text import decimal
 ROUND_TO_DIAMETER = Rule(
     topic="round to diameter",
     family="fit",
-    says=(
+    says=("diameter of a circle", 
         "round to diameter",
         "diameter",
         "neck hole",

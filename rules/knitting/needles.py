@@ -53,13 +53,15 @@ def _look_up(run: Run) -> Outcome:
     system, name, found = _wanted(run, tool)
     if not found:
         raise Impossible(_not_listed(tool, system, name))
-    run.say(f"Look up {SYSTEMS[system]} {name}" if system != "mm" else f"Look up {name} mm", "", found[0].source, _row(found[0]))
+    run.say(f"Look up {SYSTEMS[system]} {name}" if system != "mm" else f"Look up {name} mm", "", found[0].source,
+            _row(found[0]))
     values: dict[str, object] = {}
     thickness = found[0].mm
     same = sizes_thick(tool, thickness)
     names = {key: next((getattr(one, key) for one in same if getattr(one, key)), "") for key in ("us", "uk", "japan")}
     if into in ("us", "uk", "japan") and not names[into]:
-        raise Impossible(f"the published lists have no {SYSTEMS[into]} size for {run.show_in(thickness, 'mm')}{_neighbours(tool, thickness, into)}")
+        raise Impossible(f"the published lists have no {SYSTEMS[into]} size for "
+                         f"{run.show_in(thickness, 'mm')}{_neighbours(tool, thickness, into)}")
     if into in names:
         values |= _named(into, names[into])
         values["also_mm"] = thickness
@@ -74,7 +76,8 @@ def _look_up(run: Run) -> Outcome:
             if names[key] and key != system:
                 values |= _named(key, names[key])
     others = sorted({one.mm for one in found if one.mm != thickness})
-    notes = [f"Another list gives {run.show_in(one.mm, 'mm')} for it ({one.source})." for one in found if one.mm in others]
+    notes = [f"Another list gives {run.show_in(one.mm, 'mm')} for it ({one.source})." for one in found
+             if one.mm in others]
     labels = {one.us for one in same if one.us} if into == "us" or system == "mm" else set()
     if len(labels) > 1:
         notes.append(f"The lists call it US {' and US '.join(sorted(labels))}.")
@@ -106,7 +109,8 @@ def _named(key: str, name: str) -> dict[str, object]:
 
 
 def _row(size: Size) -> str:
-    parts = [f"{float(size.mm):g} mm", size.us and f"US {size.us}", size.uk and f"old UK {size.uk}", size.japan and f"Japanese {size.japan}"]
+    parts = [f"{float(size.mm):g} mm", size.us and f"US {size.us}", size.uk and f"old UK {size.uk}",
+             size.japan and f"Japanese {size.japan}"]
     return ", ".join(part for part in parts if part)
 
 
@@ -122,21 +126,25 @@ def _neighbours(tool: str, thickness: Fraction, key: str) -> str:
 def _not_listed(tool: str, system: str, name: str) -> str:
     word = {"needle": "knitting needle", "hook": "crochet hook", "steel": "steel crochet hook"}[tool]
     if system == "mm":
-        return f"the published lists have no {word} of {name} mm{_neighbours(tool, Fraction(name), 'us')}. Ask again, such as: 4 mm needle in US size"
+        near = _neighbours(tool, Fraction(name), "us")
+        return f"the published lists have no {word} of {name} mm{near}. Ask again, such as: 4 mm needle in US size"
     return f"the published lists have no {SYSTEMS[system]} {word} {name}. Ask again, such as: US 7 needle in mm"
 
 
 _US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook")
-_UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size", "canadian", "old needle", "old pattern")
+_UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size",
+       "canadian", "old needle", "old pattern")
 
 
 def _lettered(letter: str) -> tuple[str, ...]:
     """How a hook's letter is said: H hook, size H crochet hook, hook size H."""
-    return (f"{letter} hook", f"hook {letter}", f"{letter} crochet hook", f"hook size {letter}", f"{letter} size hook", f"size {letter} hook")
+    return (f"{letter} hook", f"hook {letter}", f"{letter} crochet hook", f"hook size {letter}", f"{letter} size hook",
+            f"size {letter} hook")
 
 
 def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
-    return tuple(f"{lead} {name}" for name in names for lead in ("in", "to", "into", "as", "what", "which", "what is the", "what's the", "in old")) + tuple(
+    return tuple(f"{lead} {name}" for name in names for lead in ("in", "to", "into", "as", "what", "which",
+                                                                 "what is the", "what's the", "in old")) + tuple(
         f"{name} equivalent" for name in names
     ) + more  # fmt: skip
 
@@ -144,14 +152,17 @@ def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
 NEEDLE_OR_HOOK_SIZE = Rule(
     topic="needle or hook size",
     family="knitting",
-    says=("knitting needle", "knitting needles", "crochet hook", "needle", "needles", "hook", "knitting needle size", "crochet hook size", "steel hook",
+    says=("knitting needle", "knitting needles", "crochet hook", "needle", "needles", "hook", "knitting needle size",
+          "crochet hook size", "steel hook",
           "convert needle", "convert hook", "needle conversion", "knitting pins",
           *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
-        Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle", "hook", "us size", "uk size", "japanese", "old uk", "no."),
+        Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle",
+                                                  "hook", "us size", "uk size", "japanese", "old uk", "no."),
               ask="Which size, and in which system?", example="US 7", extra=True, sane="0..50", practice="2..10 by 1"),
-        Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric"), extra=True, sane="0.4 mm..60 mm", practice="3 mm..8 mm by 1/2 mm",
+        Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric"), extra=True, sane="0.4 mm..60 mm",
+              practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),
         choice("letter", "hook letter", {
             **{letter: _lettered(letter) for letter in LETTERS},
@@ -159,14 +170,19 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         }, default=Default("none", derived=True)),
         choice("tool", "needle or hook", {
             "needle": ("knitting needle", "needle", "knitting needles", "needles", "pins", "knitting pins"),
-            "hook": ("crochet hook", "hook", "hooks", "crochet"), "steel": ("steel hook", "steel crochet hook", "steel"),
+            "hook": ("crochet hook", "hook", "hooks", "crochet"), "steel": ("steel hook", "steel crochet hook",
+                                                                            "steel"),
         }, default="needle", because="no hook was named"),
-        Input("named", "system of the number", CHOICE, options={"us": _US, "uk": _UK, "japan": ("japanese", "japan", "jp")}, extra=True,
+        Input("named", "system of the number", CHOICE, options={"us": _US, "uk": _UK,
+                                                                "japan": ("japanese", "japan", "jp")}, extra=True,
               ask="Is that a US, an old UK or a Japanese size?", example="US"),
         choice("into", "system wanted", {
-            "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size", "what mm", "to metric"),
-            "us": _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size", "us hook size")),
-            "uk": _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size", "british size")),
+            "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size",
+                   "what mm", "to metric"),
+            "us": _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
+                         "us hook size")),
+            "uk": _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
+                         "british size")),
             "japan": _into(("japanese", "japanese size")), "all": ("all sizes",),
         }, default=Default("all", derived=True)),
     ),
@@ -178,7 +194,8 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         Step("also_mm", "Its thickness", kind=LENGTH, unit=("mm", "mm"), label="thickness, too"),
     ),
     answers=("mm", "us", "uk", "japan", "also_mm"),
-    headline=("It is {mm} thick.", "It is US size {us}, old UK size {uk}.", "It is US size {us}.", "It is old UK size {uk}.", "It is Japanese size {japan}."),
+    headline=("It is {mm} thick.", "It is US size {us}, old UK size {uk}.", "It is US size {us}.",
+              "It is old UK size {uk}.", "It is Japanese size {japan}."),
     algorithm=_look_up,
     no_unknown=("size", "thickness"),
     source="published needle and hook lists, each named beside its rows",

@@ -14,7 +14,9 @@ from itertools import pairwise
 
 # What each word of a row takes from the left needle and puts on the right.
 ACTIONS = {"m1": (0, 1), "kfb": (1, 2), "k2tog": (2, 1)}
-_WORD = re.compile(r"\s*(?:(?P<open>\()|(?P<close>\)\s*(?P<times>\d+)\s*times)|k(?P<plain>\d+)(?!tog)|(?P<action>m1|kfb|k2tog))\s*,?")
+_WORD = re.compile(
+    r"\s*(?:(?P<open>\()|(?P<close>\)\s*(?P<times>\d+)\s*times)|k(?P<plain>\d+)(?!tog)|(?P<action>m1|kfb|k2tog))\s*,?"
+)
 
 
 class RowError(ValueError):

@@ -37,7 +37,8 @@ def rows_worked(parts: list[tuple[int, int]]) -> list[int]:
 
 def in_words(parts: list[tuple[int, int]]) -> str:
     """The plan as a pattern says it: "every 6th row 5 times, then every 8th row 3 times"."""
-    return ", then ".join(f"every {ordinal(interval)} row {times} {'time' if times == 1 else 'times'}" for interval, times in parts)
+    return ", then ".join(f"every {ordinal(interval)} row {times} {'time' if times == 1 else 'times'}" for interval,
+                          times in parts)
 
 
 def ordinal(number: int) -> str:
@@ -62,7 +63,8 @@ def _shape(run: Run) -> Outcome:
     pairs = run.get("sides") == "right"
     if change % a_row:
         raise Impossible(
-            f"{change} stitches cannot be worked one at each end: two go in every shaping row, so the number must be even. The nearest "
+            f"{change} stitches cannot be worked one at each end: two go in every shaping row, so the number must be "
+            f"even. The nearest "
             f"possible are {change - 1} and {change + 1}; or work one of them at one end only"
         )
     times = change // a_row
@@ -70,28 +72,35 @@ def _shape(run: Run) -> Outcome:
     which = "right-side rows" if pairs else "rows after the first"
     if times > most:
         raise Impossible(
-            f"{times} shaping rows are needed, and {rows} rows hold only {most} {which}. The nearest possible is {most * a_row} stitches in "
+            f"{times} shaping rows are needed, and {rows} rows hold only {most} {which}. The nearest possible is "
+            f"{most * a_row} stitches in "
             f"{rows} rows, or {change} stitches in {times * 2 if pairs else times + 1} rows"
         )
     parts = plan(rows, times, pairs)
     if parts[0][0] == 1:
         parts.reverse()
     worked = rows_worked(parts)
-    assert len(worked) == times and worked[0] > 1 and worked[-1] <= rows, "the plan does not fit the rows"
+    assert len(worked) == times, "the plan has another number of shaping rows"
+    assert worked[0] > 1, "the plan shapes on the first row"
+    assert worked[-1] <= rows, "the plan does not fit the rows"
     _say(run, change, a_row, times, rows, pairs, parts)
-    values = {"plan": in_words(parts), "times": Fraction(times), "last": Fraction(worked[-1]), "plain_after": Fraction(rows - worked[-1])}
+    values = {"plan": in_words(parts), "times": Fraction(times), "last": Fraction(worked[-1]),
+              "plain_after": Fraction(rows - worked[-1])}
     note = f"Worked on rows {', '.join(map(str, worked[:40]))}{' and so on' if len(worked) > 40 else ''}."
     return Outcome(values, notes=(note,))
 
 
 def _say(run: Run, change: int, a_row: int, times: int, rows: int, pairs: bool, parts: list[tuple[int, int]]) -> None:
-    run.say("Divide the stitches by those worked in each shaping row", "shaping rows = stitches ÷ stitches a row", f"{change} ÷ {a_row}",
+    run.say("Divide the stitches by those worked in each shaping row", "shaping rows = stitches ÷ stitches a row",
+            f"{change} ÷ {a_row}",
             f"{times} shaping rows")
     if pairs:
-        run.say("Shaping is on right-side rows, so share out pairs of rows", "pairs of rows ÷ shaping rows", f"{rows // 2} ÷ {times}",
+        run.say("Shaping is on right-side rows, so share out pairs of rows", "pairs of rows ÷ shaping rows",
+                f"{rows // 2} ÷ {times}",
                 f"{rows // 2 // times}, {rows // 2 % times} over")
     else:
-        run.say("Share out the rows", "rows ÷ shaping rows", f"{rows} ÷ {times}", f"{rows // times}, {rows % times} over")
+        run.say("Share out the rows", "rows ÷ shaping rows", f"{rows} ÷ {times}",
+                f"{rows // times}, {rows % times} over")
     sums = " + ".join(f"{times_} × {interval}" for interval, times_ in parts)
     run.say("Add the intervals to check that they use up the rows", "", sums, f"{sum(i * t for i, t in parts)} rows")
 
@@ -99,41 +108,62 @@ def _say(run: Run, change: int, a_row: int, times: int, rows: int, pairs: bool, 
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",
     family="knitting",
-    says=("shape along rows", "shape", "shaping", "at each end", "each end", "both ends", "one end", "how often", "every how many rows", "sleeve shaping",
-          "increase rows", "decrease rows", "over rows", "every nth row", "each side", "neck edge", "at each side", "sleeve increases", "taper",
-          "waist shaping", "armhole shaping", "side edge", "along the rows", "right side rows", "v neck", "sleeve seam", "end of every"),
-    about="How often to increase or decrease at the edges so that the shaping is spread evenly over the rows, in two intervals.",
+    says=("shape along rows", "shape", "shaping", "at each end", "each end", "both ends", "one end", "how often",
+          "every how many rows", "sleeve shaping",
+          "increase rows", "decrease rows", "over rows", "every nth row", "each side", "neck edge", "at each side",
+          "sleeve increases", "taper",
+          "waist shaping", "armhole shaping", "side edge", "along the rows", "right side rows", "v neck", "sleeve seam",
+          "end of every"),
+    about="How often to increase or decrease at the edges so that the shaping is spread evenly over the rows, in two "
+          "intervals.",
     inputs=(
-        Input("start", "stitches at the start", STITCHES, says=("from", "start", "have", "begin with", "cuff", "cast on", "on the needle", "starting"),
+        Input("start", "stitches at the start", STITCHES, says=("from", "start", "have", "begin with", "cuff",
+                                                                "cast on", "on the needle", "starting"),
               extra=True, sane="1 st..5000 st", practice="40 st..80 st by 2 st"),
-        Input("total", "stitches at the end", STITCHES, says=("to", "until", "reach", "end with", "end up with", "wanted", "want", "top", "left", "remain",
+        Input("total", "stitches at the end", STITCHES, says=("to", "until", "reach", "end with", "end up with",
+                                                              "wanted", "want", "top", "left", "remain",
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("increase", "decrease", "inc", "dec", "add", "lose", "get rid of", "stitches", "take out", "sts", "in all", "altogether", "by",
+              says=("increase", "decrease", "inc", "dec", "add", "lose", "get rid of", "stitches", "take out", "sts",
+                    "in all", "altogether", "by",
                     "need to lose", "need to add", "remove"),
-              default=Default("=abs(total - start)", "The difference between the stitches at the start and at the end", derived=True,
+              default=Default("=abs(total - start)", "The difference between the stitches at the start and at the end",
+                              derived=True,
                               given=("start", "total")),
-              ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st", practice="8 st..40 st by 2 st"),
-        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across", "along"),
-              ask="Over how many rows?", example="96 rows", sane="2 row..5000 row", practice="40 row..120 row by 2 row"),
+              ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st",
+              practice="8 st..40 st by 2 st"),
+        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across",
+                                          "along"),
+              ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
+              practice="40 row..120 row by 2 row"),
         choice("ends", "at which ends", {
-            "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends", "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides", "one at each end", "1 at each end", "at each end", "either end", "both edges",
+            "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
+                     "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
+                     "one at each end", "1 at each end", "at each end", "either end", "both edges",
                      "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
-            "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge", "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge", "only at one end", "at one end", "armhole edge only",
-                    "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge", "1 side", "1 edge", "front slope"),
+            "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
+                    "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
+                    "only at one end", "at one end", "armhole edge only",
+                    "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
+                    "1 side", "1 edge", "front slope"),
         }, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {
-            "right": ("right side rows", "right side", "rs rows", "rs", "even rows", "right-side rows only", "only on right-side rows", "knit rows",
+            "right": ("right side rows", "right side", "rs rows", "rs", "even rows", "right-side rows only",
+                      "only on right-side rows", "knit rows",
                       "rs only"),
-            "any": ("any row", "right and wrong side", "wrong side too", "every row", "odd rows too", "in the round", "any rows", "rounds",
+            "any": ("any row", "right and wrong side", "wrong side too", "every row", "odd rows too", "in the round",
+                    "any rows", "rounds",
                     "both right and wrong side", "ws too", "wrong side rows too", "whole rows", "whichever row"),
         }, default="right", because="shaping is easiest to see and to count on right-side rows"),
     ),
     steps=(
-        Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many", "every how many rows", "shape", "how", "when", "which rows", "spread")),
-        Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row", says=("shaping rows", "how many times", "increase rows",
-                                                                                                    "decrease rows")),
+        Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many",
+                                                                            "every how many rows", "shape", "how",
+                                                                            "when", "which rows", "spread")),
+        Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row",
+             says=("shaping rows", "how many times", "increase rows",
+                   "decrease rows")),
         Step("last", "The row of the last shaping", kind=ROWS, label="rows used"),
         Step("plain_after", "Rows left to work plain after it", kind=ROWS, label="plain rows after the last shaping"),
     ),
@@ -144,12 +174,15 @@ SHAPE_ALONG_ROWS = Rule(
     no_unknown=("start", "total", "change", "rows"),
     source=ARITHMETIC,
     cautions=(Caution("Work the shaping a stitch or two in from the edge if the edge is to be sewn up or picked up"),),
-    notes=("Published plans put the longer or the shorter interval first; both are right, and the shorter comes first here.",),
+    notes=("Published plans put the longer or the shorter interval first; both are right, and the shorter comes first "
+           "here.",),
     examples=(
-        "I must increase from 48 to 72 stitches, one at each end, over 96 rows. How often? -> every 8th row 12 times; 12 rows",
+        "I must increase from 48 to 72 stitches, one at each end, over 96 rows. How often? -> every 8th row 12 times; "
+        "12 rows",
         "neck edge only, one end, dec 12 sts over 48 rows, how often -> every 4th row 12 times",
         "sleeve: inc 24 sts, one each end, in 84 rows -> every 6th row 6 times, then every 8th row 6 times; 84 rows",
-        "shape a sleeve from 38 to 60 stitches over 108 rows on any row -> every 9th row 2 times, then every 10th row 9 times",
+        "shape a sleeve from 38 to 60 stitches over 108 rows on any row -> every 9th row 2 times, then every 10th row "
+        "9 times",
     ),
     related=("evenly spaced increases", "rows for a length"),
 )

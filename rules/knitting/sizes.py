@@ -60,14 +60,16 @@ def _look_up(run: Run) -> Outcome:
     rows = _matches(run)
     if not rows:
         listed = list(dict.fromkeys(row.size for row in SIZES if row.measure == run.get("measure")))[:14]
-        raise Impossible(f"the published tables give no {run.get('measure').replace('_', ' ')} for that size; they have: {', '.join(listed)}")
+        raise Impossible(f"the published tables give no {run.get('measure').replace('_', ' ')} for that size; they "
+                         f"have: {', '.join(listed)}")
     first, *others = rows
     run.say("Find the row of the published table", "", first.source, f"{_named(first)}: {first.value} {first.unit}")
     values: dict[str, object] = {"range": _text(first)}
     if "x" not in first.value:
         low, high = _ends(first)
         values |= {"low": low, "high": high}
-    notes = [f"From: {first.source}.", *(f"Another list: {_named(row)}, {_text(row)} ({row.source})." for row in others if _text(row) != _text(first))]
+    notes = [f"From: {first.source}.", *(f"Another list: {_named(row)}, {_text(row)} ({row.source})." for row in others
+                                         if _text(row) != _text(first))]
     return Outcome(values, notes=tuple(dict.fromkeys(notes)))
 
 
@@ -95,35 +97,49 @@ def _size_words(size: str) -> tuple[str, ...]:
 
 
 _SIZES = {size: _size_words(size) for size in dict.fromkeys(row.size for row in SIZES)}
-_ALIASES = {"S": ("small",), "M": ("medium",), "L": ("large",), "XL": ("extra large",), "Toddler": ("toddler",), "Newborn": ("newborn", "new baby")}
+_ALIASES = {"S": ("small",), "M": ("medium",), "L": ("large",), "XL": ("extra large",), "Toddler": ("toddler",),
+            "Newborn": ("newborn", "new baby")}
 
 KNITTING_SIZES = Rule(
     topic="knitting sizes",
     family="knitting",
-    says=("size chart", "standard size", "average", "usual", "body measurements", "size table", "knitting sizes", "typical", "sizing", "standard sizes", "normal size"),
+    says=("size chart", "standard size", "average", "usual", "body measurements", "size table", "knitting sizes",
+          "typical", "sizing", "standard sizes", "normal size"),
     about="A body, head, hat, foot, hand or blanket size by the published tables, for an age or a named size.",
     inputs=(
         choice("measure", "measure", {
-            "chest": ("chest",), "bust": ("bust",), "waist": ("waist",), "hip": ("hip", "hips"), "back waist length": ("back waist length", "back waist", "nape to waist"),
-            "cross back": ("cross back", "back width", "shoulder to shoulder"), "upper arm": ("upper arm", "bicep"), "armhole depth": ("armhole depth", "armhole"),
-            "sleeve length": ("sleeve length", "sleeve", "arm length"), "head": ("head", "head circumference", "head size"),
-            "hat girth": ("hat circumference", "hat girth", "hat size"), "hat length": ("hat length", "hat height", "hat depth", "deep a hat", "tall a hat"),
-            "crown to brow": ("crown to brow",), "foot length": ("foot length", "foot", "sole"), "foot girth": ("foot girth", "foot circumference", "ankle"),
-            "hand": ("hand", "hand circumference", "glove", "mitten"), "blanket": ("blanket", "afghan", "throw"), "mattress": ("mattress", "mattress top"),
-            "finished sweater chest": ("finished sweater", "finished chest"), "underarm to waist": ("underarm to waist",),
+            "chest": ("chest",), "bust": ("bust",), "waist": ("waist",), "hip": ("hip", "hips"),
+            "back waist length": ("back waist length", "back waist", "nape to waist"),
+            "cross back": ("cross back", "back width", "shoulder to shoulder"), "upper arm": ("upper arm", "bicep"),
+            "armhole depth": ("armhole depth", "armhole"),
+            "sleeve length": ("sleeve length", "sleeve", "arm length"),
+            "head": ("head", "head circumference", "head size"),
+            "hat girth": ("hat circumference", "hat girth", "hat size"),
+            "hat length": ("hat length", "hat height", "hat depth", "deep a hat", "tall a hat"),
+            "crown to brow": ("crown to brow",), "foot length": ("foot length", "foot", "sole"),
+            "foot girth": ("foot girth", "foot circumference", "ankle"),
+            "hand": ("hand", "hand circumference", "glove", "mitten"), "blanket": ("blanket", "afghan", "throw"),
+            "mattress": ("mattress", "mattress top"),
+            "finished sweater chest": ("finished sweater", "finished chest"),
+            "underarm to waist": ("underarm to waist",),
         }, ask="Which measure: chest, head, foot length, hat length, blanket, ...?", example="chest"),
         Input("who", "wearer", CHOICE, options={
-            "woman": ("woman", "women", "lady", "ladies", "female"), "man": ("man", "men", "male", "gents"), "child": ("child", "children", "kid"), "baby": ("baby", "infant"),
+            "woman": ("woman", "women", "lady", "ladies", "female"), "man": ("man", "men", "male", "gents"),
+            "child": ("child", "children", "kid"), "baby": ("baby", "infant"),
             "boy": ("boy",), "girl": ("girl",), "adult": ("unisex",), "any": ("anyone",),
         }, default=Default("any", derived=True)),
-        Input("size", "size", CHOICE, options={**{size: (*words, *_ALIASES.get(size, ())) for size, words in _SIZES.items()}, "none": ("no size",)},
+        Input("size", "size", CHOICE, options={**{size: (*words, *_ALIASES.get(size, ())) for size,
+                                                  words in _SIZES.items()}, "none": ("no size",)},
               default=Default("none", derived=True)),
-        Input("years", "age in years", COUNT, noun="year", says=("age", "aged", "years old", "year old", "years", "age of", "yr", "yrs", "size"),
+        Input("years", "age in years", COUNT, noun="year", says=("age", "aged", "years old", "year old", "years",
+                                                                 "age of", "yr", "yrs", "size"),
               ask="For which age, or which size?", example="4 years", extra=True, sane="0..18", practice="2..10 by 1"),
-        Input("months", "age in months", COUNT, noun="month", says=("months", "months old", "month old", "mths"), extra=True, sane="0..60", practice="3..24 by 3"),
+        Input("months", "age in months", COUNT, noun="month", says=("months", "months old", "month old", "mths"),
+              extra=True, sane="0..60", practice="3..24 by 3"),
     ),
     steps=(
-        Step("range", "The row's value", kind=TEXT, label="size", says=("size", "chest", "head", "foot", "how big", "how long", "length")),
+        Step("range", "The row's value", kind=TEXT, label="size", says=("size", "chest", "head", "foot", "how big",
+                                                                        "how long", "length")),
         Step("low", "Its lower end", kind=LENGTH, rounding=BODY, label="at least"),
         Step("high", "Its upper end", kind=LENGTH, rounding=BODY, label="at most"),
     ),

@@ -16,16 +16,22 @@ ABBREVIATIONS = {
     "kfb": "k5 = knit 5; kfb = knit into the front and back of one stitch, making two of it.",
     "k2tog": "k5 = knit 5; k2tog = knit two together.",
 }
-HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from", "stitches", "sts",
-        "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of", "in a row of")  # fmt: skip
-WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to", "stitches to", "sts to", "until", "finish with", "pattern wants",
-        "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to", "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes", "total")  # fmt: skip
+HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from",
+        "stitches", "sts",
+        "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of",
+        "in a row of")  # fmt: skip
+WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
+        "stitches to", "sts to", "until", "finish with", "pattern wants",
+        "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
+        "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes",
+        "total")  # fmt: skip
 
 
 def _start(name: str = "stitches") -> Input:
     return Input(
         name, "stitches on the needle", STITCHES, says=HAVE,
-        ask="How many stitches are on the needle?", example="75 stitches", sane="2 st..5000 st", practice="40 st..160 st by 4 st", usual="12 st..800 st",
+        ask="How many stitches are on the needle?", example="75 stitches", sane="2 st..5000 st",
+        practice="40 st..160 st by 4 st", usual="12 st..800 st",
     )  # fmt: skip
 
 
@@ -44,7 +50,7 @@ def row_text(stitches: int, count: int, action: str, in_round: bool) -> str:
 
 
 def _interval_to_split(intervals: list[int]) -> int:
-    """Which size of interval goes half to each end: one that can be halved, else the commoner, so that both sizes still show."""
+    """Which size of interval goes half to each end: one that halves, else the commoner, so that both still show."""
     small, large = min(intervals), max(intervals)
     if small < 2:
         return large
@@ -68,7 +74,8 @@ def _work(run: Run, action: str, count: int) -> Outcome:
     if count > most:
         end = stitches + most * (made - used)
         raise Impossible(
-            f"{action} cannot be worked {count} times in one {where} of {stitches} stitches. The nearest possible is {most} times, which "
+            f"{action} cannot be worked {count} times in one {where} of {stitches} stitches. The nearest possible is "
+            f"{most} times, which "
             f"leaves {end} stitches; work the rest in another {where}, such as: {most} in {stitches} stitches"
         )
     text = row_text(stitches, count, action, in_round)
@@ -82,7 +89,8 @@ def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text:
     used, made = ACTIONS[action]
     plain = stitches - used * count
     if used:
-        run.say(f"Each {action} uses up {used} of the stitches; take them off", "stitches − used", f"{stitches} − {count} × {used}",
+        run.say(f"Each {action} uses up {used} of the stitches; take them off", "stitches − used",
+                f"{stitches} − {count} × {used}",
                 f"{plain} plain stitches")
     low, high = plain // count, -(-plain // count)
     sizes = f"intervals of {low}" if low == high else f"intervals of {low} and of {high}"
@@ -91,53 +99,66 @@ def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text:
         run.say("Flat, put half an interval at both ends, the larger half last")
     else:
         run.say("In the round there are no ends: every interval is whole")
-    run.say("Knit the row it gives and count", "stitches used; stitches left", text, f"{stitches} used, {stitches + count * (made - used)} left")
+    run.say("Knit the row it gives and count", "stitches used; stitches left", text,
+            f"{stitches} used, {stitches + count * (made - used)} left")
 
 
 def _increase(run: Run) -> Outcome:
     stitches, total = run.get("stitches"), run.get("total")
     if total <= stitches:
-        raise Impossible(f"{int(total)} is not more than {int(stitches)} stitches, so there is nothing to increase. Ask for decreases, "
-                         f"such as: decrease from {int(stitches)} to {int(total)} stitches evenly" if total < stitches else
-                         f"there are {int(stitches)} stitches already. Give a larger number wanted, such as: increase from 75 to 84")
+        raise Impossible(f"{int(total)} is not more than {int(stitches)} stitches, so there is nothing to increase. "
+                         f"Ask for decreases, "
+                         f"such as: decrease from {int(stitches)} to {int(total)} stitches evenly" if total < stitches
+                         else
+                         f"there are {int(stitches)} stitches already. Give a larger number wanted, such as: increase "
+                         f"from 75 to 84")
     return _work(run, run.get("method"), int(run.get("add")))
 
 
 def _decrease(run: Run) -> Outcome:
     stitches, total = run.get("stitches"), run.get("total")
     if total >= stitches or total < 1:
-        raise Impossible(f"decreasing cannot bring {int(stitches)} stitches to {int(total)}. Give a smaller number wanted, of one or more, "
+        raise Impossible(f"decreasing cannot bring {int(stitches)} stitches to {int(total)}. Give a smaller number "
+                         f"wanted, of one or more, "
                          "such as: decrease from 96 to 84 evenly")
     return _work(run, "k2tog", int(run.get("lose")))
 
 
-_ROW = ("row", "instruction", "how", "spread", "evenly", "where", "how often", "every how many", "write the row", "spacing")
+_ROW = ("row", "instruction", "how", "spread", "evenly", "where", "how often", "every how many", "write the row",
+        "spacing")
 
 EVENLY_SPACED_INCREASES = Rule(
     topic="evenly spaced increases",
     family="knitting",
-    says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases", "add stitches evenly", "inc evenly",
-          "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row", "increase round", "add"),
+    says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases",
+          "add stitches evenly", "inc evenly",
+          "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
+          "increase round", "add"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
-        Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding", "extra", "new stitches",
+        Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding",
+                                                        "extra", "new stitches",
                                                         "more stitches", "by", "increases", "make"),
               default=Default("=total - stitches", "Take what is on the needle from what is wanted", derived=True),
-              ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st", practice="4 st..20 st by 1 st"),
+              ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st",
+              practice="4 st..20 st by 1 st"),
         Input("total", "stitches wanted", STITCHES, says=WANT,
               default=Default("=stitches + add", "Add the new stitches to those on the needle", derived=True),
               ask="How many stitches are wanted after the row?", example="84 stitches", sane="1 st..10000 st"),
         FLAT_OR_ROUND,
         choice("method", "increase", {
-            "m1": ("make one", "make ones", "make 1", "m1", "lifted", "lift the strand", "m1l", "m1r", "raised increase", "bar between"),
-            "kfb": ("kfb", "front and back", "knit front and back", "knitting front and back", "knit into front and back",
+            "m1": ("make one", "make ones", "make 1", "m1", "lifted", "lift the strand", "m1l", "m1r",
+                   "raised increase", "bar between"),
+            "kfb": ("kfb", "front and back", "knit front and back", "knitting front and back",
+                    "knit into front and back",
                     "into the front and back", "inc 1", "bar increase", "kf&b", "front and the back"),
         }, default="m1", because="it adds a stitch between two and uses none up"),
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
+             says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -146,10 +167,12 @@ EVENLY_SPACED_INCREASES = Rule(
     no_unknown=("stitches", "add", "total"),
     source=ARITHMETIC,
     cautions=(
-        Caution("Knitting front and back leaves a small bar, which shows in stripes and plain work; make-one hides better",
+        Caution("Knitting front and back leaves a small bar, which shows in stripes and plain work; make-one hides "
+                "better",
                 when="add > 0", mentions=("kfb",)),
     ),
-    notes=("Some published rows divide by one more than the number of increases, so that a whole interval lies at both ends; "
+    notes=("Some published rows divide by one more than the number of increases, so that a whole interval lies at both "
+           "ends; "
            "both are even spacing.",),
     examples=(
         "I have 75 stitches and the pattern wants 84, spread the increases along the row, worked flat -> "
@@ -164,16 +187,20 @@ EVENLY_SPACED_INCREASES = Rule(
 EVENLY_SPACED_DECREASES = Rule(
     topic="evenly spaced decreases",
     family="knitting",
-    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose", "get rid of",
-          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
+    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose",
+          "get rid of",
+          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
+          "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
-        Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by", "losing", "get rid of",
+        Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by",
+                                                          "losing", "get rid of",
                                                           "take out", "by", "reduce by", "away", "decreases", "remove"),
               default=Default("=stitches - total", "Take what is wanted from what is on the needle", derived=True),
-              ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st", practice="4 st..20 st by 1 st"),
+              ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st",
+              practice="4 st..20 st by 1 st"),
         Input("total", "stitches wanted", STITCHES, says=WANT,
               default=Default("=stitches - lose", "Take the lost stitches from those on the needle", derived=True),
               ask="How many stitches are wanted after the row?", example="84 stitches", sane="1 st..10000 st"),
@@ -181,7 +208,8 @@ EVENLY_SPACED_DECREASES = Rule(
     ),
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
-        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after", says=("end up with", "stitches after")),
+        Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
+             says=("end up with", "stitches after")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),

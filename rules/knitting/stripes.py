@@ -43,7 +43,7 @@ class Stripes:
 
 
 def rows_by_colour(sequence: Stripes, rows: Fraction) -> tuple[dict[str, Fraction], Stripe, Fraction]:
-    """Rows of each colour when the repeat is worked over so many rows; the stripe it ends in, and how much of it is worked."""
+    """Rows of each colour when the repeat is worked over so many rows; the stripe it ends in, and its rows worked."""
     counts = dict.fromkeys(sequence.colours, Fraction(0))
     left, last = rows, (sequence.stripes[-1], Fraction(0))
     while left > 0:
@@ -62,21 +62,25 @@ def _stripe(run: Run) -> Outcome:
     if any(one.rows <= 0 or one.rows.denominator != 1 for one in sequence.stripes):
         raise Impossible("a stripe must have a whole number of rows, such as: 4 rows navy, 2 rows white")
     if len(sequence.colours) > MOST_COLOURS:
-        raise Impossible(f"I keep count of {MOST_COLOURS} colours at most; leave some out, such as: 4 rows navy, 2 rows white")
+        raise Impossible(f"I keep count of {MOST_COLOURS} colours at most; leave some out, such as: 4 rows navy, 2 "
+                         f"rows white")
     repeat = sequence.repeat
-    run.say("Add the stripes for the rows of one repeat", "", " + ".join(f"{one.rows} {one.colour}" for one in sequence.stripes), f"{repeat} rows")
+    run.say("Add the stripes for the rows of one repeat", "", " + ".join(f"{one.rows} {one.colour}"
+                                                                         for one in sequence.stripes), f"{repeat} rows")
     values: dict[str, object] = {"repeat": repeat}
     labels = {}
     even = all(one.rows % 2 == 0 for one in sequence.stripes)
     values["carry"] = (
         "carry the yarns up the side: every stripe is of even rows" if even
-        else "a stripe of odd rows ends at the other edge: cut the yarn, or work on a circular needle and slide the stitches back"
+        else "a stripe of odd rows ends at the other edge: cut the yarn, or work on a circular needle and slide the "
+             "stitches back"
     )  # fmt: skip
     rows = run.maybe("rows")
     if rows is None:
         return Outcome(values)
     counts, last, worked = rows_by_colour(sequence, rows)
-    run.say("Divide the rows by the repeat", "rows ÷ rows of a repeat", f"{rows} ÷ {repeat}", f"{rows // repeat} whole repeats, {rows % repeat} rows over")
+    run.say("Divide the rows by the repeat", "rows ÷ rows of a repeat", f"{rows} ÷ {repeat}",
+            f"{rows // repeat} whole repeats, {rows % repeat} rows over")
     for number, colour in enumerate(sequence.colours, start=1):
         values[f"rows_{number}"] = counts[colour]
         labels[f"rows_{number}"] = f"rows of {colour}"
@@ -98,9 +102,11 @@ def _each_colour() -> tuple[Step, ...]:
         says = ("how many rows", "rows") if number == 1 else ()
         steps += [
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
-            Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"), label=f"yarn in colour {number}",
+            Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
+                 label=f"yarn in colour {number}",
                  says=("how much yarn", "yarn") if number == 1 else ()),
-            Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT, label=f"weight of colour {number}",
+            Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
+                 label=f"weight of colour {number}",
                  says=("how much wool", "how many grams", "grams") if number == 1 else ()),
         ]
     return tuple(steps)
@@ -116,20 +122,30 @@ STRIPES_RULE = Rule(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",
               example="4 rows navy, 2 rows white"),
         Input("rows", "rows in all", ROWS, says=("over", "rows", "in all", "total", "altogether", "for"),
-              default=Default("=length * row_tension", "The length at the row tension", derived=True, given=("length",)),
-              ask="How many rows are there in all?", example="132 rows", sane="1 row..20000 row", practice="60 row..240 row by 12 row"),
-        Input("length", "length", LENGTH, says=("long", "length", "tall"), axis="length", extra=True, sane="1 cm..20 m"),
+              default=Default("=length * row_tension", "The length at the row tension", derived=True,
+                              given=("length",)),
+              ask="How many rows are there in all?", example="132 rows", sane="1 row..20000 row",
+              practice="60 row..240 row by 12 row"),
+        Input("length", "length", LENGTH, says=("long", "length", "tall"), axis="length", extra=True,
+              sane="1 cm..20 m"),
         replace(ROW_TENSION, spoken=True),
-        Input("colours", "colours", COUNT, noun="colour", says=("colours", "colour"), extra=True, sane="1..50", spoken=True),
-        Input("yarn", "yarn in all", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn"), extra=True, sane="1 m..100 km", usual="20 m..20 km"),
-        Input("weight", "yarn weight in all", MASS, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool", "weight"), extra=True, sane="1 g..50 kg"),
+        Input("colours", "colours", COUNT, noun="colour", says=("colours", "colour"), extra=True, sane="1..50",
+              spoken=True),
+        Input("yarn", "yarn in all", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn"), extra=True,
+              sane="1 m..100 km", usual="20 m..20 km"),
+        Input("weight", "yarn weight in all", MASS, says=("yarn", "wool", "takes", "uses", "of yarn", "of wool",
+                                                          "weight"), extra=True, sane="1 g..50 kg"),
     ),
     steps=(
-        Step("repeat", "Rows in one repeat", kind=ROWS, label="rows in a repeat", says=("repeat", "rows in a repeat", "one repeat")),
+        Step("repeat", "Rows in one repeat", kind=ROWS, label="rows in a repeat",
+             says=("repeat", "rows in a repeat", "one repeat")),
         *_each_colour(),
-        Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat", says=("how many repeats", "repeats")),
-        Step("ends", "Where it ends", kind=TEXT, label="end of the work", says=("where does it end", "where it ends", "which colour last", "end")),
-        Step("carry", "Carrying the yarn", kind=TEXT, label="carrying the yarn", says=("carry", "carry up", "cut the yarn")),
+        Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat",
+             says=("how many repeats", "repeats")),
+        Step("ends", "Where it ends", kind=TEXT, label="end of the work",
+             says=("where does it end", "where it ends", "which colour last", "end")),
+        Step("carry", "Carrying the yarn", kind=TEXT, label="carrying the yarn",
+             says=("carry", "carry up", "cut the yarn")),
     ),
     answers=(*_NAMES, "repeat", "repeats", "ends", "carry"),
     algorithm=_stripe,
@@ -137,7 +153,8 @@ STRIPES_RULE = Rule(
     source=ARITHMETIC,
     notes=("Yarn is shared by rows, all rows being of one width.",),
     examples=(
-        "Stripes of 4 rows navy, 2 rows white and 6 rows grey over 132 rows. How many rows are grey? -> 66 rows; 44 rows; 22 rows",
+        "Stripes of 4 rows navy, 2 rows white and 6 rows grey over 132 rows. How many rows are grey? -> 66 rows; 44 "
+        "rows; 22 rows",
         "stripes 2 rows A, 2 rows B, 1 row C over 100 rows, 900 m of yarn -> 40 rows; 20 rows; 360 m; 180 m",
         "striped scarf: red 6 rows, cream 4 rows, 200 rows in all -> 120 rows; 80 rows",
     ),

@@ -9,7 +9,8 @@ SANE_STITCHES = "1 st/10cm..250 st/10cm"
 SANE_ROWS = "1 row/10cm..350 row/10cm"
 
 STITCH_TENSION = Input(
-    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "knit at", "knitted to"),
+    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per",
+                                                    "knit at", "knitted to"),
     ask="What is your tension: how many stitches to 10 cm or 4 in?", example="22 sts to 10 cm",
     sane=SANE_STITCHES, practice="14 st/10cm..32 st/10cm by 1 st/10cm", usual="4 st/10cm..60 st/10cm",
 )  # fmt: skip
@@ -18,11 +19,14 @@ ROW_TENSION = Input(
     ask="What is your row tension: how many rows to 10 cm or 4 in?", example="30 rows to 10 cm",
     sane=SANE_ROWS, practice="18 row/10cm..44 row/10cm by 2 row/10cm", usual="4 row/10cm..90 row/10cm",
 )  # fmt: skip
-MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat", "divisible by", "repeat",
+MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
+                  "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is")  # fmt: skip
-EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge", "balancing stitches", "seam stitches")
+EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
+              "balancing stitches", "seam stitches")
 MULTIPLE = Input(
-    "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st", because="no pattern repeat was named",
+    "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st",
+    because="no pattern repeat was named",
     sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st", spoken=True,
 )  # fmt: skip
 EDGE_STITCHES = Input(
@@ -33,9 +37,11 @@ EDGE_STITCHES = Input(
 FLAT_OR_ROUND = choice(
     "held", "how it is worked",
     {
-        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row", "straight needles",
+        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row",
+                 "straight needles",
                  "not in the round", "on straights", "to and fro"),
-        "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle", "dpns", "on dpns",
+        "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle",
+                  "dpns", "on dpns",
                   "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",

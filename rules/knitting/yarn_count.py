@@ -17,8 +17,10 @@ YARD = factor("yd") / factor("m")
 POUND = factor("lb")
 # Yards in the hank of which one to the pound is count 1.
 HANKS = {"Ne": 840, "worsted": 560, "linen": 300, "cut": 300, "run": 1600, "yorkshire": 256}
-NAMES = {"tex": "tex", "dtex": "dtex", "denier": "denier", "Nm": "metric count Nm", "Ne": "cotton count Ne", "worsted": "worsted count", "linen": "linen lea",
-         "cut": "woollen cut", "run": "woollen run", "yorkshire": "Yorkshire skeins", "m100": "metres to 100 g", "ydlb": "yards to the pound"}  # fmt: skip
+NAMES = {"tex": "tex", "dtex": "dtex", "denier": "denier", "Nm": "metric count Nm", "Ne": "cotton count Ne",
+         "worsted": "worsted count", "linen": "linen lea",
+         "cut": "woollen cut", "run": "woollen run", "yorkshire": "Yorkshire skeins", "m100": "metres to 100 g",
+         "ydlb": "yards to the pound"}  # fmt: skip
 DIRECT = {"tex": Fraction(1), "dtex": Fraction(1, 10), "denier": Fraction(1, 9)}
 
 
@@ -31,7 +33,7 @@ class Count:
 
 
 def metres_a_gram(count: Count) -> Fraction:
-    """Any count as metres to a gram, which is Nm. tex is grams to 1000 m (ISO 1144); a count by hanks is hanks to the pound.
+    """Any count as metres to a gram, which is Nm. tex: grams to 1000 m (ISO 1144); by hanks: hanks to the pound.
 
     >>> metres_a_gram(Count("tex", Fraction(40))), metres_a_gram(Count("Nm", Fraction(14)))
     (Fraction(25, 1), Fraction(14, 1))
@@ -69,13 +71,16 @@ def _convert(run: Run) -> Outcome:
         raise Impossible("a yarn count must be more than nothing, such as: 40 tex in denier")
     nm = metres_a_gram(count) / run.get("strands")
     own = NAMES.get(count.system, "length by weight")
-    run.say(f"Turn the {own} into metres to a gram (Nm)", _into_words(count.system), f"{float(count.number):g}", f"{float(metres_a_gram(count)):.4g} m to a gram")
+    run.say(f"Turn the {own} into metres to a gram (Nm)", _into_words(count.system), f"{float(count.number):g}",
+            f"{float(metres_a_gram(count)):.4g} m to a gram")
     if run.get("strands") != 1:
-        run.say("Strands held together weigh as many times as much a metre", "metres to a gram ÷ strands", "", f"{float(nm):.4g} m to a gram")
+        run.say("Strands held together weigh as many times as much a metre", "metres to a gram ÷ strands", "",
+                f"{float(nm):.4g} m to a gram")
     into = "m100" if run.was_given("per") and not run.was_given("into") else run.get("into")
     if into == count.system:
         into = "m100" if count.system == "tex" else "tex"
-    systems = [into, *(one for one in ("tex", "denier", "dtex", "Nm", "Ne", "worsted", "m100", "ydlb") if one not in (into, count.system))]
+    systems = [into, *(one for one in ("tex", "denier", "dtex", "Nm", "Ne", "worsted", "m100",
+                                       "ydlb") if one not in (into, count.system))]
     run.say(f"Turn that into {NAMES[into]}", _out_words(into), "", f"{float(in_system(nm, into)):.6g}")
     values: dict[str, object] = {}
     labels: dict[str, str] = {}
@@ -96,8 +101,10 @@ def _into_words(system: str) -> str:
 
 
 def _out_words(system: str) -> str:
-    return {"m100": "metres to a gram × 100", "ydlb": "metres to a gram × 453.59237 ÷ 0.9144", "Nm": "metres to a gram"}.get(
-        system, f"1000 ÷ metres to a gram, ÷ {DIRECT[system]}" if system in DIRECT else f"yards to the pound ÷ {HANKS.get(system, 1)}"
+    return {"m100": "metres to a gram × 100", "ydlb": "metres to a gram × 453.59237 ÷ 0.9144",
+            "Nm": "metres to a gram"}.get(
+        system, f"1000 ÷ metres to a gram, ÷ {DIRECT[system]}" if system in DIRECT
+        else f"yards to the pound ÷ {HANKS.get(system, 1)}"
     )  # fmt: skip
 
 
@@ -107,7 +114,8 @@ def _steps() -> tuple[Step, ...]:
         for system in NAMES:
             kind = LINEAR if system in DIRECT else RATIO
             unit = (system, system) if system in DIRECT else None
-            found.append(Step(f"{prefix}_{system}", "Turn it into the other system", kind=kind, unit=unit, label=f"{NAMES[system]}{'' if prefix == 'first' else ', too'}",
+            found.append(Step(f"{prefix}_{system}", "Turn it into the other system", kind=kind, unit=unit,
+                              label=f"{NAMES[system]}{'' if prefix == 'first' else ', too'}",
                               rounding=_rounding(system)))
     return tuple(found)
 
@@ -118,29 +126,40 @@ _STEPS = _steps()
 YARN_COUNT_RULE = Rule(
     topic="yarn count",
     family="knitting",
-    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count", "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton", "worsted",
+    says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count",
+          "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton",
+          "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(
         Input("count", "yarn count", YARN_COUNT, ask="What is the count, and in which system?", example="40 tex"),
         choice("into", "system wanted", {
             "tex": ("tex",), "denier": ("denier", "den"), "dtex": ("dtex", "decitex"), "Nm": ("nm", "metric count"),
-            "Ne": ("ne", "cotton count", "english count"), "worsted": ("worsted count", "worsted"), "linen": ("linen lea", "lea"),
-            "run": ("woollen run", "woolen run", "run"), "cut": ("woollen cut", "woolen cut"), "yorkshire": ("yorkshire skeins",),
-            "m100": ("in metres", "how many metres", "metres per", "how many metres per", "metreage", "metres to", "metres in", "how long is"),
-            "ydlb": ("yards per pound", "yd per lb", "yards to the pound", "yards a pound", "ypp", "yd/lb", "in yards", "yards in a pound", "how many yards", "how many yards per pound", "yardage"),
+            "Ne": ("ne", "cotton count", "english count"), "worsted": ("worsted count", "worsted"),
+            "linen": ("linen lea", "lea"),
+            "run": ("woollen run", "woolen run", "run"), "cut": ("woollen cut", "woolen cut"),
+            "yorkshire": ("yorkshire skeins",),
+            "m100": ("in metres", "how many metres", "metres per", "how many metres per", "metreage", "metres to",
+                     "metres in", "how long is"),
+            "ydlb": ("yards per pound", "yd per lb", "yards to the pound", "yards a pound", "ypp", "yd/lb", "in yards",
+                     "yards in a pound", "how many yards", "how many yards per pound", "yardage"),
         }, default="tex", because="the system of ISO 1144"),
-        Input("strands", "strands held together", COUNT, noun="strand", says=("strands", "strands of", "held together", "ends", "ends of", "held double"), default="1",
+        Input("strands", "strands held together", COUNT, noun="strand", says=("strands", "strands of", "held together",
+                                                                              "ends", "ends of", "held double"),
+              default="1",
               because="one strand", sane="1..24"),
-        Input("per", "weight to give metres for", MASS, says=("per", "in", "to", "metres per", "metres in", "for"), default=Default("100 g", derived=True),
+        Input("per", "weight to give metres for", MASS, says=("per", "in", "to", "metres per", "metres in", "for"),
+              default=Default("100 g", derived=True),
               sane="1 g..10 kg"),
     ),
     steps=_STEPS,
     answers=tuple(step.name for step in _STEPS),
     algorithm=_convert,
     no_unknown=("strands", "per"),
-    source="ISO 1144 (tex); definitions of the counts by hanks to the pound: cotton 840 yd, worsted 560, linen lea and woollen cut 300, woollen run 1600, Yorkshire skein 256",
-    notes=("Cotton is written size/ply (20/2), worsted and metric ply/size (2/28): either way the larger number is divided by the plies.",
+    source="ISO 1144 (tex); definitions of the counts by hanks to the pound: cotton 840 yd, worsted 560, linen lea and "
+           "woollen cut 300, woollen run 1600, Yorkshire skein 256",
+    notes=("Cotton is written size/ply (20/2), worsted and metric ply/size (2/28): either way the larger number is "
+           "divided by the plies.",
            "Rounded conversion tables may be up to 2 % off the exact count."),
     examples=(
         "40 tex in denier? -> 360 denier",

@@ -27,7 +27,8 @@ COST = Rule(
     family="money",
     says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
           "come to", "how much is", "total price",
-          "price of", "what's the damage", "set me back", "charge", "priced at"),
+          "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying",
+          "i paid", "what did i pay", "charge", "priced at"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
@@ -47,6 +48,7 @@ COST = Rule(
     answers=("cost",),
     headline=("It costs {cost}.",),
     source=ARITHMETIC,
+    tells=("length", "price a length"),
     related=("budget", "price per length"),
     examples=(
         "1 3/8 yd of quilting cotton, priced at €15.80/m. What do I pay? -> €19.87",

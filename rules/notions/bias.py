@@ -9,7 +9,7 @@ from .words import how_many, seam
 
 EDGE_WORDS = ("edge", "edges", "round", "hem", "neckline", "armhole", "armholes", "all round", "around", "to bind",
     "bind", "perimeter", "edge of", "seam",
-              "circumference", "curve", "neck", "edge to bind", "edging", "placemat", "blanket", "cushion", "apron",
+              "curve", "neck", "edge to bind", "edging", "placemat", "blanket", "cushion", "apron",
               "edges of", "long edge")
 
 KINDS = {

@@ -30,7 +30,7 @@ BUTTONHOLE = Rule(
             default="1/8 in | 3 mm", because="the usual for a flat button", sane="0 mm..4 cm", usual="1 mm..1 cm",
             practice="1/8 in..1/4 in by 1/16 in"),
         Input("girth", "girth of the button", LENGTH,
-            says=("round", "girth", "around", "circumference", "round it", "all round"), axis="girth",
+            says=("round", "girth", "around", "round it", "all round"), axis="girth",
             ask="How far is it round the ball button (wrap a strip of paper round it)?", example="36 mm",
             sane="5 mm..30 cm", when={"shape": "ball"}),
         Input("bar", "bar tacks", LENGTH,

@@ -16,7 +16,7 @@ DRAWSTRING = Rule(
     inputs=(
         Input("girth", "girth of the opening", LENGTH,
             says=("waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem",
-                "hips", "neck", "waist measure", "hole", "hood edge", "circumference", "casing", "channel", "ankle",
+                "hips", "neck", "waist measure", "hole", "hood edge", "casing", "channel", "ankle",
                 "wrist", "cuff"), axis="girth", ask="How far is it round the opening?", example="32 in",
             sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
         Input("tail", "tail at each end", LENGTH,
@@ -28,6 +28,8 @@ DRAWSTRING = Rule(
             says=("knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
             default="2 in | 5 cm", because="what a plain knot takes", sane="0 cm..50 cm",
             practice="1 in..3 in by 1/2 in"),
+        Input("thick", "thickness of the cord", LENGTH, says=("thick", "thick cord", "wide", "diameter", "cord"),
+            extra=True, spoken=True, sane="0.5 mm..5 cm", usual="1 mm..3 cm"),
         how_many("number", "number of drawstrings", "drawstring",
             says=("drawstrings", "of them", "cords", "pairs", "pair of trousers", "hoodies")),
     ),

@@ -102,6 +102,8 @@ LENGTHS = Rule(
             says=("each", "long", "in each", "length", "of", "apiece", "a piece", "per tie", "each one"),
             axis="length", ask="How long is each?", example="14 in", sane="1 mm..100 m",
             practice="4 in..36 in by 2 in"),
+        Input("wide", "width of the ribbon or tape", LENGTH, says=("wide", "wide ribbon", "wide tape", "ribbon"),
+            axis="width", extra=True, spoken=True, sane="2 mm..20 cm", usual="3 mm..10 cm"),
         Input("ends", "turned or sealed at each end", LENGTH,
             says=("at each end", "hem", "turned under", "each end", "for hemming", "turn under", "seam"),
             default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..20 cm"),

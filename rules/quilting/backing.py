@@ -10,10 +10,12 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
 from .words import LENGTH_OF_QUILT, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
-OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each side", "on each side", "over on each side", "all round", "overhang", "overage",
-                                                         "to spare all round", "to spare on each side", "to spare all the way round", "in to spare", "spare on each side", "bigger on each side", "extra on each side", "extra all round", "over each side",
-                                                         "spare all round", "larger on each side", "all the way round", "beyond the top", "over all round"),
-             default="4 in | 10 cm", because="what most quilters and longarm services ask for (published: 2 to 6 in)", sane="0 cm..60 cm",
+OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each side", "on each side",
+             "over on each side", "all round", "overhang", "overage", "to spare all round", "to spare on each side",
+             "to spare all the way round", "in to spare", "spare on each side", "bigger on each side",
+             "extra on each side", "extra all round", "over each side", "spare all round", "larger on each side",
+             "all the way round", "beyond the top", "over all round"), default="4 in | 10 cm",
+             because="what most quilters and longarm services ask for (published: 2 to 6 in)", sane="0 cm..60 cm",
              practice="2 in..6 in by 1 in")  # fmt: skip
 
 
@@ -24,15 +26,19 @@ def _layout(run: Run) -> Outcome:
     if panels == 1:
         words = f"in one piece, its {'length' if upright else 'width'} along the cloth"
     else:
-        words = f"{panels} panels {run.show(length if upright else width, LENGTH)} long, seams {'down' if upright else 'across'} the quilt"
-    return Outcome({"layout": words}, drawing=BackingDrawing(width, length, run.get("usable") - run.get("join"), panels, upright, unit))
+        long, way = run.show(length if upright else width, LENGTH), "down" if upright else "across"
+        words = f"{panels} panels {long} long, seams {way} the quilt"
+    return Outcome({"layout": words}, drawing=BackingDrawing(width, length, run.get("usable") - run.get("join"),
+    panels, upright, unit))
 
 
 BACKING = Rule(
     topic="backing",
     family="quilting",
-    says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this", "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth",
-          "fabric for the back", "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback", "back the quilt"),
+    says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
+          "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
+          "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
+          "back the quilt"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",
     inputs=(
         WIDTH_OF_QUILT,
@@ -40,29 +46,33 @@ BACKING = Rule(
         SQUARE,
         OVER,
         USABLE_WIDTH,
-        Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins", "for joining", "seam", "joining seam"),
-              default="1 in | 2.5 cm", because="a 1/2 in seam on both panels", sane="0 cm..10 cm", practice="1/2 in..1 in by 1/4 in"),
+        Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins",
+              "for joining", "seam", "joining seam"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
+              sane="0 cm..10 cm", practice="1/2 in..1 in by 1/4 in"),
     ),
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="backing width",
              says=("backing size", "size of the backing", "how big", "how large", "what size", "size")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="backing length"),
-        Step("area", "Its area, if it is pieced from what is left over", "wide * long", AREA, label="backing area", says=("area", "square inches", "left over",
-                                                                                                                  "leftovers", "scraps")),
-        Step("down_panels", "Seams down the quilt: every width of cloth but the first loses a join", "ceil((wide - join) / (usable - join))", COUNT,
-             label="panels, seams down", noun="panel"),
+        Step("area", "Its area, if it is pieced from what is left over", "wide * long", AREA, label="backing area",
+             says=("area", "square inches", "left over", "leftovers", "scraps")),
+        Step("down_panels", "Seams down the quilt: every width of cloth but the first loses a join",
+             "ceil((wide - join) / (usable - join))", COUNT, label="panels, seams down", noun="panel"),
         Step("down_cloth", "Each panel is as long as the backing", "down_panels * long", label="cloth, seams down",
              says=("seams down", "vertical seams", "seam down", "lengthwise", "seams running down")),
-        Step("across_panels", "Seams across the quilt: the cloth lies the other way", "ceil((long - join) / (usable - join))", COUNT,
-             label="panels, seams across", noun="panel"),
-        Step("across_cloth", "Each panel is as long as the backing is wide", "across_panels * wide", label="cloth, seams across",
-             says=("seams across", "horizontal seams", "seam across", "widthwise", "crosswise seams")),
-        Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth", unit=("in", "cm")),
-        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing",
-             says=("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how much", "how much backing", "material", "yards", "metres"),
-             stated=("have", "left")),
-        Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT, rounding=COUNT_UP, noun="panel", label="panels",
-             says=("how many panels", "panels", "how many widths", "how many lengths", "number of panels")),
+        Step("across_panels", "Seams across the quilt: the cloth lies the other way",
+             "ceil((long - join) / (usable - join))", COUNT, label="panels, seams across", noun="panel"),
+        Step("across_cloth", "Each panel is as long as the backing is wide", "across_panels * wide",
+             label="cloth, seams across", says=("seams across", "horizontal seams", "seam across", "widthwise",
+             "crosswise seams")),
+        Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth",
+             unit=("in", "cm")),
+        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing", says=("fabric",
+             "cloth", "yardage", "how much fabric", "how many yards", "how much", "how much backing", "material",
+             "yards", "metres"), stated=("have", "left")),
+        Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT,
+             rounding=COUNT_UP, noun="panel", label="panels", says=("how many panels", "panels", "how many widths",
+             "how many lengths", "number of panels")),
         Step("layout", "", kind=TEXT, label="how it lies", says=("which way", "seams run", "layout")),
     ),
     answers=("cloth", "panels", "layout", "wide", "long", "down_cloth", "across_cloth", "area"),
@@ -71,15 +81,19 @@ BACKING = Rule(
     home="in",
     insists=True,
     source=COMMON_PRACTICE,
-    refusals=(Refusal("join >= usable", "the joins would take the whole width of the cloth. Type a wider cloth or a smaller join."),),
+    refusals=(Refusal("join >= usable",
+                      "the joins would take the whole width of the cloth. Type a wider cloth or a smaller join."),),
     algorithm=_layout,
     cautions=(
-        Caution("Longarm services may ask for more on each side, and for square edges: ask yours", mentions=("longarm", "longarmer", "service", "quilter", "backing")),
+        Caution("Longarm services may ask for more on each side, and for square edges: ask yours",
+                mentions=("longarm", "longarmer", "service", "quilter", "backing")),
         Caution("What the joins take tips the count here: charts that leave them out give a panel fewer",
-                when="if(down_cloth <= across_cloth, down_panels - ceil(wide / usable), across_panels - ceil(long / usable)) > 0"),
+                when="if(down_cloth <= across_cloth, down_panels - ceil(wide / usable), across_panels - ceil(long / "
+                "usable)) > 0"),
     ),
     examples=(
-        "How many yards of 40 inch usable fabric do I need to back a quilt 64 by 82 inches, with 4 inches extra on each side -> 5 yd; 2 panels",
+        "How many yards of 40 inch usable fabric do I need to back a quilt 64 by 82 inches, with 4 inches extra on "
+        "each side -> 5 yd; 2 panels",
         "backing yardage for a 74 x 88 quilt, 4 in over each side, 108 in wide backing -> 2 3/8 yd; 1 panel",
         "backing for a 120 x 150 cm quilt, 110 cm usable -> 2.8 m; 2 panels",
         "how big is the backing for a 60 x 80 quilt with 4 in over each side -> 68 in; 88 in",

@@ -16,7 +16,7 @@ LONGEST_SHAPE = 2
 
 
 def squarest(count: int) -> tuple[int, int]:
-    """The layout nearest to a square: (across, down) using every patch, or nearly every one when they only make a long strip.
+    """The layout nearest to a square, (across, down): of every patch, or of nearly all when all make but a long strip.
 
     >>> squarest(80), squarest(37)
     ((8, 10), (6, 6))
@@ -35,35 +35,40 @@ def _layout(run: Run) -> Outcome:
     count, finished = int(run.get("count")), run.get("finished")
     across, down = squarest(count)
     left = count - across * down
-    run.say("The squarest layout", "", f"{count} patches", f"{across} across and {down} down" + (f", {left} left over" if left else ""))
-    values = {"across": Fraction(across), "down": Fraction(down), "width": across * finished, "length": down * finished, "left": Fraction(left)}
+    run.say("The squarest layout", "", f"{count} patches",
+    f"{across} across and {down} down" + (f", {left} left over" if left else ""))
+    values = {"across": Fraction(across), "down": Fraction(down), "width": across * finished,
+        "length": down * finished, "left": Fraction(left)}
     return Outcome(values)
 
 
 COVER_FROM_PIECES = Rule(
     topic="cover from pieces",
     family="quilting",
-    says=("how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares", "quilt from",
-          "squares make", "patches make", "charm squares", "charm pack", "square bundle", "what size quilt", "make from", "inch squares",
-          "area do they cover"),
+    says=("how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
+          "quilt from", "squares make", "patches make", "charm squares", "charm pack", "square bundle",
+          "what size quilt", "make from", "inch squares", "area do they cover"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(
-        Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch", "of them", "charms", "charm squares"), noun="patch",
-              ask="How many patches are there?", example="42", sane="1..50000", practice="20..200 by 2"),
-        Input("cut", "cut size of a patch", LENGTH, says=("squares", "square", "patches", "patch", "cut", "pieces", "charms", "cut size"),
-              ask="What size are the patches cut?", example="5 in", sane="1 cm..2 m", practice="2 1/2 in..10 in by 1/2 in"),
+        Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch",
+              "of them", "charms", "charm squares"), noun="patch", ask="How many patches are there?", example="42",
+              sane="1..50000", practice="20..200 by 2"),
+        Input("cut", "cut size of a patch", LENGTH, says=("squares", "square", "patches", "patch", "cut", "pieces",
+              "charms", "cut size"), ask="What size are the patches cut?", example="5 in", sane="1 cm..2 m",
+              practice="2 1/2 in..10 in by 1/2 in"),
         SEAM,
     ),
     steps=(
         Step("finished", "Each loses a seam on both sides", "cut - 2 * seam", label="finished patch"),
         Step("area", "All of them together", "count * finished * finished", AREA, label="finished area",
-             says=("area", "finished area", "square inches", "how much area", "how much do they cover", "cover", "area in square inches", "square feet"),
-             stated=("area",)),
-        Step("width", "Across", rounding=CUT, label="quilt width", axis="width",
-             says=("how big", "what size", "how large", "how big a quilt", "how large a quilt", "what size quilt", "how wide", "quilt size", "size")),
-        Step("length", "Down", rounding=CUT, label="quilt length", axis="length", says=("how long",)),
-        Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("how many across",)),
-        Step("down", "Down", kind=COUNT, noun="patch", label="down", says=("how many down",)),
+             says=("area", "finished area", "square inches", "how much area", "how much do they cover", "cover",
+             "area in square inches", "square feet"), stated=("area", )),
+        Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how big", "what size",
+             "how large", "how big a quilt", "how large a quilt", "what size quilt", "how wide", "quilt size",
+             "size")),
+        Step("length", "Down", rounding=CUT, label="quilt length", axis="length", says=("how long", )),
+        Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("how many across", )),
+        Step("down", "Down", kind=COUNT, noun="patch", label="down", says=("how many down", )),
         Step("left", "Left over", kind=COUNT, noun="patch", label="left over"),
     ),
     answers=("area", "width", "length", "across", "down", "left"),
@@ -71,7 +76,8 @@ COVER_FROM_PIECES = Rule(
     home="in",
     source=ARITHMETIC,
     algorithm=_layout,
-    refusals=(Refusal("cut <= 2 * seam", "the seams would take the whole patch. Type a larger patch or a smaller seam."),),
+    refusals=(Refusal("cut <= 2 * seam",
+                      "the seams would take the whole patch. Type a larger patch or a smaller seam."),),
     examples=(
         "80 ten-inch squares, 1/4 in seams, finished area in square inches -> 7220 in^2",
         "how big a quilt will 42 squares of 5 in make -> 27 in; 31 1/2 in",

@@ -10,20 +10,23 @@ from ..engine.rounding import COUNT_UP, CUT
 from ..engine.run import Run
 from .words import ACROSS, BLOCK, DOWN
 
-SASH = Input("sash", "sashing width", LENGTH, says=("sashing", "sash", "sashes", "lattice", "sashing strips", "finished sashing", "sashing between"),
-             default="0 in | 0 cm", because="no sashing was named", sane="0 cm..60 cm", practice="1 in..3 in by 1/2 in")  # fmt: skip
-BORDER = Input("border", "border width", LENGTH, says=("border", "borders", "inner border", "finished border", "border finish", "first border",
-                                                       "border all round", "border round it"),
-               default="0 in | 0 cm", because="no border was named", sane="0 cm..1 m", practice="2 in..8 in by 1 in")  # fmt: skip
-OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "second border", "another border", "final border", "last border"),
-              default=Default("0 in | 0 cm", derived=True), sane="0 cm..1 m", practice="3 in..8 in by 1 in")  # fmt: skip
-ALL_ROUND = flag("all_round", "sashing all round", ("all round", "all around", "all the way round", "round the outside", "around the outside", "all round too",
-                                                    "outside too", "round the edge too", "outer sashing", "around the edges", "sashed all round",
-                                                    "on the outside as well", "around the outside as well", "round the outside too",
-                                                    "all round the outside"),
-                 no=("between only", "only between", "just between"))  # fmt: skip
-OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, spoken=True, default=(
-    Default("0", derived=True, when={"all_round": "no"}), Default("2", derived=True, when={"all_round": "yes"})))  # fmt: skip
+SASH = Input("sash", "sashing width", LENGTH, says=("sashing", "sash", "sashes", "lattice", "sashing strips",
+             "finished sashing", "sashing between"), default="0 in | 0 cm", because="no sashing was named",
+             sane="0 cm..60 cm", practice="1 in..3 in by 1/2 in")  # fmt: skip
+BORDER = Input("border", "border width", LENGTH, says=("border", "borders", "inner border", "finished border",
+               "border finish", "first border", "border all round", "border round it"), default="0 in | 0 cm",
+               because="no border was named", sane="0 cm..1 m", practice="2 in..8 in by 1 in")  # fmt: skip
+OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "second border", "another border",
+              "final border", "last border"), default=Default("0 in | 0 cm", derived=True), sane="0 cm..1 m",
+              practice="3 in..8 in by 1 in")  # fmt: skip
+ALL_ROUND = flag("all_round", "sashing all round", ("all round", "all around", "all the way round",
+                 "round the outside", "around the outside", "all round too", "outside too", "round the edge too",
+                 "outer sashing", "around the edges", "sashed all round", "on the outside as well",
+                 "around the outside as well", "round the outside too", "all round the outside"), no=("between only",
+                 "only between", "just between"))  # fmt: skip
+OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, spoken=True, default=(Default("0",
+                derived=True, when={"all_round": "no"}),
+                Default("2", derived=True, when={"all_round": "yes"})))  # fmt: skip
 
 
 def layout(run: Run) -> Outcome:
@@ -31,7 +34,8 @@ def layout(run: Run) -> Outcome:
     across, down, sash = int(run.rounded("across")), int(run.rounded("down")), run.get("sash")
     borders = tuple(width for width in (run.get("border"), run.get("outer")) if width)
     unit = run.unit_of(LENGTH)
-    drawing = QuiltDrawing(across, down, (run.get("block"), run.get("block")), unit, sash, run.get("all_round") == "yes", borders)
+    drawing = QuiltDrawing(across, down, (run.get("block"), run.get("block")), unit, sash,
+        run.get("all_round") == "yes", borders)
     words = [f"{across} by {down} blocks of {run.show(run.get('block'), LENGTH)}"]
     if sash:
         words.append(f"{run.show(sash, LENGTH)} sashing {'between and all round' if drawing.all_round else 'between'}")
@@ -42,17 +46,20 @@ def layout(run: Run) -> Outcome:
 QUILT_SIZE = Rule(
     topic="quilt size",
     family="quilting",
-    says=("quilt size", "finished quilt", "quilt top size", "how big is the quilt", "how large is the quilt", "size of the quilt", "blocks",
-          "finished size", "how big a quilt", "quilt finish", "sashing between", "how big will the quilt be", "blocks set"),
+    says=("quilt size", "finished quilt", "quilt top size", "how big is the quilt", "how large is the quilt",
+          "size of the quilt", "blocks", "finished size", "how big a quilt", "quilt finish", "sashing between",
+          "how big will the quilt be", "blocks set"),
     about="The finished size of a quilt of blocks in straight rows, with sashing and borders.",
     inputs=(BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE),
     steps=(
         Step("width", "The blocks, the sashes between (and outside) them, and a border on each side",
-             "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt width", axis="width",
-             says=("how big", "size", "how large", "what size", "finished size", "big", "width", "quilt", "how wide", "quilt size", "finished quilt size"),
-             stated=("wide", "width", "come out", "comes out")),
-        Step("length", "The same down the quilt", "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
-             label="quilt length", axis="length", says=("length", "how long"), stated=("long",)),
+             "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
+             label="quilt width", axis="width", says=("how big", "size", "how large", "what size", "finished size",
+             "big", "width", "quilt", "how wide", "quilt size", "finished quilt size"), stated=("wide", "width",
+             "come out", "comes out")),
+        Step("length", "The same down the quilt",
+             "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt length",
+             axis="length", says=("length", "how long"), stated=("long", )),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks",
              says=("how many blocks", "blocks in all", "number of blocks")),
         Step("layout", "", kind=TEXT, label="layout"),
@@ -63,10 +70,12 @@ QUILT_SIZE = Rule(
     home="in",
     source=ARITHMETIC,
     algorithm=layout,
-    notes=("Binding adds nothing to speak of; quilting and washing take up some 3 to 5 in 100.",),
+    notes=("Binding adds nothing to speak of; quilting and washing take up some 3 to 5 in 100.", ),
     examples=(
-        "5 by 6 blocks, each 10 inches finished, 2 in sashing between and a 4 in border, how big is the quilt -> 66 in; 78 in",
-        "4x5 blocks 10 in finished each, 1 1/2 in sashing between and all round, no border, finished size -> 47 1/2 in; 59 in",
+        "5 by 6 blocks, each 10 inches finished, 2 in sashing between and a 4 in border, how big is the quilt -> "
+        "66 in; 78 in",
+        "4x5 blocks 10 in finished each, 1 1/2 in sashing between and all round, no border, finished size -> 47 "
+        "1/2 in; 59 in",
         "a quilt 7 across by 9 down of 8 in blocks, how big -> 56 in; 72 in; 63 blocks",
         "4 x 5 blocks, 2 in sashing, 3 in border, how big are the blocks if it comes out 60 in wide -> 12 in",
     ),
@@ -76,44 +85,52 @@ QUILT_SIZE = Rule(
 BLOCKS_FOR_A_SIZE = Rule(
     topic="blocks for a size",
     family="quilting",
-    says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need", "blocks for a quilt", "how many blocks for",
-          "blocks to make", "squares make", "squares for a quilt", "squares to make", "make a quilt", "blocks will i need", "blocks do i make"),
+    says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
+          "blocks for a quilt", "how many blocks for", "blocks to make", "squares make", "squares for a quilt",
+          "squares to make", "make a quilt", "blocks will i need", "blocks do i make"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(
-        Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width", "wanted", "top"), axis="width",
-              ask="How wide should the quilt be?", example="60 in", sane="10 cm..6 m", practice="48 in..100 in by 2 in"),
-        Input("long", "wanted length", LENGTH, says=("quilt", "long", "length"), axis="length", ask="How long should the quilt be?", example="72 in",
-              sane="10 cm..6 m", practice="60 in..110 in by 2 in"),
+        Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width",
+              "wanted", "top"), axis="width", ask="How wide should the quilt be?", example="60 in", sane="10 cm..6 m",
+              practice="48 in..100 in by 2 in"),
+        Input("long", "wanted length", LENGTH, says=("quilt", "long", "length"), axis="length",
+              ask="How long should the quilt be?", example="72 in", sane="10 cm..6 m",
+              practice="60 in..110 in by 2 in"),
         BLOCK,
         SASH,
         BORDER,
         OUTER,
         ALL_ROUND,
         OUTSIDE,
-        choice("aim", "how near", {
-            "at_least": ("at least", "no smaller", "minimum", "or more", "not smaller", "cover"),
-            "about": ("about", "around", "roughly", "nearest", "approximately", "more or less", "or so", "near enough", "doesn t have to be exact",
-                      "close to", "as near as", "near"),
-            "at_most": ("at most", "no larger", "no bigger", "not bigger", "maximum", "to fit", "within"),
-        }, default=(Default("at_least", "a quilt a little large does, one too small does not"),)),
-        Input("spared", "part of a block that may be wanting", RATIO, spoken=True, default=(
-            Default("0", derived=True, when={"aim": "at_least"}), Default("1/2", derived=True, when={"aim": "about"}),
-            Default("1", derived=True, when={"aim": "at_most"}))),
+        choice("aim", "how near", {"at_least": ("at least", "no smaller", "minimum", "or more", "not smaller",
+               "cover"), "about": ("about", "around", "roughly", "nearest", "approximately", "more or less", "or so",
+               "near enough", "doesn t have to be exact", "close to", "as near as", "near"), "at_most": ("at most",
+               "no larger", "no bigger", "not bigger", "maximum", "to fit", "within")}, default=(Default("at_least",
+               "a quilt a little large does, one too small does not"),)),
+        Input("spared", "part of a block that may be wanting", RATIO, spoken=True, default=(Default("0",
+              derived=True, when={"aim": "at_least"}), Default("1/2", derived=True, when={"aim": "about"}),
+              Default("1", derived=True, when={"aim": "at_most"}))),
     ),
     steps=(
-        Step("fit_across", "What is left inside the borders, one sash lent to it, shared out in blocks with their sash",
-             "(wide - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT, label="blocks across, unrounded"),
-        Step("across", "Whole blocks", "if(spared >= 1, floor(fit_across), ceil(fit_across - spared))", COUNT, label="across",
-             says=("blocks across", "across", "how many across")),
-        Step("fit_down", "The same down the quilt", "(long - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT,
+        Step("fit_across",
+             "What is left inside the borders, one sash lent to it, shared out in blocks with their sash",
+             "(wide - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT,
+             label="blocks across, unrounded"),
+        Step("across", "Whole blocks", "if(spared >= 1, floor(fit_across), ceil(fit_across - spared))", COUNT,
+             label="across", says=("blocks across", "across", "how many across")),
+        Step("fit_down", "The same down the quilt",
+             "(long - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT,
              label="blocks down, unrounded"),
-        Step("down", "Whole blocks", "if(spared >= 1, floor(fit_down), ceil(fit_down - spared))", COUNT, label="down",
-             says=("blocks down", "down", "how many down")),
+        Step("down", "Whole blocks", "if(spared >= 1, floor(fit_down), ceil(fit_down - spared))", COUNT,
+             label="down", says=("blocks down", "down", "how many down")),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks",
-             says=("how many blocks", "blocks", "blocks in all", "number of blocks", "total"), stated=("have", "blocks")),
-        Step("width", "The size that really comes of it", "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
+             says=("how many blocks", "blocks", "blocks in all", "number of blocks", "total"), stated=("have",
+             "blocks")),
+        Step("width", "The size that really comes of it",
+             "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
              label="quilt width", says=("real size", "real width", "actual size", "how big")),
-        Step("length", "And down", "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt length"),
+        Step("length", "And down", "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
+             label="quilt length"),
         Step("layout", "", kind=TEXT, label="layout"),
     ),
     answers=("blocks", "across", "down", "width", "length", "layout"),
@@ -122,12 +139,15 @@ BLOCKS_FOR_A_SIZE = Rule(
     home="in",
     source=ARITHMETIC,
     algorithm=layout,
-    refusals=(Refusal("fit_across <= 0", "the borders leave no room for a block across. Type a narrower border or a wider quilt."),
-              Refusal("fit_down <= 0", "the borders leave no room for a block down. Type a narrower border or a longer quilt."),
+    refusals=(Refusal("fit_across <= 0",
+                      "the borders leave no room for a block across. Type a narrower border or a wider quilt."),
+              Refusal("fit_down <= 0",
+                      "the borders leave no room for a block down. Type a narrower border or a longer quilt."),
               Refusal("across < 1", "not one block goes in across. Type a smaller block or a wider quilt."),
               Refusal("down < 1", "not one block goes in down. Type a smaller block or a longer quilt.")),
     examples=(
-        "about 84 x 99 in, 9 in blocks with 1 1/2 in sashing and a 4 in border, how many blocks -> 63 blocks; 80 in; 101 in",
+        "about 84 x 99 in, 9 in blocks with 1 1/2 in sashing and a 4 in border, how many blocks -> 63 blocks; 80 "
+        "in; 101 in",
         "how many 12 in blocks for a quilt 102 x 87 in -> 72 blocks; 9; 8",
         "how many 6 in blocks do I need for a quilt 92 x 96 in -> 256 blocks",
     ),

@@ -1,4 +1,4 @@
-"""Why triangles are cut so much larger than they finish: the seams of half-square and quarter-square triangles, by geometry."""
+"""Why triangles are cut so much larger than they finish: the seams at their ends, by geometry."""
 
 from __future__ import annotations
 
@@ -12,17 +12,22 @@ NAMES = {
 }
 # What happens at the end of a side where it meets the diagonal at half a right angle.
 POINTED_END = (
-    Fact("The diagonal is cut one seam outside its sewn line; measured along the side, at half a right angle to it, that is the diagonal of "
-         "a square of one seam, by Pythagoras", "shift ^ 2 = seam ^ 2 + seam ^ 2"),
+    Fact(
+        "The diagonal is cut one seam outside its sewn line; measured along the side, at half a right angle to it, "
+        "that is the diagonal of a square of one seam, by Pythagoras",
+        "shift ^ 2 = seam ^ 2 + seam ^ 2",
+    ),
     Follows("Take the square root of both", "shift = seam * sqrt(2)"),
-    Fact("The side itself is cut one seam outside its sewn line, and there the slanting edge has gone one seam further",
-         "point_end = shift + seam"),
+    Fact(
+        "The side itself is cut one seam outside its sewn line, and there the slanting edge has gone one seam further",
+        "point_end = shift + seam",
+    ),
     Follows("Put the shift in", "point_end = seam * sqrt(2) + seam"),
-)  # fmt: skip
+)
 
 
 def half_square_addition(step: str = "addition") -> Derivation:
-    """A square cut once on the diagonal: each triangle has a square corner at one end of its short side, a point at the other."""
+    """A square cut once on the diagonal: a short side has a square corner at one end, a point at the other."""
     return Derivation(
         step,
         (
@@ -38,7 +43,7 @@ def half_square_addition(step: str = "addition") -> Derivation:
 
 
 def quarter_square_addition(step: str = "addition") -> Derivation:
-    """A square cut twice on the diagonal: the square's side is each triangle's long side, which has a point at both ends."""
+    """A square cut twice on the diagonal: its side is each triangle's long side, which has a point at both ends."""
     return Derivation(
         step,
         (
@@ -57,7 +62,10 @@ def diagonal(step: str, side: str, words: str) -> Derivation:
     return Derivation(
         step,
         (
-            Fact(f"{words}: the squares of two sides make the square of the diagonal, by Pythagoras", f"{step} ^ 2 = {side} ^ 2 + {side} ^ 2"),
+            Fact(
+                f"{words}: the squares of two sides make the square of the diagonal, by Pythagoras",
+                f"{step} ^ 2 = {side} ^ 2 + {side} ^ 2",
+            ),
             Follows("Both sides are alike", f"{step} ^ 2 = 2 * {side} ^ 2"),
             Follows("Take the square root of both", f"{step} = {side} * sqrt(2)"),
         ),

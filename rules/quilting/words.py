@@ -5,26 +5,31 @@ from __future__ import annotations
 from ..engine.declare import Default, Input, flag
 from ..engine.kinds import COUNT, LENGTH
 
-WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top", "square quilt", "across"),
-                       ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m", practice="40 in..90 in by 2 in")  # fmt: skip
-SQUARE = flag("is_square", "square quilt", ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top"))
+WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
+                       "square quilt", "across"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
+                       practice="40 in..90 in by 2 in")  # fmt: skip
+SQUARE = flag("is_square", "square quilt", ("square quilt", "square top", "square throw", "square baby quilt",
+              "square wall hanging", "square quilt top"))
 LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long", "length", "down", "square quilt"),
-                        default=Default("=width", "A square quilt is as long as it is wide", when={"is_square": "yes"}, derived=True),
-                        ask="How long is the quilt?", example="72 in", sane="5 cm..6 m", practice="40 in..108 in by 2 in")  # fmt: skip
-USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH,
-                     says=("usable", "wof", "usable width", "fabric", "cloth", "width of fabric", "fabric width", "cloth width",
-                           "between the selvedges", "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
-                           "wide cotton", "usable cotton", "strips of", "strip of", "wide"),
-                     default="40 in | 102 cm", because="what 42 to 44 in cloth gives between the selvedges (common practice)",
+                        default=Default("=width", "A square quilt is as long as it is wide",
+                        when={"is_square": "yes"}, derived=True), ask="How long is the quilt?", example="72 in",
+                        sane="5 cm..6 m", practice="40 in..108 in by 2 in")  # fmt: skip
+USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "wof", "usable width", "fabric",
+                     "cloth", "width of fabric", "fabric width", "cloth width", "between the selvedges",
+                     "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
+                     "wide cotton", "usable cotton", "strips of", "strip of", "wide"), default="40 in | 102 cm",
+                     because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
-SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance", "seam width"),
-             default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)", sane="1 mm..3 cm", usual="5 mm..1.6 cm",
-             practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
-BLOCK = Input("block", "block finished size", LENGTH,
-              says=("block", "blocks", "finished block", "finished blocks", "finish", "finished", "block size", "sampler blocks", "block finish",
-                    "square blocks", "each"),
-              ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m", practice="6 in..14 in by 1 in")  # fmt: skip
-ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide", "in a row", "row of", "blocks in each row", "blocks", "rows of"),
-               ask="How many blocks across?", example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
-DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of", "blocks long", "long", "rows down", "up and down"),
-             ask="How many blocks down?", example="6", sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip
+SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance",
+             "seam width"), default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
+             sane="1 mm..3 cm", usual="5 mm..1.6 cm", practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
+BLOCK = Input("block", "block finished size", LENGTH, says=("block", "blocks", "finished block", "finished blocks",
+              "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each"),
+              ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
+              practice="6 in..14 in by 1 in")  # fmt: skip
+ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
+               "in a row", "row of", "blocks in each row", "blocks", "rows of"), ask="How many blocks across?",
+               example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
+DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
+             "blocks long", "long", "rows down", "up and down"), ask="How many blocks down?", example="6",
+             sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip

@@ -42,8 +42,8 @@ def each(work: Callable[[], object], times: int) -> float:
 
 
 def questions() -> list[str]:
-    """Every declared example, over and over, with other numbers each time so that none is answered from memory."""
-    asked = [example.partition(" -> ")[0] for rule in mind().rules.values() for example in rule.examples]
+    """The declared examples of every rule that is a formula, over and over; those that search (lays, plans) are left out."""
+    asked = [example.partition(" -> ")[0] for rule in mind().rules.values() if rule.algorithm is None for example in rule.examples]
     return [asked[index % len(asked)] for index in range(LINES)]
 
 

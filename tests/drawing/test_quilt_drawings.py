@@ -13,7 +13,9 @@ from tests.support import ask
 INCH = Fraction(254, 10)
 
 
-def top(across: int = 5, down: int = 6, sash: int = 2, all_round: bool = False, borders: tuple[int, ...] = (4,)) -> QuiltDrawing:
+def top(
+    across: int = 5, down: int = 6, sash: int = 2, all_round: bool = False, borders: tuple[int, ...] = (4,)
+) -> QuiltDrawing:
     widths = tuple(width * INCH for width in borders)
     return QuiltDrawing(across, down, (10 * INCH, 10 * INCH), "in", sash * INCH, all_round, widths)
 

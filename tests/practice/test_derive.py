@@ -35,9 +35,18 @@ def test_every_derivation_takes_a_step_of_algebra(topic: str, made: Derivation) 
 
 @pytest.mark.parametrize(
     "topic",
-    [HALF_SQUARE, "quarter-square triangles", "setting triangles", "circle skirt", "bias binding", "bias binding for a quilt", "box corner",
-     "toy to another yarn", "pleats"],
-)  # fmt: skip
+    [
+        HALF_SQUARE,
+        "quarter-square triangles",
+        "setting triangles",
+        "circle skirt",
+        "bias binding",
+        "bias binding for a quilt",
+        "box corner",
+        "toy to another yarn",
+        "pleats",
+    ],
+)
 def test_what_has_geometry_is_derived(topic: str) -> None:
     assert mind().rules[topic].derivation
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from collections import Counter
 from fractions import Fraction
-from functools import lru_cache
+from functools import cache
 
 import pytest
 
@@ -25,16 +25,26 @@ TOPICS = list(mind().rules)
 QUESTIONS = 50
 TALK = Conversation(mind())
 NAMED = (
-    slips.FORGOT, slips.DIVIDED, slips.MULTIPLIED, slips.NOMINAL, slips.ROUNDED_DOWN, slips.WRONG_UNIT, slips.ONE_SIDE,
-    slips.UNROUNDED, slips.ONE_OFF,
-)  # fmt: skip
+    slips.FORGOT,
+    slips.DIVIDED,
+    slips.MULTIPLIED,
+    slips.NOMINAL,
+    slips.ROUNDED_DOWN,
+    slips.WRONG_UNIT,
+    slips.ONE_SIDE,
+    slips.UNROUNDED,
+    slips.ONE_OFF,
+)
 
 
-@lru_cache(maxsize=None)
+@cache
 def exercises(topic: str) -> tuple[Exercise, ...]:
     """Fifty exercises, in both systems and at every level, the same at each run."""
     dice = random.Random(topic)
-    made = [exercise(mind().rules[topic], TALK, dice.randrange, ("in", "cm")[turn % 2], 1 + turn % 4) for turn in range(QUESTIONS)]
+    made = [
+        exercise(mind().rules[topic], TALK, dice.randrange, ("in", "cm")[turn % 2], 1 + turn % 4)
+        for turn in range(QUESTIONS)
+    ]
     return tuple(one for one in made if one is not None)
 
 
@@ -76,7 +86,7 @@ def test_the_right_answer_is_marked_right(topic: str) -> None:
 
 @pytest.mark.parametrize("topic", TOPICS)
 def test_each_slip_is_marked_wrong_and_told(topic: str) -> None:
-    """A slip's own answer is never marked right, and it is told as that slip or as another that gives the same answer."""
+    """A slip's own answer is never marked right, and is told as that slip or as another that gives the same answer."""
     for one in exercises(topic):
         for slip, made in one.case.wrong:
             typed = typed_from(made)
@@ -102,7 +112,9 @@ def near(typed: Typed, want: Expected) -> bool:
     own = float(precision(Fraction(typed.value) / size, typed.unit) * size)
     if want.kind.base.startswith("money"):
         return apart < 0.005 * float(factor(typed.unit))
-    return apart <= max(step, 0.0 if want.whole else min(own, 0.02 * abs(float(want.exact))), float(HAIR) * abs(float(want.exact)))
+    return apart <= max(
+        step, 0.0 if want.whole else min(own, 0.02 * abs(float(want.exact))), float(HAIR) * abs(float(want.exact))
+    )
 
 
 def test_every_named_slip_is_met_among_the_rules() -> None:
@@ -118,9 +130,15 @@ def test_every_named_slip_is_met_among_the_rules() -> None:
 def test_the_radius_taken_for_the_diameter_is_named() -> None:
     """A circle 10 in round has the radius 10 / (2 x 3.1416) = 1.59 in; 3.18 in is its diameter."""
     rule = Rule(
-        "hoop", "tests", ("hoop",), "The radius of a hoop.", (Input("girth", "girth", ask="How far round?", example="10 in"),),
-        (Step("radius", "Divide by 2 and by pi", "girth / (2 * pi)", label="radius"),), ("radius",), source="geometry",
-    )  # fmt: skip
+        "hoop",
+        "tests",
+        ("hoop",),
+        "The radius of a hoop.",
+        (Input("girth", "girth", ask="How far round?", example="10 in"),),
+        (Step("radius", "Divide by 2 and by pi", "girth / (2 * pi)", label="radius"),),
+        ("radius",),
+        source="geometry",
+    )
     request = Request("hoop", given={"girth": Given(10 * factor("in"), "in", "10 in")}, asked=("radius",))
     case = Case(rule, request, "radius", slips.slips_of(rule, "in"))
     assert case.mark(Typed(factor("in") * Fraction("1.59"), "in")).right
@@ -134,13 +152,23 @@ def one_of(topic: str, system: str = "in") -> Exercise:
 
 
 def test_either_system_and_fractions_or_decimals_will_do() -> None:
-    """28 in waist, elastic 1 in wide: 27 in, which is 68.58 cm; common practice, worked by hand: 28 x 0.92 + 1 = 26.76."""
+    """28 in waist, elastic 1 in wide: 28 x 0.92 + 1 = 26.76, so 27 in, or 68 cm; common practice, worked by hand."""
     talk = Conversation(mind())
     talk.ask("elastic for a 28 in waist, 1 in wide step by step")
     session = talk.practice.session
     assert session is not None
     case = session.case  # type: ignore[attr-defined]
-    for text in ("27 in", "27\"", "27", "27.0 inches", "68 cm", "68.0 cm", "26.76 in", "it is 27 in", "I make it 27 inches"):
+    for text in (
+        "27 in",
+        '27"',
+        "27",
+        "27.0 inches",
+        "68 cm",
+        "68.0 cm",
+        "26.76 in",
+        "it is 27 in",
+        "I make it 27 inches",
+    ):
         read = marking.reading(text, case.expected, talk)
         assert read is not None, text
         assert marking.mark(case, read).right, text
@@ -171,5 +199,11 @@ def test_a_slip_is_named(typed: str, slip: str) -> None:
 
 def test_a_question_amid_exercises_is_no_answer() -> None:
     one = one_of("binding strips")
-    for text in ("how many strips for a 60 x 72 in quilt", "elastic for a 28 in waist", "60 x 72", "7 or 8", "what is 7 in in cm?"):
+    for text in (
+        "how many strips for a 60 x 72 in quilt",
+        "elastic for a 28 in waist",
+        "60 x 72",
+        "7 or 8",
+        "what is 7 in in cm?",
+    ):
         assert marking.reading(text, one.expected, TALK) is None, text

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import json
 import random
 import re
@@ -138,7 +139,9 @@ def stepping(*lines: str) -> tuple[Conversation, list[Answer]]:
 
 def test_a_question_is_worked_step_by_step() -> None:
     """60 x 72 in: 264 in round, 274 in with 10 in for joins, 6.85 strips of 40 in, so 7; worked by hand."""
-    talk, made = stepping("binding strips for a 60 x 72 in quilt, 40 in usable, step by step", "264 in", "274", "6 strips", "7")
+    talk, made = stepping(
+        "binding strips for a 60 x 72 in quilt, 40 in usable, step by step", "264 in", "274", "6 strips", "7"
+    )
     assert [marks(one).get("marked", "") for one in made] == ["", "right", "right", "wrong", "right"]
     assert marks(made[3])["slip"] == "rounded down"
     assert made[4].text == ("That is the whole sum: 3 of 3 steps right.",)
@@ -183,9 +186,12 @@ def test_every_exercise_can_be_worked_step_by_step(topic: str) -> None:
 
 
 def piped(tmp_path: Path, lines: str, *options: str) -> tuple[int, str]:
-    import io
-
-    world = World(io.StringIO(lines), io.StringIO(), io.StringIO(), {"ELLWAND_CACHE": str(tmp_path), "ELLWAND_DATA": str(tmp_path)})
+    world = World(
+        io.StringIO(lines),
+        io.StringIO(),
+        io.StringIO(),
+        {"ELLWAND_CACHE": str(tmp_path), "ELLWAND_DATA": str(tmp_path)},
+    )
     status = main(options, world)
     return int(status), world.stdout.getvalue()  # type: ignore[attr-defined]
 
@@ -197,7 +203,9 @@ def test_explain_on_the_command_line(tmp_path: Path) -> None:
 
 
 def test_practice_in_a_pipe_is_one_conversation_with_together(tmp_path: Path) -> None:
-    status, out = piped(tmp_path, "binding strips for a 60 x 72 in quilt, 40 in usable, step by step\n264 in\n274 in\n7\n", "--together")
+    status, out = piped(
+        tmp_path, "binding strips for a 60 x 72 in quilt, 40 in usable, step by step\n264 in\n274 in\n7\n", "--together"
+    )
     assert status == 0
     assert "That is the whole sum: 3 of 3 steps right." in out
 
@@ -208,5 +216,30 @@ def test_practice_as_json(tmp_path: Path) -> None:
     assert status == 0
     assert [one["status"] for one in made] == ["answered"] * 3
     assert made[0]["results"][0]["name"] == "exercise"
+    assert made[1]["results"][0]["value"].startswith("It is ")
     assert made[1]["results"][-1] == {"name": "score", "value": "0 of 1", "unit": "text", "text": "0 of 1"}
     assert re.match("Elastic: ", made[2]["results"][0]["text"])
+
+
+def test_practice_in_the_chat(tmp_path: Path) -> None:
+    from prompt_toolkit.application import create_app_session
+    from prompt_toolkit.input import create_pipe_input
+    from prompt_toolkit.output import DummyOutput
+
+    folders = {"ELLWAND_CACHE": str(tmp_path), "ELLWAND_DATA": str(tmp_path), "ELLWAND_STATE": str(tmp_path)}
+    out = io.StringIO()
+    world = World(io.StringIO(), out, io.StringIO(), {**folders, "NO_COLOR": "1"}, True, True)
+    with create_pipe_input() as keys, create_app_session(input=keys, output=DummyOutput()):
+        keys.send_text("elastic for a 28 in waist, 1 in wide, step by step\rhint\r92 %\rstop\r\x04")
+        assert main(["--no-notebook"], world) == 0
+    assert "Step 1 of" in out.getvalue()
+    assert "Hint: " in out.getvalue()
+    assert "We leave it there." in out.getvalue()
+
+
+def test_the_live_line_tells_practice_from_a_question() -> None:
+    talk = Conversation(mind())
+    assert talk.reading("practise bind").topic == "practice"
+    assert talk.reading("binding for a 60 x 72 in quilt").topic == "binding strips"
+    talk.ask("practise elastic")
+    assert talk.reading("27 i").topic.startswith("answer to the exercise")

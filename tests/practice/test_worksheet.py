@@ -1,4 +1,4 @@
-"""Worksheets: the same for the same number, harder towards the end, well formed, and never written over something else."""
+"""Worksheets: the same for the same number, well formed, and never written over something else."""
 
 from __future__ import annotations
 
@@ -47,7 +47,10 @@ def test_a_sheet_without_a_number_says_how_to_make_it_again() -> None:
     assert sheet(again) == made.text
 
 
-@pytest.mark.parametrize("line", ["worksheet 7 of 10 on binding", "worksheet 7 of 10 on knitting in metric", "worksheet 7 of 20 on everything"])
+@pytest.mark.parametrize(
+    "line",
+    ["worksheet 7 of 10 on binding", "worksheet 7 of 10 on knitting in metric", "worksheet 7 of 20 on everything"],
+)
 def test_as_many_exercises_as_asked_and_none_twice(line: str) -> None:
     text = sheet(line)
     asked = text[: text.index("Answers")]
@@ -72,7 +75,9 @@ def test_the_html_is_well_formed_with_the_answers_on_their_own_page(tmp_path: Pa
     parser.feed(text)
     assert not parser.open
     assert parser.seen.count("li") >= 20
-    assert text.index("How many" if topic == "binding" else '<li class="exercise">') < text.index('<section class="answers">')
+    assert text.index("How many" if topic == "binding" else '<li class="exercise">') < text.index(
+        '<section class="answers">'
+    )
     assert "break-before: page" in html.STYLE
     assert "worksheet 4711 of 10 on" in text
 

@@ -1,4 +1,4 @@
-"""Published rows on cloth put to the fabric rules: width charts, gathers, tucks, pleats, circles, shrinkage, matching."""
+"""Published rows on cloth put to the fabric rules: widths, gathers, tucks, pleats, circles, shrinkage, matching."""
 
 from __future__ import annotations
 
@@ -194,8 +194,8 @@ def shrinkage(row: Row) -> float | None:
             " %")), "cloth", "cm")
     if row.status == "from memory":
         return None
-    before, after = row.get("before") or row.get("template") or row.get("original"),
-    row.get("after") or row.get("after_wash")
+    before = row.get("before") or row.get("template") or row.get("original")
+    after = row.get("after") or row.get("after_wash")
     if row.get("loss"):
         after = f"{float(before.split()[0]) - float(row.get('loss').split()[0])} in"
     return exact(work("shrink test", before=before, after=after), "lengthways", "%") if before and after else None
@@ -242,7 +242,8 @@ def ids(prefix: str, first: int, last: int) -> Callable[[Row], bool]:
 
 
 LISTED = [
-    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, as the rule works it", CHART, by_whole_lays),
+    Listed("the chart goes by whole lays: over 1/8 yd from the same area of cloth, as the rule works it", CHART,
+           by_whole_lays),
     Listed("an addition for widths that differ greatly, by no stated amount of difference: the rule warns instead", 1,
            ids("FW", 109, 109)),
     Listed("no sum of a rule: an area over a width, which no lay of the one piece has", 1, ids("FW", 116, 116)),

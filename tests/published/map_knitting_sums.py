@@ -1,4 +1,4 @@
-"""Published knitting sums put to the rules: tension, rows of instructions, shaping, yarn, counts, hats and socks, toys, edges."""
+"""Published knitting sums put to the rules: tension, rows, shaping, yarn, counts, hats and socks, toys, edges."""
 
 from __future__ import annotations
 
@@ -44,10 +44,12 @@ def gauge(row: Row) -> Said:
     if row.get("pattern"):
         return _multiples(row)
     if row.get("row gauge"):
-        made = work("rows for a length", length=row.get("length"), row_tension=_rate(row.get("row gauge")), asked="product")
+        made = work("rows for a length", length=row.get("length"), row_tension=_rate(row.get("row gauge")),
+                    asked="product")
         return exact(made, "product") if row.unit == "rows" and "->" not in row.expected else None
     if row.get("stitches over 4 in"):
-        return exact(work("tension (gauge)", stitches=f"{row.get('stitches over 4 in')} st", over="4 in"), "each", "st/in")
+        return exact(work("tension (gauge)", stitches=f"{row.get('stitches over 4 in')} st", over="4 in"), "each",
+                     "st/in")
     if "implied gauge" in quantity:
         return exact(work("tension (gauge)", stitches="102 st", over="22 in"), "each", "st/in")
     if quantity in ("per inch", "per cm"):
@@ -64,7 +66,8 @@ def _width(row: Row, quantity: str) -> Said:
     width = row.get("circumference") or row.get("width") or row.get("bust") or row.get("sleeve")
     stitches = row.get("stitches") or row.get("back stitches")
     if stitches and "two pieces" in quantity:
-        return 2 * exact(work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=tension, asked="width"), "width", "in")
+        return 2 * exact(work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=tension,
+                              asked="width"), "width", "in")
     if stitches:
         made = work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=tension, asked="width")
         return exact(made, "width", row.unit)
@@ -79,14 +82,16 @@ def _width(row: Row, quantity: str) -> Said:
 def _per_one(row: Row) -> str:
     stitches, rows = _numbers(row.get("gauge"))[:2]
     over = row.get("gauge").split("per ")[1]
-    made = work("tension (gauge)", stitches=f"{stitches} st", over=over, rows=f"{rows} rows", system="in" if "in" in over else "cm")
+    made = work("tension (gauge)", stitches=f"{stitches} st", over=over, rows=f"{rows} rows",
+                system="in" if "in" in over else "cm")
     return f"{exact(made, 'each'):g} sts and {exact(made, 'row_each'):g} rows"
 
 
 def _own_tension(row: Row) -> Said:
     pattern, own = _rate(row.get("pattern gauge")), _rate(row.get("knitter gauge"))
     if "rows" in pattern:
-        made = work("size at my tension", width="1 cm", pattern="20 sts to 10 cm", own="20 sts to 10 cm", length=row.get("intended length"),
+        made = work("size at my tension", width="1 cm", pattern="20 sts to 10 cm", own="20 sts to 10 cm",
+                    length=row.get("intended length"),
                     pattern_rows=pattern, own_rows=own)
         return exact(made, "got_length", "cm")
     if row.get("pattern stitches"):
@@ -99,23 +104,29 @@ def _own_tension(row: Row) -> Said:
 def _multiples(row: Row) -> Said:
     quantity = row.get("quantity")
     if quantity == "nearest valid count":
-        return rounded(work("stitches for a width", width=row.get("width"), tension=_rate(row.get("gauge")), **_multiple(row)), "stitches")
+        return rounded(work("stitches for a width", width=row.get("width"), tension=_rate(row.get("gauge")),
+                            **_multiple(row)), "stitches")
     size, plus = (int(number) for number in _numbers(row.get("pattern"))[:2])
     if "first" in quantity:
         count = len(row.expected.split(","))
-        made = [work("stitches for a width", width=f"{plus + size * number} in", tension="1 st to 1 in", **_multiple(row)) for number in range(1, count + 1)]
+        made = [work("stitches for a width", width=f"{plus + size * number} in", tension="1 st to 1 in",
+                     **_multiple(row)) for number in range(1, count + 1)]
         return ", ".join(f"{rounded(one, 'stitches'):g}" for one in made)
     if quantity == "cast on":
         edge = plus + 2 * int(_numbers(row.get("edge"))[0])
         width = size * int(row.get("repeats")) + edge
-        return rounded(work("stitches for a width", width=f"{width} in", tension="1 st to 1 in", multiple=f"{size} st", edge=f"{edge} st"), "stitches")
+        return rounded(work("stitches for a width", width=f"{width} in", tension="1 st to 1 in", multiple=f"{size} st",
+                            edge=f"{edge} st"), "stitches")
     if quantity == "whole repeats":
-        return exact(work("stitches for a width", width=f"{row.get('stitches')} in", tension="1 st to 1 in", asked="repeats", **_multiple(row)), "repeats")
+        return exact(work("stitches for a width", width=f"{row.get('stitches')} in", tension="1 st to 1 in",
+                          asked="repeats", **_multiple(row)), "repeats")
     if "below and above" in quantity:
         return _around(row)
     if row.get("candidates"):
-        made = [work("stitches for a width", width=f"{one} in", tension="1 st to 1 in", **_multiple(row)) for one in _numbers(row.get("candidates"))]
-        fits = [rounded(one, "stitches") == wanted for one, wanted in zip(made, _numbers(row.get("candidates")), strict=True)]
+        made = [work("stitches for a width", width=f"{one} in", tension="1 st to 1 in",
+                     **_multiple(row)) for one in _numbers(row.get("candidates"))]
+        fits = [rounded(one, "stitches") == wanted for one, wanted in zip(made, _numbers(row.get("candidates")),
+                                                                          strict=True)]
         return "all" if all(fits) else "not all"
     return None
 
@@ -123,7 +134,8 @@ def _multiples(row: Row) -> Said:
 def _around(row: Row) -> str:
     """The valid counts below and above, from a width a little less and a little more."""
     at = Fraction(_numbers(row.expected)[0] + _numbers(row.expected)[1], 2)
-    made = [rounded(work("stitches for a width", width=f"{float(at + off):g} in", tension="1 st to 1 in", **_multiple(row)), "stitches") for off in (-1, 1)]
+    made = [rounded(work("stitches for a width", width=f"{float(at + off):g} in", tension="1 st to 1 in",
+                         **_multiple(row)), "stitches") for off in (-1, 1)]
     return f"{made[0]:g} and {made[1]:g}"
 
 
@@ -187,7 +199,8 @@ def _plan(row: Row) -> Said:
     sides = "right" if row.get("constraint") else "any"
     made = work("shape along rows", change=f"{times} st", rows=f"{rows} rows", ends="one", sides=sides)
     ours = Counter(re.findall(r"every (\d+)\w* row (\d+) time", result(made, "plan").text))
-    return _same(row, ours, Counter(re.findall(r"every (\d+)\w* rows? (?:(\d+) times|once)", row.expected)), result(made, "plan").text)
+    return _same(row, ours, Counter(re.findall(r"every (\d+)\w* rows? (?:(\d+) times|once)", row.expected)),
+                 result(made, "plan").text)
 
 
 def _same(row: Row, ours: object, wanted: object, text: str = "") -> str:
@@ -212,7 +225,8 @@ def _spacing(row: Row) -> Said:
     if row.get("decreases"):
         gaps = Counter(_groups(stitches, count, "k2tog"))
         wanted = {int(plain): int(times) for times, plain in re.findall(r"(\d+) times \(k(\d+), k2tog\)", row.expected)}
-        left = exact(work("evenly spaced decreases", stitches=f"{stitches} st", held="round", lose=f"{count} st"), "after")
+        left = exact(work("evenly spaced decreases", stitches=f"{stitches} st", held="round", lose=f"{count} st"),
+                     "after")
         return row.expected if gaps == wanted and f"{left:g} sts remain" in row.expected else f"{gaps}; {left:g}"
     gaps = _groups(stitches, count, "m1")
     if quantity in ("interval", "increase at every"):
@@ -240,7 +254,8 @@ def _decreases(row: Row, stitches: int, count: int) -> Said:
     if quantity.startswith("plain stitches"):
         return gaps[0] - 2
     if quantity == "plan":
-        wanted = {int(size): int(times) for size, times in re.findall(r"every (\d+)\w+ stitch (\d+) times", row.expected)}
+        wanted = {int(size): int(times) for size, times in re.findall(r"every (\d+)\w+ stitch (\d+) times",
+                                                                      row.expected)}
         return _same(row, dict(Counter(gaps)), wanted)
     return None
 
@@ -260,16 +275,20 @@ def yarn(row: Row) -> Said:
     if row.get("length") and "metres as printed" in quantity:
         return exact(work("convert", amount=row.get("length"), system="cm", unit="m"), unit="m")
     if row.get("total area"):
-        made = work("yarn by swatch", area="1440 in^2", swatch_width="6 in", swatch_length="6 in", swatch_weight="9 g", spare="0 %", system="cm")
+        made = work("yarn by swatch", area="1440 in^2", swatch_width="6 in", swatch_length="6 in", swatch_weight="9 g",
+                    spare="0 %", system="cm")
         return exact(made, "weight", "g")
     if row.get("blanket") and "without rounding" in quantity:
-        made = work("yarn by swatch", width="60 in", length="60 in", swatch_width="6 in", swatch_length="6 in", swatch_weight="6.96 g", spare="0 %", system="cm")
+        made = work("yarn by swatch", width="60 in", length="60 in", swatch_width="6 in", swatch_length="6 in",
+                    swatch_weight="6.96 g", spare="0 %", system="cm")
         return exact(made, "weight", "g")
     if row.get("swatch") and quantity == "length in swatch":
-        made = work("yarn by swatch", area="1 in^2", swatch_width="1 in", swatch_weight="4 g", ball_weight="50 g", ball_length="87 yd", spare="0 %")
+        made = work("yarn by swatch", area="1 in^2", swatch_width="1 in", swatch_weight="4 g", ball_weight="50 g",
+                    ball_length="87 yd", spare="0 %")
         return exact(made, "yarn_length", "yd")
     if row.get("old throw"):
-        made = work("yarn by swatch", width="40 in", length="48 in", swatch_width="20 in", swatch_length="30 in", swatch_weight="280 g", spare="0 %", system="cm")
+        made = work("yarn by swatch", width="40 in", length="48 in", swatch_width="20 in", swatch_length="30 in",
+                    swatch_weight="280 g", spare="0 %", system="cm")
         return exact(made, "weight", "g")
     if row.get("stripe repeat"):
         sequence = Stripes((Stripe("A", Fraction(2)), Stripe("B", Fraction(2)), Stripe("C", Fraction(1))))
@@ -283,7 +302,8 @@ def blankets(row: Row) -> Said:
         return None
     width, length = (f"{side} cm" for side in _numbers(row.get("blanket")))
     if row.get("pattern"):
-        made = work("scarf, blanket", width=width, length=length, tension="18 sts to 10 cm", multiple="12 st", edge="17 st")
+        made = work("scarf, blanket", width=width, length=length, tension="18 sts to 10 cm", multiple="12 st",
+                    edge="17 st")
         return rounded(made, "stitches")
     made = work("scarf, blanket", width=width, length=length, tension="18 sts to 10 cm", row_tension="26 rows to 10 cm")
     return f"{exact(made, 'stitches'):g} and {exact(made, 'rows'):g}"
@@ -291,8 +311,10 @@ def blankets(row: Row) -> Said:
 
 # -- yarn counts -------------------------------------------------------------------------------------------------------
 
-SYSTEMS = {"Nm": "Nm", "Ne": "Ne", "tex": "tex", "cotton count": "Ne", "worsted count": "worsted", "metres per 100 g": "m100", "yards per pound": "ydlb", "denier": "denier",
-           "cotton": "Ne", "worsted": "worsted", "linen": "linen", "worsted-count": "worsted", "metric count": "Nm", "woolen run": "run", "linen lea": "linen",
+SYSTEMS = {"Nm": "Nm", "Ne": "Ne", "tex": "tex", "cotton count": "Ne", "worsted count": "worsted",
+           "metres per 100 g": "m100", "yards per pound": "ydlb", "denier": "denier",
+           "cotton": "Ne", "worsted": "worsted", "linen": "linen", "worsted-count": "worsted", "metric count": "Nm",
+           "woolen run": "run", "linen lea": "linen",
            "linen lea or woolen cut": "linen", "yards per pound ": "ydlb"}  # fmt: skip
 
 
@@ -368,7 +390,7 @@ def hats_and_socks(row: Row) -> Said:
     if row.get("foot") and "%" in row.get("negative ease"):
         made = work("sock", foot=girth, tension=gauge_text, ease=row.get("negative ease"), asked="product")
         return rounded(made, "stitches") if "multiple" in row.get("rounding") else exact(made, "product")
-    if row.get("foot") and "without ease" in quantity or (row.get("foot") and row.get("ease") == "0 in"):
+    if row.get("foot") and ("without ease" in quantity or row.get("ease") == "0 in"):
         return exact(work("sock", foot=girth, tension=gauge_text, ease="0 %", asked="product"), "product")
     if row.get("swatch") and quantity == "gauge":
         return exact(work("tension (gauge)", stitches="8.5 st", over="2 in"), "each", "st/in")
@@ -384,10 +406,12 @@ def hats_and_socks(row: Row) -> Said:
         return exact(work("sock", foot="16 in", tension="4 sts to 1 in", ease="0 %", asked="heel"), "heel")
     if row.get("context") == "pattern" and row.get("cast on"):
         stitches, rate = _numbers(row.get("cast on"))[:2]
-        made = work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=f"{rate} sts to 4 in", asked="width")
+        made = work("stitches for a width", stated={"stitches": f"{stitches} st"}, tension=f"{rate} sts to 4 in",
+                    asked="width")
         return exact(made, "width", "in")
     if quantity == "key number K":
-        return exact(work("stitches for a width", width=row.get("circumference"), tension=gauge_text, asked="product"), "product")
+        return exact(work("stitches for a width", width=row.get("circumference"), tension=gauge_text, asked="product"),
+                     "product")
     if row.get("hand") and row.get("ease") == "0 in":
         return rounded(work("sock", foot=row.get("hand"), tension=gauge_text, ease="0 %"), "stitches")
     if row.get("foot") and row.get("ease") == "-1 in":
@@ -410,22 +434,28 @@ def hats_and_socks(row: Row) -> Said:
 def toys(row: Row) -> Said:
     quantity = row.get("quantity")
     if row.get("old gauge"):
-        made = work("toy to another yarn", old=_rate(row.get("old gauge")), new=_rate(row.get("new gauge")), height=row.get("toy height") or "10 cm", system="cm")
-        step = {"new height": "tall", "linear scale": "factor", "surface (fabric area) scale": "area", "stuffing volume scale": "volume", "yarn length scale": "factor"}
+        made = work("toy to another yarn", old=_rate(row.get("old gauge")), new=_rate(row.get("new gauge")),
+                    height=row.get("toy height") or "10 cm", system="cm")
+        step = {"new height": "tall", "linear scale": "factor", "surface (fabric area) scale": "area",
+                "stuffing volume scale": "volume", "yarn length scale": "factor"}
         return exact(made, step[quantity])
     if row.get("linear scale") and "more stitches" not in row.get("gauge") and row.get("toy"):
-        made = work("toy to another yarn", old="30 sts to 10 cm", new="20 sts to 10 cm", filling="45 g", yarn="60 m", system="cm")
+        made = work("toy to another yarn", old="30 sts to 10 cm", new="20 sts to 10 cm", filling="45 g", yarn="60 m",
+                    system="cm")
         return exact(made, "stuffing", "g") if "stuffing" in row.get("toy") else exact(made, "length", "m")
     if row.get("stripe height"):
         multiple = "2 row" if "even" in row.get("rounding") else "1 row"
-        made = work("rows for a length", length=row.get("stripe height"), row_tension=_rate(row.get("row gauge")), multiple=multiple)
+        made = work("rows for a length", length=row.get("stripe height"), row_tension=_rate(row.get("row gauge")),
+                    multiple=multiple)
         return rounded(made, "rows")
     if row.get("stripe sequence"):
         return exact(work("stripes", sequence=_sequence(row.get("stripe sequence"))), "repeat")
     if row.get("stripe repeat"):
-        return exact(work("rows for a length", stated={"rows": "7 rows"}, row_tension="14 rows to 4 in", asked="length"), "length", "in")
+        return exact(work("rows for a length", stated={"rows": "7 rows"}, row_tension="14 rows to 4 in",
+                          asked="length"), "length", "in")
     if row.get("rounds"):
-        return exact(work("rows for a length", stated={"rows": "38 rows"}, row_tension="26 rows to 4 in", asked="length"), "length", "in")
+        return exact(work("rows for a length", stated={"rows": "38 rows"}, row_tension="26 rows to 4 in",
+                          asked="length"), "length", "in")
     if row.get("piece") == "flat circle" and row.get("start"):
         start, each = int(row.get("start")), int(row.get("increases per round"))
         made = work("decrease rounds of a circle", start=f"{start} st", left=row.expected + " st", each=f"{each} st")
@@ -436,7 +466,8 @@ def toys(row: Row) -> Said:
         made = work("stitches for a width", width=f"{8 * math.pi:.6f} cm", tension="24 sts to 10 cm", multiple="6 st")
         return rounded(made, "stitches")
     if row.get("ball diameter") and "pole" in quantity:
-        return rounded(work("rows for a length", length=f"{4 * math.pi:.6f} cm", row_tension="32 rows to 10 cm"), "rows")
+        return rounded(work("rows for a length", length=f"{4 * math.pi:.6f} cm", row_tension="32 rows to 10 cm"),
+                       "rows")
     return None
 
 
@@ -456,12 +487,15 @@ def edges(row: Row) -> Said:
         return _picked_up(row)
     if row.get("gauge") and quantity == "stitch height / width":
         stitches, rows = _numbers(row.get("gauge"))
-        return exact(work("pick up", rows="1 row", tension=f"{stitches} sts to 4 in", row_tension=f"{rows} rows to 4 in"), "stitches")
+        return exact(work("pick up", rows="1 row", tension=f"{stitches} sts to 4 in",
+                          row_tension=f"{rows} rows to 4 in"), "stitches")
     if row.get("stitch") and quantity == "stitch height / width":
-        made = work("pick up", rows="1 row", tension=f"{row.get('sts')} sts to 4 in", row_tension=f"{row.get('rows')} rows to 4 in")
+        made = work("pick up", rows="1 row", tension=f"{row.get('sts')} sts to 4 in",
+                    row_tension=f"{row.get('rows')} rows to 4 in")
         return exact(made, "stitches")
     if row.get("context") == "chart" and "square motif" in row.get("condition"):
-        made = work("scarf, blanket", width="12 cm", length="12 cm", tension="22 sts to 10 cm", row_tension="30 rows to 10 cm")
+        made = work("scarf, blanket", width="12 cm", length="12 cm", tension="22 sts to 10 cm",
+                    row_tension="30 rows to 10 cm")
         return f"{rounded(made, 'stitches'):g} and {rounded(made, 'rows'):g}"
     if row.get("sample"):
         count, over = _numbers(row.get("sample"))
@@ -484,7 +518,8 @@ def _picked_up(row: Row) -> Said:
         ratio = _numbers(result(work("pick up", rows="100 rows", **rates), "ratio").text)
         return f"{ratio[0]} of {ratio[1]}"
     if "lowest terms" in row.get("quantity"):
-        return str(Fraction(exact(work("pick up", rows=f"{rows} rows", **rates), "stitches")).limit_denominator(100) / rows)
+        return str(Fraction(exact(work("pick up", rows=f"{rows} rows", **rates),
+                                  "stitches")).limit_denominator(100) / rows)
     return None
 
 
@@ -493,7 +528,8 @@ def _buttonholes(row: Row) -> Said:
         return None
     holes, hole = (int(number) for number in _numbers(row.get("buttonholes")))
     ends = _numbers(row.get("ends"))
-    made = work("buttonhole stitches", band=f"{_numbers(row.get('band'))[0]} st", holes=str(holes), hole=f"{hole} st", before=f"{ends[0]} st", after=f"{ends[1]} st",
+    made = work("buttonhole stitches", band=f"{_numbers(row.get('band'))[0]} st", holes=str(holes), hole=f"{hole} st",
+                before=f"{ends[0]} st", after=f"{ends[1]} st",
                 asked="exact")
     if "before rounding" in row.get("quantity"):
         return exact(made, "exact")
@@ -505,7 +541,8 @@ def _buttonholes(row: Row) -> Said:
 
 
 CHECKS: dict[str, Callable[[Row], Said]] = {
-    "gauge": gauge, "inc-dec": rows_of_instructions, "yarn-quantity": yarn, "yarn-count": counts, "hats-socks-mittens": hats_and_socks, "toys": toys, "fabric-geometry": edges,
+    "gauge": gauge, "inc-dec": rows_of_instructions, "yarn-quantity": yarn, "yarn-count": counts,
+    "hats-socks-mittens": hats_and_socks, "toys": toys, "fabric-geometry": edges,
     "blankets-shawls": blankets,
 }  # fmt: skip
 
@@ -517,30 +554,44 @@ def _these(letters: str, *numbers: int | tuple[int, int]) -> Callable[[Row], boo
 
 
 LISTED: list[Listed] = [
-    Listed("recalled, not read: no authority until compared with the original", 329, lambda row: row.status == "from memory"),
+    Listed("recalled, not read: no authority until compared with the original", 329,
+           lambda row: row.status == "from memory"),
     Listed("common practice without an authority: mitten lengths", 12, lambda row: row.status == "common practice"),
-    Listed("no rule: a gauge maker's range of numbers, and what a larger number means (said in the rule's note)", 3, _these("NH", 75, 123, 124)),
-    Listed("the older list has no US size here, the newer one has a half size, checked at NH-020 and NH-021; the answer gives the newer", 2, _these("NH", 3, 5)),
+    Listed("no rule: a gauge maker's range of numbers, and what a larger number means (said in the rule's note)", 3,
+           _these("NH", 75, 123, 124)),
+    Listed("the older list has no US size here, the newer one has a half size, checked at NH-020 and NH-021; the "
+           "answer gives the newer", 2, _these("NH", 3, 5)),
     Listed("no rule: an armhole drafting rule of 1938", 2, _these("BS", 363, 364)),
-    Listed("other authors' names of fits and ease: the rule gives the two council lists and says that names shift", 6, _these("EA", (6, 8), 15, 19, 20)),
-    Listed("no rule: a designer's classes of yarn for ease, a forum's ease for babies; ease in percent is dressmaking's", 5, _these("EA", (21, 23), 56, 57)),
+    Listed("other authors' names of fits and ease: the rule gives the two council lists and says that names shift", 6,
+           _these("EA", (6, 8), 15, 19, 20)),
+    Listed("a designer's yarn classes for ease, a forum's ease for babies: no rule; ease in percent is dressmaking's",
+           5, _these("EA", (21, 23), 56, 57)),
     Listed("rounds half a row down to even; ours takes a tie up", 1, _these("GA", 21)),
-    Listed("the other school of even spacing, a whole section at both ends, or another order of the same groups; the rule's note says so", 9,
+    Listed("the other school of even spacing, a whole section at both ends, or another order of the same groups; the "
+           "rule's note says so", 9,
            _these("ID", 1, 4, 5, 8, (78, 82))),
     Listed("a step on the way that the rules do not give by itself", 6, _these("ID", 12, 18, 57, 60, 61, 107)),
-    Listed("no rule: casting off in steps at armholes and shoulders, and raglans", 18, _these("ID", (48, 53), (95, 106))),
+    Listed("no rule: casting off in steps at armholes and shoulders, and raglans", 18,
+           _these("ID", (48, 53), (95, 106))),
     Listed("no sum of ours: drawing a line on a grid", 2, _these("ID", 91, 92)),
-    Listed("what single patterns state, not a sum", 16, lambda row: _these("YQ", (25, 30))(row) or _these("FG", (14, 19))(row) or _these("BL", (53, 56))(row)),
+    Listed("what single patterns state, not a sum", 16, lambda row: _these("YQ",
+                                                                           (25, 30))(row) or _these("FG", (14, 19))(row)
+           or _these("BL", (53, 56))(row)),
     Listed("areas of pieces and lengths per row or tail: rules of thumb that the rules do not hold", 36,
            _these("YQ", 66, 67, (69, 80), (82, 99), 103, 104, 105, 107)),
-    Listed("definitions, rounded ounces, and rules of thumb for strands held together", 18, _these("YC", 28, 30, 31, 32, 48, 50, 51, (85, 95))),
+    Listed("definitions, rounded ounces, and rules of thumb for strands held together", 18,
+           _these("YC", 28, 30, 31, 32, 48, 50, 51, (85, 95))),
     Listed("hat sizes in pi, other designers' negative ease, shoe sizes, and the percentage system: no rule", 36,
            _these("HM", 95, 96, 101, 102, 103, 107, 108, 111, 112, 113, 116, 117, (124, 140), (186, 192))),
-    Listed("measured scales of hooks, which differ from the ratio of the hooks: the rule goes by tension, and its note says so", 11, _these("TO", (1, 11))),
-    Listed("a toy of more stitches, shapes in crochet, and a doll's percentage: no rule", 12, _these("TO", (31, 33), 40, (42, 46), (52, 54))),
+    Listed("measured scales of hooks, which differ from the ratio of the hooks: the rule goes by tension, and its note "
+           "says so", 11, _these("TO", (1, 11))),
+    Listed("a toy of more stitches, shapes in crochet, and a doll's percentage: no rule", 12,
+           _these("TO", (31, 33), 40, (42, 46), (52, 54))),
     Listed("small-parts law: the caution names it; no verdict is ever given", 19, _these("TO", (55, 73))),
-    Listed("cot mattresses by law, and shawls by doubling: no rule", 22, _these("BL", (49, 52), (57, 62), (68, 73), (76, 81))),
+    Listed("cot mattresses by law, and shawls by doubling: no rule", 22,
+           _these("BL", (49, 52), (57, 62), (68, 73), (76, 81))),
     Listed("textile science of the loop, and other makers' ratios", 14, _these("FG", (1, 4), (49, 50), (52, 59))),
-    Listed("pick-up and buttonhole plans row by row, and charts: the rules give the ratio, the total and the spaces", 12,
+    Listed("pick-up and buttonhole plans row by row, and charts: the rules give the ratio, the total and the spaces",
+           12,
            _these("FG", 25, 27, (30, 32), 37, 42, 43, 47, 48, 60, 62)),
 ]

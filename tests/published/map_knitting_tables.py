@@ -1,4 +1,4 @@
-"""Published knitting tables put to the rules that look them up: yarn classes, needles and hooks, sizes, fits, yarn by garment."""
+"""Published knitting tables put to the rules that look them up: yarn classes, needles, sizes, fits, yarn by garment."""
 
 from __future__ import annotations
 
@@ -11,16 +11,19 @@ from rules.knitting.yarn_class import AU_PLY, CLASS_NAMES
 from rules.knitting.yarn_count import Count
 from tests.support import exact, result, work
 
-from .harness import Listed, Row, load
+from .harness import Listed, Row
 
 FILE = "knitting"
 
 OF_A_CLASS = {
-    "knit gauge in stockinette over 4 in": "stitches", "knitting needle metric range": "needle", "knitting needle US range": "needle",
-    "crochet gauge in single crochet over 4 in": "crochet", "crochet hook metric range": "hook", "crochet hook US range": "hook",
+    "knit gauge in stockinette over 4 in": "stitches", "knitting needle metric range": "needle",
+    "knitting needle US range": "needle",
+    "crochet gauge in single crochet over 4 in": "crochet", "crochet hook metric range": "hook",
+    "crochet hook US range": "hook",
     "wraps per inch (current council table)": "wraps_of", "wraps per inch (spinners, older system 0-6)": "wraps_of",
     "yards per pound (spinners, older system 0-6)": "yards", "knit gauge in the older 0-6 system": "stitches",
-    "crochet gauge in the older 0-6 system": "crochet", "metres per 100 g": "metres", "wraps per inch": "wraps_of", "council category": "number_of",
+    "crochet gauge in the older 0-6 system": "crochet", "metres per 100 g": "metres", "wraps per inch": "wraps_of",
+    "council category": "number_of",
     "Australian/NZ ply name": "ply", "name used elsewhere": "names", "typical knit gauge over 10 cm": "stitches",
     "wraps per inch (single figure)": "wraps_of", "typical metres per gram": "a_gram",
     "metres per 100 g (older table, disagrees with the newer one for 1-3)": "metres",
@@ -51,9 +54,10 @@ def yarn_weight(row: Row) -> float | str | None:
 
 
 def _if_said(row: Row, text: str, wanted: str = "") -> str | float:
-    """The row's own value when the answer's words hold it, else those words; a range is written with "to" in answers."""
+    """The row's own value when the answer's words hold it, else those words; answers write a range with "to"."""
     wanted = wanted or row.expected
-    held = any(re.search(rf"(?<![\d.]){re.escape(form)}(?![\d.])", text) for form in (wanted, wanted.replace("-", " to ")))
+    held = any(re.search(rf"(?<![\d.]){re.escape(form)}(?![\d.])",
+                         text) for form in (wanted, wanted.replace("-", " to ")))
     if not held:
         return text
     return float(row.expected) if re.fullmatch(r"[\d.]+", row.expected) else row.expected
@@ -73,7 +77,8 @@ def needles(row: Row) -> float | str | None:
         made = work("needle or hook size", thickness=row.get("metric"), tool=tool, system="cm")
         return _labels(row, made)
     if row.get("rule"):
-        ends = [exact(work("needle or hook size", size=size, named="japan", tool=tool, system="cm"), "mm") for size in ("6", "7")]
+        ends = [exact(work("needle or hook size", size=size, named="japan", tool=tool, system="cm"),
+                      "mm") for size in ("6", "7")]
         return ends[1] - ends[0]
     if row.get("US") == "Q":
         made = work("needle or hook size", letter="Q", tool=tool, system="cm")
@@ -95,10 +100,14 @@ def _labels(row: Row, made: Answer) -> str:
 # -- sizes -------------------------------------------------------------------------------------------------------------
 
 MEASURES = {
-    "head circumference, 50th percentile": "head", "hat circumference (designer table)": "hat girth", "crown to brow (designer table)": "crown to brow",
-    "hat circumference": "hat girth", "hat length": "hat length", "snug hat circumference": "hat girth", "hat height": "hat length",
-    "head circumference (magazine chart)": "head", "foot length": "foot length", "foot length (second source)": "foot length",
-    "hand circumference without thumb": "hand", "hand circumference": "hand", "usual foot/ankle circumference": "foot girth", "head circumference": "head",
+    "head circumference, 50th percentile": "head", "hat circumference (designer table)": "hat girth",
+    "crown to brow (designer table)": "crown to brow",
+    "hat circumference": "hat girth", "hat length": "hat length", "snug hat circumference": "hat girth",
+    "hat height": "hat length",
+    "head circumference (magazine chart)": "head", "foot length": "foot length",
+    "foot length (second source)": "foot length",
+    "hand circumference without thumb": "hand", "hand circumference": "hand",
+    "usual foot/ankle circumference": "foot girth", "head circumference": "head",
 }  # fmt: skip
 PATTERN_GROUPS = {"women's socks": "woman", "men's socks": "man"}
 
@@ -109,7 +118,8 @@ def body(row: Row) -> float | str | None:
     if row.status != "published" or not row.get("measure"):
         return None
     size = row.get("size") or row.get("age") or (f"bust {row.get('bust')}" if row.get("bust") else "")
-    measure = row.get("measure").replace(" (body)", "").replace("chest/bust", "chest").replace(" length to underarm", " length")
+    measure = row.get("measure").replace(" (body)", "").replace("chest/bust",
+                                                                "chest").replace(" length to underarm", " length")
     return _size(row, measure.replace(" circumference", ""), row.get("group"), size)
 
 
@@ -128,7 +138,8 @@ def heads_and_feet(row: Row) -> float | str | None:
         return None
     if row.get("glove size"):
         return _size(row, measure, "", f"glove size {row.get('glove size')}")
-    size = row.get("size") or row.get("age") or row.get("glove/mitten size") or PATTERN_GROUPS.get(row.get("pattern group"), "")
+    group = PATTERN_GROUPS.get(row.get("pattern group"), "")
+    size = row.get("size") or row.get("age") or row.get("glove/mitten size") or group
     return _size(row, measure, row.get("sex"), size) if size else None
 
 
@@ -158,7 +169,8 @@ def ease(row: Row) -> float | str | None:
         return exact(work("fit and ease in knitting", body=body_text, finished=finished, system="cm"), "share")
     if "both ends" in row.get("quantity"):
         unit = body_text.split()[1]
-        ends = [exact(work("fit and ease in knitting", body=f"{end} {unit}", finished=finished), "ease", unit) for end in body_text.split()[0].split("-")]
+        ends = [exact(work("fit and ease in knitting", body=f"{end} {unit}", finished=finished), "ease",
+                      unit) for end in body_text.split()[0].split("-")]
         return f"{ends[1]:g} to {ends[0]:g}"
     return exact(work("fit and ease in knitting", body=body_text, finished=finished), "ease", row.unit)
 
@@ -168,7 +180,8 @@ def _named_fit(row: Row) -> str:
     ends = [Fraction(figure) for figure in re.findall(r"\d+", row.expected)]
     at = [ends[0] + 1] if "more" in row.expected else [sum(ends) / len(ends)]
     name = row.get("fit")
-    said = [result(work("fit and ease in knitting", body="40 in", finished=f"{float(40 + one):g} in"), "fit").text for one in at]
+    said = [result(work("fit and ease in knitting", body="40 in", finished=f"{float(40 + one):g} in"),
+                   "fit").text for one in at]
     which = "older" if row.get("table") else "current"
     return row.expected if all(text.startswith(name) or f"{name} in the {which}" in text for text in said) else said[0]
 
@@ -177,7 +190,8 @@ def _finished(row: Row, body_text: str) -> float | str | None:
     amounts = re.findall(r"\d+", row.get("ease") or row.get("fit"))
     if not amounts or "finished" not in row.unit:
         return None
-    ends = [exact(work("fit and ease in knitting", body=body_text, stated={"ease": f"{amount} in"}, asked="finished"), "finished", "in") for amount in amounts]
+    ends = [exact(work("fit and ease in knitting", body=body_text, stated={"ease": f"{amount} in"}, asked="finished"),
+                  "finished", "in") for amount in amounts]
     return f"{ends[0]:g}-{ends[1]:g}" if len(ends) > 1 else ends[0]
 
 
@@ -185,16 +199,20 @@ def _finished(row: Row, body_text: str) -> float | str | None:
 
 PROJECTS = {
     "hat": ("hat", "adult", ""), "scarf": ("scarf", "adult", ""), "adult sweater": ("sweater", "adult", ""),
-    "baby 12-18 months, fingering": ("sweater", "baby", "1"), "toddler 2-6 years pullover or cardigan, sport": ("sweater", "toddler", "2"),
-    "child 6-12 years pullover or cardigan, sport": ("sweater", "child", "2"), "ladies 32-40 bust pullover, fingering": ("sweater", "woman", "1"),
-    "men 36-48 chest pullover, sport": ("sweater", "man", "2"), "Preemie beanie, worsted weight": ("hat", "preemie", "4"),
+    "baby 12-18 months, fingering": ("sweater", "baby", "1"),
+    "toddler 2-6 years pullover or cardigan, sport": ("sweater", "toddler", "2"),
+    "child 6-12 years pullover or cardigan, sport": ("sweater", "child", "2"),
+    "ladies 32-40 bust pullover, fingering": ("sweater", "woman", "1"),
+    "men 36-48 chest pullover, sport": ("sweater", "man", "2"),
+    "Preemie beanie, worsted weight": ("hat", "preemie", "4"),
     "Newborn beanie, worsted weight": ("hat", "newborn", "4"), "Baby beanie, worsted weight": ("hat", "baby", "4"),
 }  # fmt: skip
 
 
 def garments(row: Row) -> float | str | None:
     if row.get("project") == "cardigan instead of pullover":
-        both = [exact(work("yarn by garment", yarn="3", garment=garment), "low", "yd") for garment in ("cardigan", "sweater")]
+        both = [exact(work("yarn by garment", yarn="3", garment=garment), "low",
+                      "yd") for garment in ("cardigan", "sweater")]
         return (both[0] / both[1] - 1) * 100
     known = PROJECTS.get(row.get("project"))
     if known is None:
@@ -206,8 +224,8 @@ def garments(row: Row) -> float | str | None:
 
 
 CHECKS: dict[str, Callable[[Row], float | int | str | None]] = {
-    "yarn-weight": yarn_weight, "needles-hooks": needles, "body-size": body, "hats-socks-mittens": heads_and_feet, "blankets-shawls": blankets,
+    "yarn-weight": yarn_weight, "needles-hooks": needles, "body-size": body, "hats-socks-mittens": heads_and_feet,
+    "blankets-shawls": blankets,
     "ease": ease, "yarn-quantity": garments,
 }  # fmt: skip
 LISTED: list[Listed] = []
-__all__ = ["load"]

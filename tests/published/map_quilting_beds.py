@@ -1,4 +1,4 @@
-"""Published bed quilts, seams, strip sets, scaled blocks and shrinkage, put to the rules; and what no rule can check."""
+"""Published bed quilts, seams, strip sets, scaled blocks, shrinkage; and the rows that no rule can check."""
 
 from __future__ import annotations
 
@@ -57,11 +57,13 @@ def seams(row: Row) -> float | None:
         return found(work("seam drift", seams=row.get("joining seams"), error=row.get("error per seam")), "drift")
     if find.startswith("error in block"):
         joins = f"{numbers(row.get('patches across'))[0] - 1:g}"
-        return found(work("seam drift", seams=joins, error=row.get("error per seam allowance"), counted="an_allowance"), "drift")
+        return found(work("seam drift", seams=joins, error=row.get("error per seam allowance"),
+        counted="an_allowance"), "drift")
     if find == "length of border":
         return found(work("quilt size", block=row.get("unit finished"), across=row.get("units"), down="1"), "width")
     if find.startswith("width of"):
-        count = {"two": 2, "three": 3}[find.split()[2 if find.split()[1] == "of" and find.split()[2] in ("two", "three") else 1]]
+        count = {"two": 2, "three": 3}[find.split()[2 if find.split()[1] == "of" and find.split()[2] in ("two",
+            "three") else 1]]
         size = row.get("cut") or f"{numbers(find)[0]} in"
         return found(work("strip sets", widths=[size], count=str(count), seam=seam(row)), "raw")
     if find.startswith("centre strip") or find.startswith("middle square"):
@@ -89,7 +91,8 @@ def scaled(row: Row) -> float | None:
         old = 3 if row.get("nine-patch block finished") else 4
         return found(work(topic, old=f"{old} in", new=f"{block} in", patch="1 in"), "new_patch")
     if row.get("nine-patch finished"):
-        return found(work(topic, old="3 in", new=row.get("nine-patch finished"), patch="1 in", seam=seam(row)), "new_cut")
+        return found(work(topic, old="3 in", new=row.get("nine-patch finished"), patch="1 in", seam=seam(row)),
+            "new_cut")
     if row.get("sections"):
         block, sections = numbers(row.get("block"))[0], numbers(row.get("sections"))[0]
         patch = 2 if "two sections" in find else 1
@@ -132,21 +135,32 @@ CHECKS = {
     "longarm charge": longarm,
 }
 
-SHOP_ADVICE = ("binding: shop yardage by quilt size", "yardage: pieced top, shop estimate", "backing: shop yardage by quilt size")
+SHOP_ADVICE = ("binding: shop yardage by quilt size", "yardage: pieced top, shop estimate",
+    "backing: shop yardage by quilt size")
 
 LISTED = (
-    Listed("a maker whose full mattress is 53 in wide; the rule takes the 54 in of most charts", 2, lambda row: row.id in ("q0926", "q0928")),
-    Listed("usual sizes, standards and museum records: stated, not worked out", 34, _of("quilt size: usual sizes", "quilt size: charity standard", "museum records")),
-    Listed("needles, stitches and grain in words: a table of other rules, or advice", 20, _of("needles and thread", "bias binding: when to use")),
+    Listed("a maker whose full mattress is 53 in wide; the rule takes the 54 in of most charts", 2,
+    lambda row: row.id in ("q0926", "q0928")),
+    Listed("usual sizes, standards and museum records: stated, not worked out", 34, _of("quilt size: usual sizes",
+    "quilt size: charity standard", "museum records")),
+    Listed("needles, stitches and grain in words: a table of other rules, or advice", 20, _of("needles and thread",
+    "bias binding: when to use")),
     Listed("shop advice by bed name, which varies by a yard or more from chart to chart", 19, _of(*SHOP_ADVICE)),
     Listed("problems of school mathematics", 21, _of("maths education")),
-    Listed("things the family has no rule for", 62, _of("log cabin", "hanging sleeve", "prairie points", "borders: coping (spacer) strip", "binding: diagonal joins",
-                                                       "binding: strip width", "bias binding: strips cut on the true bias", "yardage by area (rough)")),
+    Listed("things the family has no rule for", 62, _of("log cabin", "hanging sleeve", "prairie points",
+    "borders: coping (spacer) strip", "binding: diagonal joins",
+                                                       "binding: strip width",
+                                                       "bias binding: strips cut on the true bias",
+                                                       "yardage by area (rough)")),
     Listed("a charge by area at a rate in hundredths of a cent", 10, _of("longarm charge")),
     Listed("a step of a worked example whose sum is a single multiplication, or advice in words", 38,
-           _of("yardage from pieces", "borders: strips and cloth", "sashing and cornerstones", "quilt size: blocks, sashing, borders", "binding: length", "binding: cloth",
-               "bias binding from a square", "backing: size", "batting: allowance", "mattress: UK", "quilt size from mattress", "seam accuracy", "strip sets",
+           _of("yardage from pieces", "borders: strips and cloth", "sashing and cornerstones",
+           "quilt size: blocks, sashing, borders", "binding: length", "binding: cloth",
+               "bias binding from a square", "backing: size", "batting: allowance", "mattress: UK",
+               "quilt size from mattress", "seam accuracy", "strip sets",
                "shrinkage", "precut equivalents", "yield: squares from part yards")),
-    Listed("backing sums by area, or rounded at each step, or for a size the source does not give", 15, _of("backing: panels and cloth")),
-    Listed("one maker's own pack sizes, some inches off the others' (a note of the rule says so)", 12, _of("batting: pack sizes")),
+    Listed("backing sums by area, or rounded at each step, or for a size the source does not give", 15,
+    _of("backing: panels and cloth")),
+    Listed("one maker's own pack sizes, some inches off the others' (a note of the rule says so)", 12,
+    _of("batting: pack sizes")),
 )

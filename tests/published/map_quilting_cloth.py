@@ -20,7 +20,8 @@ def squares(row: Row) -> float | None:
     yards, _, usable = numbers(row.get("cloth"))
     if yards * 36 <= numbers(row.get("cut"))[0]:
         return None  # no square comes out of it: the rule says so in words
-    made = work("from a fat quarter", width=row.get("cut"), short=f"{yards * 36} in", long=f"{usable} in", trim="0.001 in")
+    made = work("from a fat quarter", width=row.get("cut"), short=f"{yards * 36} in", long=f"{usable} in",
+        trim="0.001 in")
     return cut(made, "one_way")
 
 
@@ -63,7 +64,8 @@ def _rectangles(row: Row, find: str, usable: str) -> float | None:
 def strips_of_cloth(row: Row) -> float:
     """Strips across a length of cloth: pieces as long as the cloth is wide."""
     yards = numbers(row.get("cloth"))[0]
-    made = work("from a fat quarter", width=row.get("strip") or "2.5 in", length="40 in", short=f"{yards * 36} in", long="40 in")
+    made = work("from a fat quarter", width=row.get("strip") or "2.5 in", length="40 in", short=f"{yards * 36} in",
+        long="40 in")
     return cut(made, "pieces")
 
 
@@ -77,10 +79,12 @@ def borders(row: Row) -> float | None:
     if row.topic == "borders: mitred":
         return _mitred(row)
     if row.topic == "borders: with cornerstones" or row.topic == "borders: butted":
-        wide, long = sides(row.get("quilt top unfinished")) if row.get("quilt top unfinished") else (row.get("previous width") or "40 in", row.get("previous length") or "50 in")
+        wide, long = sides(row.get("quilt top unfinished")) if row.get(
+            "quilt top unfinished") else (row.get("previous width") or "40 in", row.get("previous length") or "50 in")
         kind = "corner_squares" if "cornerstones" in row.topic else "sides_first"
         made = work(topic, width=wide, length=long, border=row.get("border finished"), kind=kind, seam=seam(row))
-        keys = {"side strip length": "sides", "top and bottom strip length": "ends", "strip cut width": "cut_width", "cut corner squares": "corner",
+        keys = {"side strip length": "sides", "top and bottom strip length": "ends", "strip cut width": "cut_width",
+            "cut corner squares": "corner",
                 "unfinished width after border": "new_width", "unfinished length after border": "new_length"}
         return cut(made, keys[find])
     return _border_cloth(row)
@@ -101,13 +105,15 @@ def _border_cloth(row: Row) -> float | None:
         wide, long = sides(row.get("quilt"))
         return found(work("binding strips", width=wide, length=long, joins="0 in"), "need")
     if find.startswith("strips obtainable"):
-        return cut(work("from a fat quarter", width=row.get("strip"), length="40 in", short=row.get("cloth length"), long="40 in"), "pieces")
+        return cut(work("from a fat quarter", width=row.get("strip"), length="40 in", short=row.get("cloth length"),
+        long="40 in"), "pieces")
     if find in ("width after border", "length after border"):
         (quilt,), (strip,) = numbers(row.get("quilt")), numbers(row.get("strip cut"))[:1]
         return cut(work(topic, width=f"{quilt} in", length=f"{quilt} in", border=f"{strip - 0.5} in"), "new_width")
     if "in strips" in find:
         wide, long = sides(row.get("quilt"))
-        return cut(work(topic, width=wide, length=long, border=row.get("border finished"), usable=row.get("usable width")), "strips")
+        return cut(work(topic, width=wide, length=long, border=row.get("border finished"),
+            usable=row.get("usable width")), "strips")
     return None
 
 
@@ -115,7 +121,8 @@ def sashing(row: Row) -> float | None:
     find, topic = row.get("find"), "sashing and cornerstones"
     if row.get("grid"):
         across, down = numbers(row.get("grid"))
-        made = work(topic, block="10 in", across=f"{across:g}", down=f"{down:g}", sash="2 in", all_round="yes" if "all round" in row.get("sashing") else "no")
+        made = work(topic, block="10 in", across=f"{across:g}", down=f"{down:g}", sash="2 in",
+            all_round="yes" if "all round" in row.get("sashing") else "no")
         return cut(made, "cornerstones" if find == "cornerstones" else "pieces")
     if find == "cut cornerstone":
         given = row.get("sashing finished") or f"{numbers(row.get('sash strips cut'))[0] - 0.5} in"
@@ -133,12 +140,15 @@ def quilt_size(row: Row) -> float | None:
     if "unrounded" in find:
         space, border = numbers(row.get("space"))[0], 10
         quilt = f"{space + 2 * border - numbers(sash)[0]} in"
-        made = work("blocks for a size", asked="fit_across", wide=quilt, long=quilt, block=row.get("block"), sash=sash, border=f"{border} in")
+        made = work("blocks for a size", asked="fit_across", wide=quilt, long=quilt, block=row.get("block"),
+            sash=sash, border=f"{border} in")
         return found(made)
     if find.startswith(("widest", "space")):
         return None
-    made = work(topic, block=row.get("block finished") or row.get("block") or "6 in", across=row.get("blocks across") or row.get("across") or "5",
-                down=row.get("blocks down") or row.get("down") or "6", sash=sash, border=row.get("border", "0 in"), all_round="yes" if both else "no")
+    made = work(topic, block=row.get("block finished") or row.get("block") or "6 in",
+        across=row.get("blocks across") or row.get("across") or "5",
+                down=row.get("blocks down") or row.get("down") or "6", sash=sash, border=row.get("border", "0 in"),
+                    all_round="yes" if both else "no")
     if find == "blocks in all":
         return cut(made, "blocks")
     binding = 0.5 if "binding" in find else 0
@@ -165,7 +175,8 @@ def binding(row: Row) -> float | None:
     if "without rounding" in find:
         return found(made, "strips") * numbers(row.get("strip width"))[0]
     if find == "binding area" or find.startswith("cloth by area"):
-        bias = work("bias binding for a quilt", width=quilt[0], length=quilt[1], strip=row.get("strip width"), joins=allowance)
+        bias = work("bias binding for a quilt", width=quilt[0], length=quilt[1], strip=row.get("strip width"),
+            joins=allowance)
         area = found(bias, "area")
         return area if find == "binding area" else area / numbers(usable)[0] / 36
     return None
@@ -178,9 +189,11 @@ def bias(row: Row) -> float | None:
     edge = row.get("length") or row.get("bias length")
     if row.get("quilt"):
         wide, long = sides(row.get("quilt"))
-        return cut(work("bias binding for a quilt", width=wide, length=long, strip=strip, joins=row.get("allowance")), "square")
+        return cut(work("bias binding for a quilt", width=wide, length=long, strip=strip, joins=row.get("allowance")),
+        "square")
     if edge and strip:
-        made = work("bias binding for a quilt", edge=edge, strip=strip, joins="0 in", usable=row.get("cloth width", "40 in"))
+        made = work("bias binding for a quilt", edge=edge, strip=strip, joins="0 in", usable=row.get("cloth width",
+            "40 in"))
         if find == "area":
             return found(made, "area")
         if find.startswith("square side"):
@@ -215,14 +228,15 @@ def backing(row: Row) -> float | None:
         return None
     given = {"width": wide, "length": long, "over": over, "usable": row.get("usable width", "40 in"), "join": "0 in"}
     made = work("backing", **given)
-    if "each length rounded" in find or "unrounded" in find and find.startswith("lengths"):
+    if "each length rounded" in find or ("unrounded" in find and find.startswith("lengths")):
         return None
     across = "horizontal" in find or "horizontal" in row.get("seam direction")
     if find.startswith(("panels", "lengths", "widths")):
         return found(work("backing", asked="across_panels" if across else "down_panels", **given))
     if "thriftier" in find:
         return found(made, "cloth", "yd")
-    cloth = found(work("backing", asked="across_cloth" if across else "down_cloth", **given)) / (36 if row.unit == "yd" else 1)
+    cloth = found(work("backing", asked="across_cloth" if across else "down_cloth",
+        **given)) / (36 if row.unit == "yd" else 1)
     return up(cloth, 1 / 8) if "1/8" in find else cloth
 
 
@@ -255,7 +269,8 @@ def precuts(row: Row) -> float | None:
     if find.startswith("2.5 in half-strips"):
         return cut(work("from a fat quarter", width="2.5 in", length="21 in", short="18 in", long="21 in"), "pieces")
     if find.startswith("fat quarters for a 40-strip"):
-        return cut(work("from a fat quarter", width="2.5 in", length="21 in", short="18 in", long="21 in", count="80"), "cuts")
+        return cut(work("from a fat quarter", width="2.5 in", length="21 in", short="18 in", long="21 in",
+        count="80"), "cuts")
     if find.startswith("fat quarters for 42"):
         long = "19 in" if "19 in" in row.get("note") else "21 in"
         return cut(work("from a fat quarter", width="5 in", count="42", short="18 in", long=long), "cuts")

@@ -89,7 +89,8 @@ def eight_at_a_time(row: Row) -> float | None:
 
 
 def four_at_a_time(row: Row) -> float:
-    return found(work("half-square triangles", asked="exact_cut", finished=row.get("finished"), seam=seam(row), method="four_at_a_time"))
+    return found(work("half-square triangles", asked="exact_cut", finished=row.get("finished"), seam=seam(row),
+    method="four_at_a_time"))
 
 
 def geese_four(row: Row) -> float | None:
@@ -99,7 +100,8 @@ def geese_four(row: Row) -> float | None:
     large = "large" in row.get("find")
     made = work("flying geese", width=width, height=height, method="four_at_a_time", seam=seam(row))
     if row.get("rule") == "exact":
-        added = work("flying geese", asked="large_addition" if large else "small_addition", width=width, height=height, method="four_at_a_time", seam=seam(row))
+        added = work("flying geese", asked="large_addition" if large else "small_addition", width=width,
+            height=height, method="four_at_a_time", seam=seam(row))
         return numbers(width if large else height)[0] + found(added)
     return cut(made, "large" if large else "small")
 
@@ -115,17 +117,20 @@ def square_in_square(row: Row) -> float | None:
     if "on point" in find:
         # A block turned on point grows by the root of two each time: as an on-point setting of one block, or two.
         once = found(work("on-point size", block=row.get("block finished"), across="1", down="1"), "width")
-        return once if "once" in find else found(work("on-point size", block=f"{once:.9f} in", across="1", down="1"), "width")
+        return once if "once" in find else found(work("on-point size", block=f"{once:.9f} in", across="1", down="1"),
+        "width")
     if "stitched and flipped" in find or row.get("method"):
         made = work(topic, size=row.get("finished"), seam=seam(row), method="flipped")
         return cut(made, "base" if "base" in find else "flip")
     if row.get("rule") == "exact" or "before rounding" in find:
         made = work(topic, size=row.get("finished unit"), seam=seam(row))
-        corner = found(work(topic, asked="addition", size="4 in", seam=seam(row))) + numbers(row.get("finished unit"))[0] / 2
+        corner = found(work(topic, asked="addition", size="4 in",
+            seam=seam(row))) + numbers(row.get("finished unit"))[0] / 2
         return corner if "corner" in find else found(made, "centre")
     if row.get("finished centre"):
         size = solved(topic, "size", {"centre_finished": row.get("finished centre")})
-        return up(found(work(topic, size=f"{size:.9f} in"), "corner"), 1 / 4 if row.get("rule") == "up to 1/4" else 1 / 8)
+        return up(found(work(topic, size=f"{size:.9f} in"), "corner"),
+        1 / 4 if row.get("rule") == "up to 1/4" else 1 / 8)
     if row.get("finished unit"):
         return cut(work(topic, size=row.get("finished unit"), seam=seam(row)), "centre")
     return None
@@ -158,15 +163,18 @@ def on_point_size(row: Row) -> float | None:
     find, topic = row.get("find"), "on-point size"
     if "binding each side" in find or "quilt width" in find or "quilt length" in find:
         binding = 0.5 if "binding" in find else 0
-        made = work(topic, block=row.get("block finished") or row.get("block"), across=row.get("across", "4"), down=row.get("down", "5"))
+        made = work(topic, block=row.get("block finished") or row.get("block"), across=row.get("across", "4"),
+            down=row.get("down", "5"))
         return found(made, "width" if "width" in find else "length") + binding
     if find == "blocks in all":
-        return cut(work(topic, block="6 in", across=row.get("across"), down=f"{numbers(row.get('down'))[0]:g}"), "blocks")
+        return cut(work(topic, block="6 in", across=row.get("across"), down=f"{numbers(row.get('down'))[0]:g}"),
+            "blocks")
     if find.startswith("side of square-in-square"):
         side = found(work(topic, block=row.get("block finished"), across="1", down="1"), "width")
         return near(side, 1) if "whole" in row.get("rounding") else side
     if find.startswith("field"):
-        made = work("quilt size", block=row.get("unit"), across=row.get("units across", "1"), down=row.get("units down", "1"))
+        made = work("quilt size", block=row.get("unit"), across=row.get("units across", "1"),
+            down=row.get("units down", "1"))
         return found(made, "width" if "width" in find else "length")
     return None
 
@@ -178,7 +186,8 @@ def counts(row: Row) -> float | None:
         # A stated number of side triangles belongs to a layout one block wide and so many down.
         across, down = "1", f"{numbers(row.get('side triangles'))[0] / 2 + 1:g}"
     made = work("setting triangles", block="10 in", across=across, down=down)
-    key = {"side setting triangles": "side_triangles", "blocks in all": "blocks", "squares cut once for the corners": "corner_squares"}.get(find, "side_squares")
+    key = {"side setting triangles": "side_triangles", "blocks in all": "blocks",
+        "squares cut once for the corners": "corner_squares"}.get(find, "side_squares")
     return cut(made, key)
 
 
@@ -262,13 +271,19 @@ def _of(*topics: str) -> Callable[[Row], bool]:
 
 
 LISTED = (
-    Listed("metric habits (+ 2.5, + 3.5 cm) that fall short of the geometry at a 0.75 cm seam: the rules are never short", 4,
+    Listed("metric habits (+ 2.5, + 3.5 cm) that fall short of the geometry at a 0.75 cm seam: the rules are never "
+    "short", 4,
            lambda row: "cm" in row.get("seam") and row.topic.startswith("cut sizes") and row.status == "published"),
-    Listed("cut over size and trimmed in a maker's own way, which no rule takes", 6, lambda row: "oversize" in row.get("find")),
+    Listed("cut over size and trimmed in a maker's own way, which no rule takes", 6,
+    lambda row: "oversize" in row.get("find")),
     Listed("a square that is cut for a triangle without a seam, by a maker's own table", 2,
-           lambda row: row.get("find") in ("cut side of square cut once", "cut side of square cut twice") and "wanted" in "".join(row.inputs)),
-    Listed("printed with 1.414 for the root of 2, 1/8 in under what the root itself gives", 1, lambda row: row.id == PRINTED_WITH_1_414),
-    Listed("shapes beyond the family's rules (a worked sum of a maker's, rings of hexagons, wholes of a named quilt)", 16,
+           lambda row: row.get("find") in ("cut side of square cut once",
+           "cut side of square cut twice") and "wanted" in "".join(row.inputs)),
+    Listed("printed with 1.414 for the root of 2, 1/8 in under what the root itself gives", 1,
+    lambda row: row.id == PRINTED_WITH_1_414),
+    Listed("shapes beyond the family's rules (a worked sum of a maker's, rings of hexagons, wholes of a named quilt)",
+    16,
            _of("hexagon", "equilateral triangle")),
-    Listed("shapes that the family has no rule for", 50, _of("diamond", "octagon", "dresden plate", "clamshell and curves")),
+    Listed("shapes that the family has no rule for", 50, _of("diamond", "octagon", "dresden plate",
+    "clamshell and curves")),
 )

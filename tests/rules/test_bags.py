@@ -20,7 +20,7 @@ def tote(**more: str) -> dict[str, str]:
     return {"width": "14 in", "height": "15 in", "depth": "4 in", "seam": "1/2 in", "top": "1 in", **more}
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(width=MM, height=MM, depth=st.integers(min_value=2, max_value=12), seam=st.integers(min_value=0, max_value=3))
 def test_two_panels_and_one_wrapped_piece_make_the_same_bag(width: int, height: int, depth: int, seam: int) -> None:
     """Two panels joined at the base are as long as the wrapped piece and the two seams of the base."""
@@ -57,7 +57,7 @@ def test_a_tote_with_no_depth_has_no_corners_to_cut() -> None:
     assert not any(one.key.startswith("corner") for one in made.results)
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(width=MM, depth=st.integers(min_value=1, max_value=20), seam=st.integers(min_value=0, max_value=3))
 def test_a_finished_width_comes_back_from_its_panel(width: int, depth: int, seam: int) -> None:
     panel = width + depth + 2 * seam
@@ -131,7 +131,7 @@ def test_division_lines_come_from_the_exact_width() -> None:
     assert exact(made, "each") == pytest.approx(10 / 7)
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(girth=st.integers(min_value=10, max_value=300))
 def test_a_round_base_from_its_girth_and_from_its_diameter_agree(girth: int) -> None:
     first = work("round base", system="cm", girth=f"{girth} cm", seam="1 cm")

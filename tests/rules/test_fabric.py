@@ -65,8 +65,9 @@ def test_a_bill_with_a_number_of_no_known_use_is_not_added_up() -> None:
 
 
 def test_cloth_in_hand_is_set_against_the_exact_need_not_the_rounded_one() -> None:
-    need = exact(work("width swap", system="cm", stated_length="3 m", stated_width="115 cm", width="140 cm"), "cloth", "m")
-    made = work("width swap", system="cm", stated_length="3 m", stated_width="115 cm", width="140 cm", in_hand="2.47 m")
+    given = {"stated_length": "3 m", "stated_width": "115 cm", "width": "140 cm"}
+    need = exact(work("width swap", system="cm", **given), "cloth", "m")
+    made = work("width swap", system="cm", **given, in_hand="2.47 m")
     assert Fraction("2.47") > need > Fraction("2.4")
     assert made.results[0].text == "enough"
     assert exact(made, "to_spare", "m") == pytest.approx(2.47 - need)

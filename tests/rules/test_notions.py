@@ -25,7 +25,7 @@ def line_of(made: object) -> LineDrawing:
 # -- evenly spaced marks -----------------------------------------------------------------------------------------------
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(
     length=st.integers(min_value=30, max_value=2000),
     number=st.integers(min_value=2, max_value=40),
@@ -88,7 +88,7 @@ def test_ends_longer_than_the_line_are_refused(inset: str) -> None:
 # -- elastic, cords ----------------------------------------------------------------------------------------------------
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(waist=st.integers(min_value=40, max_value=150), share=st.integers(min_value=60, max_value=110))
 def test_a_waist_comes_back_from_its_elastic(waist: int, share: int) -> None:
     cut = exact(work("elastic", system="cm", body=f"{waist} cm", share=f"{share} %"), "cut")
@@ -127,7 +127,7 @@ def test_seams_are_counted_with_their_lengths() -> None:
     assert exact(made, "length", "in") == pytest.approx((4 * 24 + 2 * 36) * 2.5 * 1.15)
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(counts=st.lists(st.tuples(st.integers(1, 9), st.integers(10, 99)), min_size=1, max_size=4))
 def test_any_list_of_counted_seams_is_summed(counts: list[tuple[int, int]]) -> None:
     listed = " and ".join(f"{count} seams of {length} cm" for count, length in counts)
@@ -160,7 +160,7 @@ def test_thread_is_talked_through_to_its_reels() -> None:
 # -- bias, plackets, sizes ---------------------------------------------------------------------------------------------
 
 
-@settings(deadline=None)  # the machine is shared, and packing is loaded at its first use
+@settings(deadline=None)  # what is loaded at its first use takes longer than a deadline
 @given(side=st.integers(min_value=10, max_value=60), strip=st.integers(min_value=1, max_value=4))
 def test_a_square_gives_back_the_length_it_was_asked_for(side: int, strip: int) -> None:
     length = exact(work("bias yield", width=f"{side} in", strip=f"{strip} in"), "bias")

@@ -1,4 +1,4 @@
-"""Alterations to a pattern among other numbers: "lengthened 5 cm", "shorten the sleeves by 2 cm and the hem by 1 cm", "3 cm longer"."""
+"""Alterations to a pattern among other numbers: "lengthened 5 cm", "shorten the sleeves by 2 cm", "3 cm longer"."""
 
 from __future__ import annotations
 
@@ -13,11 +13,15 @@ from .changes import LESS, MORE, item_of, typed_sign
 # How far before a number its verb may stand, other numbers not crossed.
 REACH = 7
 VERBS = {
-    **{word: MORE for word in ("lengthen", "lengthened", "lengthening")},
-    **{word: LESS for word in ("shorten", "shortened", "shortening")},
-}  # fmt: skip
+    **dict.fromkeys(("lengthen", "lengthened", "lengthening"), MORE),
+    **dict.fromkeys(("shorten", "shortened", "shortening"), LESS),
+}
 AFTER = {"longer": MORE, "shorter": LESS}
-PLACES = frozenset(word for place in ("bodice", "skirt", "sleeve", "hem", "back", "front", "leg", "trousers", "body", "top") for word in tokens(place))
+PLACES = frozenset(
+    word
+    for place in ("bodice", "skirt", "sleeve", "hem", "back", "front", "leg", "trousers", "body", "top")
+    for word in tokens(place)
+)
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
@@ -46,7 +50,9 @@ def _after(line: Line, value: Value) -> int:
 
 
 def _before(line: Line, value: Value, signs: dict[int, int]) -> int:
-    """The sign of the verb before a number, or of the number before it when only a place stands between ("and the hem by 1 cm")."""
+    """The sign of the verb before a number, or of the number before it when a place parts them ("and the hem by 1
+    cm").
+    """
     named = False
     for spot in range(value.first - 1, max(-1, value.first - 1 - REACH), -1):
         if spot in line.at_value:

@@ -121,8 +121,11 @@ def _count(line: Line, values: list[Value], piece: Found, start: int, end: int, 
     if piece.count is not None:
         return piece.count
     before = [v for v in values if start <= v.first < piece.first and v.number not in taken and _is_count(v)]
-    behind = [v for v in values if piece.last <= v.first < min(end, piece.last + 3) and v.number not in taken and _is_count(v)
-              and {"cut", "x", "off", "×"} & set(line.words[piece.last : v.first])]  # fmt: skip
+    near = [v for v in values if piece.last <= v.first < min(end, piece.last + 3)]
+    behind = [
+        v for v in near
+        if v.number not in taken and _is_count(v) and {"cut", "x", "off", "×"} & set(line.words[piece.last : v.first])
+    ]  # fmt: skip
     chosen = behind[:1] or before[-1:]
     if not chosen:
         return Fraction(1)

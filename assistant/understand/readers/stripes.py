@@ -11,14 +11,15 @@ from ..tokens import FILLERS, LINKS
 from ..values import Line, Value
 
 NO_COLOUR = frozenset(
-    """row round rnd line over total altogether repeat repeats stripe then knit plain long wide tall sequence pattern colour
-    ball g m yarn wool piece times each stitch scarf blanket body sleeve hat sock total ml""".split()
+    """row round rnd line over total altogether repeat repeats stripe then knit plain long wide tall sequence
+    pattern colour ball g m yarn wool piece times each stitch scarf blanket body sleeve hat sock total ml""".split()
 )
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """The stripes of a line, when at least two numbers each have a colour beside them, all on the same side."""
-    rows = [value for value in values if value.shape == "one" and value.main.unit in ("row", "") and value.main.per is None]
+    rows = [value for value in values if value.shape == "one" and value.main.unit in ("row", "")
+            and value.main.per is None]
     for side in (_after, _before):
         pairs = [(value, spot) for value in rows if (spot := side(line, value)) is not None]
         if len(pairs) >= 2 and len({line.words[spot] for _, spot in pairs}) >= 2:
@@ -31,7 +32,8 @@ def _given(line: Line, pairs: list[tuple[Value, int]]) -> Given:
     stripes = tuple(Stripe(_typed(line, spot), value.main.value) for value, spot in pairs)
     colours = {line.words[spot]: _typed(line, spot) for _, spot in pairs}
     asked = next((colours[word] for spot, word in enumerate(line.words) if word in colours and spot not in used), "")
-    return Given(Stripes(stripes, asked), "text", ", ".join(f"{value.text} {_typed(line, spot)}" for value, spot in pairs))
+    return Given(Stripes(stripes, asked), "text", ", ".join(f"{value.text} {_typed(line, spot)}" for value,
+                                                            spot in pairs))
 
 
 def _typed(line: Line, spot: int) -> str:
@@ -43,7 +45,8 @@ def _typed(line: Line, spot: int) -> str:
 def _after(line: Line, value: Value) -> int | None:
     """The place of the colour word after a number: "4 rows of navy"."""
     spot = value.last
-    while spot < len(line.words) and spot not in line.at_value and line.words[spot] in ("of", "in", "row", "round", "the", "x", "colour"):
+    passed = ("of", "in", "row", "round", "the", "x", "colour")
+    while spot < len(line.words) and spot not in line.at_value and line.words[spot] in passed:
         spot += 1
     return spot if _colour(line, spot) else None
 
@@ -61,5 +64,5 @@ def _colour(line: Line, spot: int) -> bool:
         return False
     word = line.words[spot]
     if len(word) == 1:
-        return word in "abcdef" and word != "a" or line.text[slice(*line.origin[spot])].isupper()
+        return (word in "abcdef" and word != "a") or line.text[slice(*line.origin[spot])].isupper()
     return word.isalpha() and word not in FILLERS and word not in LINKS and word not in NO_COLOUR

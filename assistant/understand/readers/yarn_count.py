@@ -17,8 +17,10 @@ from ..values import Line, Value
 
 UNITS = {"tex": "tex", "denier": "denier", "dtex": "dtex", "Nm": "Nm", "Ne": "Ne"}
 _SPELLED = {
-    "worsted": "worsted", "cotton": "Ne", "linen": "linen", "lea": "linen", "woollen": "run", "woolen": "run", "run": "run", "nm": "Nm", "ne": "Ne",
-    "metric": "Nm", "yorkshire": "yorkshire", "tex": "tex", "denier": "denier", "dtex": "dtex", "cut": "cut", "decitex": "dtex", "nec": "Ne", "nw": "worsted",
+    "worsted": "worsted", "cotton": "Ne", "linen": "linen", "lea": "linen", "woollen": "run", "woolen": "run",
+    "run": "run", "nm": "Nm", "ne": "Ne",
+    "metric": "Nm", "yorkshire": "yorkshire", "tex": "tex", "denier": "denier", "dtex": "dtex", "cut": "cut",
+    "decitex": "dtex", "nec": "Ne", "nw": "worsted",
 }  # fmt: skip
 WORDS = {tokens(word)[0]: system for word, system in _SPELLED.items()}
 _PLY = re.compile(r"(\d+)\s*/\s*(\d+)")
@@ -33,7 +35,8 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
         found = _length_and_weight(value, after) or _named(line, value)
         if found is not None:
             count, taken = found
-            return Given(count, "text", line.text[value.start : max(one.end for one in taken)]), frozenset(one.number for one in taken)
+            text = line.text[value.start : max(one.end for one in taken)]
+            return Given(count, "text", text), frozenset(one.number for one in taken)
     return None, frozenset()
 
 
@@ -42,7 +45,8 @@ def _length_and_weight(value: Value, after: Value | None) -> tuple[Count, tuple[
     if value.main.per is not None and _is(value.main.per.unit, "m") and _is(value.main.unit, "g"):
         return None
     if value.main.per is not None and _is(value.main.unit, "m") and _is(value.main.per.unit, "g"):
-        return _counted(value.main.value * factor(value.main.unit), value.main.per.value * factor(_pound(value.main.per.unit))), (value,)
+        return _counted(value.main.value * factor(value.main.unit),
+                        value.main.per.value * factor(_pound(value.main.per.unit))), (value,)
     if after is None or after.shape != "one" or value.main.per is not None or after.main.per is not None:
         return None
     one, other = value.main, after.main
@@ -53,8 +57,9 @@ def _length_and_weight(value: Value, after: Value | None) -> tuple[Count, tuple[
     return None
 
 
-def _counted(length: Fraction, weight: Fraction) -> Count | None:  # type: ignore[return]
-    return Count("m/g", length / factor("m") / weight) if weight else None
+def _counted(length: Fraction, weight: Fraction) -> Count:
+    """Metres to a gram; nothing weighs nought, and the rule refuses it as no count."""
+    return Count("m/g", length / factor("m") / weight if weight else Fraction(0))
 
 
 def _is(unit: str, kind: str) -> bool:
@@ -71,7 +76,8 @@ def _named(line: Line, value: Value) -> tuple[Count, tuple[Value, ...]] | None:
     if not system and not value.main.bare:
         return None
     if not system:
-        near = [spot for spot in (value.last, value.first - 1, value.first - 2, value.last + 1) if 0 <= spot < len(line.words) and spot not in line.at_value]
+        near = [spot for spot in (value.last, value.first - 1, value.first - 2,
+                                  value.last + 1) if 0 <= spot < len(line.words) and spot not in line.at_value]
         system = next((WORDS[line.words[spot]] for spot in near if line.words[spot] in WORDS), "")
     if not system:
         return None
@@ -79,7 +85,7 @@ def _named(line: Line, value: Value) -> tuple[Count, tuple[Value, ...]] | None:
 
 
 def _size(measure: Measure) -> Fraction:
-    """The count of the plied yarn. Cotton is written size/ply, worsted and metric ply/size: the larger number is the size."""
+    """The count of the plied yarn: cotton is written size/ply, worsted and metric ply/size; the larger is the size."""
     ply = _PLY.search(measure.text)
     if ply is None:
         return measure.value

@@ -1,4 +1,4 @@
-"""Knitting needles and crochet hooks as published: millimetres, US, old UK and Japanese sizes, each row with its source.
+"""Knitting needles and crochet hooks as published: mm, US, old UK and Japanese sizes, each row with its source.
 
 Only what was printed is here; where two published lists disagree both rows stand, and the answer says both.
 """

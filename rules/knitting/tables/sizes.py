@@ -1,6 +1,6 @@
 """Sizes as published: bodies, heads, hats, feet, hands and blankets, every row with its source.
 
-Only printed rows are here: council tables that could not be read again are left out. Where lists disagree all rows stand.
+Only printed rows are here: council tables that could not be read again are left out. All rows that disagree stand.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """One printed row. who: group or sex, or ""; size: as the list calls it; value: a number or range in the unit, as printed."""
+    """One printed row. who: group or sex, or ""; size: as the list calls it; value: a number or range, as printed."""
 
     who: str
     size: str
@@ -20,13 +20,22 @@ class Printed:
     source: str
 
 
-TABLE_1 = "To-fit-bust line of the Chime Mama garment specification (Bloom at Rowan Book Four); size letters from Dotty Pullover page, which follows the council, Rowan; Yay For Yarn, n.d."
+TABLE_1 = (
+    "To-fit-bust line of the Chime Mama garment specification (Bloom at Rowan Book Four); "
+    "size letters from Dotty Pullover page, which follows the council, Rowan; Yay For Yarn, n.d."
+)
 TABLE_2 = "Yardage chart 235 (and 137 for the first five columns), Folkwear patterns, n.d."
 TABLE_3 = "Pattern PAK0429-005099M, Patons / Yarnspirations, n.d."
 TABLE_4 = "Pattern CAK0429-008079M, Caron / Yarnspirations, 2021"
-TABLE_5 = "Measurements for Designers: Children (states it starts from the council's recommendations), Crochet Kitten; Craft Yarn Council, n.d."
+TABLE_5 = (
+    "Measurements for Designers: Children (states it starts from the council's recommendations), "
+    "Crochet Kitten; Craft Yarn Council, n.d."
+)
 TABLE_6 = "Patterns CAK0329-008163M and RHK0329-014721M, Caron / Red Heart (Yarnspirations), 2019-2021"
-TABLE_7 = "Squat wombat babies (quotes the Yarn Standards figures for 3 months), Feather and Fan blog; Craft Yarn Council, 2008"
+TABLE_7 = (
+    "Squat wombat babies (quotes the Yarn Standards figures for 3 months), Feather and Fan blog; "
+    "Craft Yarn Council, 2008"
+)
 TABLE_8 = "Squat wombat babies (quotes the Yarn Standards figures for 3 months), Feather and Fan blog, 2008"
 TABLE_9 = "Pattern BRK0229-010115M, Bernat / Yarnspirations, n.d."
 TABLE_10 = "Children's sizes table, Yarn Forward shop, n.d."

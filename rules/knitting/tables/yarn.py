@@ -1,4 +1,4 @@
-"""Yarn classes as published: tension, needles, hooks, wraps, metres and names of each class, every cell with its source.
+"""Yarn classes as published: tension, needles, hooks, wraps, metres and names, every cell with its source.
 
 Only printed cells are here. Where two lists disagree both cells stand, and the answer says both.
 """
@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """One printed cell. subject: the class number, or the name the list uses; quantity: what it is of; value: as printed."""
+    """One printed cell. subject: class number, or the name the list uses; quantity: of what; value: as printed."""
 
     subject: str
     quantity: str

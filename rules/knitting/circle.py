@@ -1,0 +1,60 @@
+"""The rounds in which a circle of stitches is decreased or increased."""
+
+from __future__ import annotations
+
+from ..engine.declare import (
+    ARITHMETIC,
+    Input,
+    Rule,
+    Step,
+)
+from ..engine.kinds import COUNT, STITCHES
+from ..engine.rounding import COUNT_UP
+
+ROUNDS_OF_A_CIRCLE = Rule(
+    topic="decrease rounds of a circle",
+    family="knitting",
+    says=("crown", "decrease rounds", "decrease round", "how many decrease rounds", "decrease rounds of a circle",
+          "circle", "rounds of decreasing", "taking out", "flat circle",
+          "top of the hat", "crochet circle", "increase rounds", "close the top", "yoke decreases",
+          "each decrease round", "every decrease round", "every round", "each round"),
+    about="How many decrease rounds bring a circle of stitches down to a few, so many in each round; the same for "
+          "increase rounds.",
+    inputs=(
+        Input("start", "stitches at the start", STITCHES, says=("crown of", "from", "start", "have", "stitches", "sts",
+                                                                "on the needles", "there are", "crown", "begin with",
+                                                                "of", "got"),
+              ask="How many stitches are there to start with?", example="112 stitches", sane="1 st..5000 st",
+              practice="64 st..128 st by 8 st"),
+        Input("left", "stitches left", STITCHES, says=("left", "are left", "until", "down to", "to", "remain",
+                                                       "remaining", "end with", "reach"),
+              ask="How many stitches are to be left?", example="8 stitches", sane="0 st..5000 st",
+              practice="6 st..12 st by 2 st", usual="1 st..400 st"),
+        Input("each", "stitches in each round", STITCHES,
+              says=("taking out", "each round", "every round", "decrease round", "a round", "per round",
+                    "in every decrease round", "each decrease round", "at a time", "losing", "lose",
+                    "decrease", "in every round", "every decrease round", "times a round", "sections", "decreasing"),
+              default="8 st", because="eight sections are the usual crown (common practice)", sane="1 st..200 st",
+              practice="6 st..10 st by 1 st", usual="2 st..24 st"),
+    ),
+    steps=(
+        Step("change", "Take the smaller number of stitches from the larger", "abs(start - left)", STITCHES,
+             label="stitches to change"),
+        Step("rounds", "Divide by the stitches of each round", "change / each", COUNT, rounding=COUNT_UP, noun="round",
+             label="decrease rounds",
+             says=("rounds", "how many rounds", "decrease rounds", "how many", "how many times"), stated=("rounds",)),
+        Step("over", "What the last round has too many", "rounded(rounds) * each - change", STITCHES,
+             label="fewer in the last round"),
+    ),
+    answers=("rounds", "over"),
+    headline=("Work {rounds}.",),
+    spans=(("start", "left"),),
+    source=ARITHMETIC,
+    examples=(
+        "A crown of 112 stitches, taking out 8 in every decrease round until 8 are left: how many decrease rounds? -> "
+        "13 rounds",
+        "crown from 96 stitches down to 6, decreasing 6 each round, how many decrease rounds -> 15 rounds",
+        "how many decrease rounds for a crown of 80 stitches down to 8 -> 9 rounds",
+    ),
+    related=("hat", "evenly spaced decreases"),
+)
