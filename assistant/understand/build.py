@@ -126,7 +126,8 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         given.pop(reading.asked[0], None)
     _say_whence(reading, given)
     currency, why = _currency(line, given, habits, earlier)
-    asked = reading.asked or (earlier.asked if earlier is not None else ())
+    # After one thing of a plan was asked for, a change gives the whole plan again.
+    asked = reading.asked or (earlier.asked if earlier is not None and not rule.parts else ())
     return Request(
         topic=rule.topic,
         given=given,

@@ -108,6 +108,10 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
+    if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
+        told = why.of_result(talk.context.answer, heard.line)
+        if told is not None:
+            return None, told
     best = talk.best(talk.readings(heard), heard.matches)
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
@@ -149,6 +153,11 @@ def _awaited(talk: Conversation, reading: Reading) -> bool:
     """Whether a number went where one was asked for."""
     labels = {getattr(slot.declared, "label", "") for slots in reading.placing.spots.values() for slot in slots}
     return bool(labels & talk.context.waiting)
+
+
+def _asks_step(rule: Rule, reading: Reading) -> bool:
+    """Whether one of the rule's own results is asked for."""
+    return any(rule.step(name) is not None for name in reading.asked)
 
 
 def _asks(heard: Heard) -> bool:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 
 from rules.engine.answer import Answer, Result
+from rules.engine.units import SIGNS
 
 from .tokens import FILLERS, tokens
-from .values import Line
+from .values import LENGTHS, Line
 
 ASKING = ("why", "explain")
+COSTS = frozenset(("cost", "pay", "money", "price"))
 
 
 def of_part(plan: Answer, line: Line) -> Answer | None:
@@ -27,6 +29,28 @@ def of_part(plan: Answer, line: Line) -> Answer | None:
     scored = [(_score(title, part, words), -place, part) for place, (title, part) in enumerate(plan.parts)]
     best = max(scored, key=lambda entry: entry[:2])
     return best[2] if best[0] else whole(plan)
+
+
+def of_result(plan: Answer, line: Line) -> Answer | None:
+    """The part of a plan, headed by the result that a line's words ask for ("how many panels?"); None when none is."""
+    words = {word for word in line.words if word not in FILLERS}
+    if words & COSTS:
+        costs = [result for result in plan.results if result.unit in SIGNS]
+        return replace(plan, results=(*costs[::-1], *(one for one in plan.results if one not in costs))) if costs else None
+    scored = [
+        (_about(title, result, words, line), -place, part, result)
+        for place, (title, part) in enumerate(plan.parts)
+        for result in part.results
+    ]
+    best = max(scored, key=lambda entry: entry[:2], default=None)
+    return _headed(best[2], best[3]) if best is not None and best[0] else None
+
+
+def _about(title: str, result: Result, words: set[str], line: Line) -> int:
+    """How well a result of a part answers to the words; "how many" is no length, "how long" no count."""
+    met = len(words & set(tokens(result.name))) + len(words & set(tokens(title)))
+    many = "many" in line.words
+    return 2 * met + (many != (result.unit in LENGTHS)) if met else 0
 
 
 def whole(plan: Answer) -> Answer:

@@ -82,7 +82,7 @@ POUCH_PLAN = plan(
             "stuff",
             "width of the interfacing",
             LENGTH,
-            says=("interfacing", "wide interfacing", "fusible", "fleece"),
+            says=("interfacing", "wide interfacing", "fusible", "fleece", "wide"),
             spoken=True,
             default="36 in | 90 cm",
             because="the usual width of woven interfacing",

@@ -108,7 +108,6 @@ TOTE_PLAN = plan(
         like(
             STRAP,
             "inset",
-            label="strap sewn in at each end",
             says=("inset", "sewn in", "sewn in at each end"),
             spoken=True,
         ),
@@ -133,7 +132,7 @@ TOTE_PLAN = plan(
             "stuff",
             "width of the interfacing",
             LENGTH,
-            says=("interfacing", "wide interfacing", "fusible", "fleece"),
+            says=("interfacing", "wide interfacing", "fusible", "fleece", "wide"),
             spoken=True,
             default="36 in | 90 cm",
             because="the usual width of woven interfacing",
