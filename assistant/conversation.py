@@ -37,6 +37,7 @@ from .understand.tokens import FILLERS
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
+MOST_STRANGE = 60
 # A line that names no topic this plainly is answered only when its other words fit a rule very well.
 NAMED = 0.2
 UNNAMED_SCORE = 3.0
@@ -147,10 +148,14 @@ class Conversation:
 
     def _correct(self, line: Line) -> tuple[tuple[str, str], ...]:
         known = self.mind.lexicon.words
-        corrected = []
+        corrected: list[tuple[str, str]] = []
+        strange = 0
         for spot, word in enumerate(line.words):
             if spot in line.at_value or word in known or word in FILLERS or len(word) < 4 or not word.isalpha():
                 continue
+            strange += 1
+            if strange > MOST_STRANGE:
+                break  # a line of so many unknown words is no question with slips in it
             meant = nearest(word, known)
             if meant:
                 line.words[spot] = meant

@@ -7,8 +7,10 @@ be copied, put on a stick or opened where nothing may be written.
 from __future__ import annotations
 
 import os
+import random
 import sqlite3
 import stat
+import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
@@ -20,6 +22,7 @@ from .trouble import Trouble, damaged, no_room, not_ours, of_sqlite, read_only, 
 
 WAIT_SECONDS = 30.0
 """How long a sentence waits for another program that is writing."""
+ASK_AGAIN = (0.001, 0.006)  # seconds; not always the same, so that two programs do not keep in step
 SQLITE_HEAD = b"SQLite format 3\x00"
 
 
@@ -74,8 +77,8 @@ class Store:
         """
         self._make()
         with _closing(self._open(for_writing=True)) as connection:
-            connection.execute("BEGIN IMMEDIATE")
             try:
+                _begin(connection)
                 page = Page(connection)
                 page.begin(said, self._now())
                 yield page
@@ -160,6 +163,21 @@ def _closing(connection: sqlite3.Connection) -> Iterator[sqlite3.Connection]:
         yield connection
     finally:
         connection.close()
+
+
+def _begin(connection: sqlite3.Connection) -> None:
+    """Take the right to write, asking for it often: SQLite itself asks so seldom that a busy writer starves another."""
+    connection.execute("PRAGMA busy_timeout = 0")
+    last = time.monotonic() + WAIT_SECONDS
+    while True:
+        try:
+            connection.execute("BEGIN IMMEDIATE")
+            break
+        except sqlite3.OperationalError as error:
+            if error.sqlite_errorcode & 0xFF != sqlite3.SQLITE_BUSY or time.monotonic() > last:
+                raise
+            time.sleep(random.uniform(*ASK_AGAIN))
+    connection.execute(f"PRAGMA busy_timeout = {int(WAIT_SECONDS * 1000)}")
 
 
 def _roll_back(connection: sqlite3.Connection) -> None:

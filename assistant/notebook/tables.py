@@ -151,9 +151,7 @@ def _size(hearing: Hearing, owner: str, whose: str) -> Answer | None:
     if thing is None:
         return None
     table = of_body(thing.body)
-    kept = [
-        one for one in hearing.page.all(MEASURE, owner) if PLACES.get(one.name, one.name) in table.places()
-    ]
+    kept = [one for one in hearing.page.all(MEASURE, owner) if PLACES.get(one.name, one.name) in table.places()]
     if not kept:
         name = whose.removesuffix("'s") if owner else "you"
         place = table.places()[0] or "bust"

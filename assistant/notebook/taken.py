@@ -105,22 +105,12 @@ def price(made: Answer) -> Amount | None:
 
 
 def pieces(made: Answer, rule: Rule | None) -> list[Body]:
-    """What the answer says to cut: a plan by its own cut list, a rule by its results."""
-    if made.cut is not None:
-        heads = [name for name, _ in made.cut.columns]
-        return [_planned(dict(zip(heads, row, strict=True)), made.topic) for row in made.cut.texts]
+    """What the answer says to cut."""
     return [
         {"what": _what(made, step, result), "of": made.topic, "text": result.text, "other": result.other, "part": True}
         for step, result in _worked(made, rule)
         if not _is_bought(step, result) and step.rounding is not None and step.rounding.name not in NOT_CUT
     ]
-
-
-def _planned(row: dict[str, str], topic: str) -> Body:
-    """A line of a plan's cut list."""
-    size = " × ".join(row[side] for side in ("width", "length") if row.get(side))
-    text = f"{row['cut']} of {size}" if row.get("cut") else size
-    return {"what": row.get("piece", ""), "of": row.get("from") or topic, "text": text, "other": "", "part": True}
 
 
 def _what(made: Answer, step: Step, result: Result) -> str:

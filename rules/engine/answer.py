@@ -31,15 +31,12 @@ class Result:
     @property
     def quantity(self) -> pint.Quantity[Any]:
         """The rounded value as a pint quantity. Raises UnitError for results in words."""
-        from .units import UnitError, pint_name, registry
+        from .units import UnitError, one
 
         if self.unit == "text":
             raise UnitError(f"{self.name} is in words: {self.text}")
-        known = registry()
-        try:
-            return known.Quantity(self.value, pint_name(self.unit))
-        except Exception:  # a count's noun (strip, block) is no unit: a plain number
-            return known.Quantity(self.value, "each")
+        made: pint.Quantity[Any] = self.value * one(self.unit)
+        return made
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,7 +22,7 @@ def check_rule(rule: Rule) -> None:
     def wrong(message: str) -> DeclarationError:
         return DeclarationError(f"{rule.topic}: {message}")
 
-    names = [item.name for item in (*rule.inputs, *rule.steps)]
+    names = [item.name for item in rule.inputs] + [step.name for step in rule.steps]
     for name in names:
         if names.count(name) > 1:
             raise wrong(f"{name} is declared twice; give each input and step a name of its own")
@@ -71,7 +71,7 @@ def check_deeply(rule: Rule) -> None:
             if default.value.startswith("=")
         ]
     formulas += [
-        (f"backwards for {name}", text, item.kind) for name, text in rule.backwards.items() if (item := rule.input(name))
+        (f"backwards for {name}", text, found.kind) for name, text in rule.backwards.items() if (found := rule.input(name))
     ]
     for name, text, kind in formulas:
         if kind in (TEXT, ANY):
@@ -86,9 +86,9 @@ def check_deeply(rule: Rule) -> None:
 
 
 def _sample(base: str, units: Any) -> Any:
-    from .units import pint_name
+    from .units import one
 
-    return units.Quantity(Fraction(7), pint_name(base))
+    return 7 * one(base)
 
 
 def dimension(node: Any, known: dict[str, Any], units: Any) -> Any:

@@ -185,7 +185,7 @@ class Run:
         return value
 
     def _check_range(self, item: Input, given: Given) -> None:
-        if not isinstance(given.value, Fraction | int | float):
+        if not isinstance(given.value, Fraction | float):
             return
         if abs(given.value) > LARGEST:
             raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")

@@ -126,7 +126,7 @@ def plain(value: Number) -> int | float:
     """A number as JSON carries it: whole numbers as int, the rest as float."""
     if isinstance(value, Fraction) and value.denominator == 1:
         return value.numerator
-    if abs(value) >= 10**300:
+    if isinstance(value, Fraction) and value.numerator.bit_length() - value.denominator.bit_length() > HUGE_BITS:
         return int(value)
     number = float(value)
     return int(number) if number.is_integer() and abs(number) < 1e15 else number

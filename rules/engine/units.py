@@ -189,21 +189,22 @@ def convert(value: Fraction, unit: str, into: str) -> Fraction:
 @lru_cache(maxsize=1024)
 def same_kind(unit: str, other: str) -> bool:
     """Whether one unit can be put into the other. Raises UnitError for a name that is no unit."""
-    known = registry()
-    return bool(known.Quantity(1, pint_name(unit)).dimensionality == known.Quantity(1, pint_name(other)).dimensionality)
+    return factor(unit) > 0 and factor(other) > 0 and bool(one(unit).dimensionality == one(other).dimensionality)
 
 
-def pint_name(unit: str) -> str:
-    """A canonical unit as pint spells it: `st/10cm` is `st / (10 * cm)`."""
+@lru_cache(maxsize=1024)
+def one(unit: str) -> pint.Quantity[Any]:
+    """One of a canonical unit as a pint quantity, exactly; a count's noun (strip, block) is a plain number."""
     above, _, below = unit.partition("/")
+    return _one_atom(above) / _one_atom(below) if below else _one_atom(above)
 
-    def spell(name: str) -> str:
-        digits = len(name) - len(name.lstrip("0123456789"))
-        single, _, power = name[digits:].partition("^")
-        spelled = _ALIASES.get(single, single) + (f" ** {power}" if power else "")
-        return f"({name[:digits] or 1} * {spelled})"
 
-    return spell(above) + (f" / {spell(below)}" if below else "")
+def _one_atom(name: str) -> pint.Quantity[Any]:
+    digits = len(name) - len(name.lstrip("0123456789"))
+    single, _, power = name[digits:].partition("^")
+    known = _ALIASES.get(single, single)
+    quantity = registry().Quantity(Fraction(int(name[:digits] or 1)), known if known in atoms() else "each")
+    return quantity ** int(power) if power else quantity
 
 
 @lru_cache(maxsize=256)

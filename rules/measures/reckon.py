@@ -15,7 +15,7 @@ from ..engine.outcome import Outcome
 from ..engine.request import Amount
 from ..engine.run import Impossible, Run
 from ..engine.text import decimal, shown
-from ..engine.units import UnitError, convert, factor, pint_name, registry, same_kind, system_of
+from ..engine.units import UnitError, convert, factor, one, registry, same_kind, system_of
 
 LARGEST = 10**15
 _SIGNS = {"*": "×", "/": "÷", "-": "−", "+": "+"}
@@ -27,7 +27,6 @@ class _Reckoning:
 
     def __init__(self, run: Run) -> None:
         self.run = run
-        self.units = registry()
         self.typed: list[str] = []
 
     def value(self, node: Any) -> Any:
@@ -52,9 +51,9 @@ class _Reckoning:
         """A bare number added to a measure takes its unit: "5/8 + 3/8 in"."""
         if node.op in "+-" and bool(left.dimensionality) != bool(right.dimensionality):
             if _is_bare(node.left):
-                return left * self.units.Quantity(1, pint_name(self.unit_for(dict(right.dimensionality)))), right
+                return left * one(self.unit_for(dict(right.dimensionality))), right
             if _is_bare(node.right):
-                return left, right * self.units.Quantity(1, pint_name(self.unit_for(dict(left.dimensionality))))
+                return left, right * one(self.unit_for(dict(left.dimensionality)))
         return left, right
 
     def operate(self, op: str, left: Any, right: Any) -> Any:
@@ -89,9 +88,9 @@ class _Reckoning:
             feet_and_inches = unit == "ft" and len(measure.parts) > 1
             self.typed.append("in" if feet_and_inches else unit)
         below = measure.per
-        made = self.units.Quantity(total, pint_name(unit or "1"))
+        made = total * one(unit or "1")
         return (
-            made / self.units.Quantity(below.value, pint_name(below.unit)) if below is not None and below.unit else made
+            made / (below.value * one(below.unit)) if below is not None and below.unit else made
         )
 
     def show(self, quantity: Any) -> str:
@@ -108,7 +107,7 @@ class _Reckoning:
         if not kind:
             return "1"
         for unit in self.typed:
-            if dict(self.units.Quantity(1, pint_name(unit)).dimensionality) == kind:
+            if dict(one(unit).dimensionality) == kind:
                 return unit
         inches = any(system_of(unit) == "in" for unit in self.typed)
         if kind == {"[length]": 2}:

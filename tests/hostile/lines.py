@@ -35,5 +35,7 @@ LINES: dict[str, str] = {
     "a question of questions": "how what which how many how much?",
     "percent": "shrinks 100% and I need 2 m",
     "infinity": "inf nan 1e999 -inf in",
+    "unknown words": "qwzx vbnk plomt grimb " * 340,
+    "a unit that is none": "use 22 sts to 10 cm metric",
     "tabs and ends of lines": "elastic\t\r\n28 in\u2028waist",
 }

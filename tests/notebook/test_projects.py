@@ -163,8 +163,8 @@ def test_a_plan_is_kept_in_one_sentence_with_its_own_cut_list(chat: Book) -> Non
     assert made.notes[0] == "On the shopping list: outer cloth 0.6 m and lining 0.5 m."
     table = chat.ask("cut list").table
     assert table is not None
-    assert [row[1] for row in table.texts] == [row[0] for row in plan.cut.texts]
-    assert ("2 of 10 cm × 68 cm", "strap", "outer cloth", "harbour tote") in table.texts
+    assert [row[1] for row in table.texts] == [f"{row[0]}, from {row[4]}" for row in plan.cut.texts]
+    assert ("2 of 10 cm × 68 cm", "strap, from outer cloth", "tote bag plan", "harbour tote") in table.texts
     listed = chat.ask("shopping list")
     assert listed.headline.startswith("To buy: 0.6 m of outer cloth")
     assert listed.notes == ("Not in the total, since no price is known: lining.",)
