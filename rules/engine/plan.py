@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from .answer import Answer, Line, Value
-from .buying import with_buying
+from .buying import VERDICT_HEADLINES, with_buying
 from .declare import DeclarationError, Input, Rule, Step, When
 from .outcome import Outcome
 
@@ -188,6 +188,7 @@ def plan(
         parts=parts,
         order=tuple(do if isinstance(do, Do) else Do(do) for do in order),
         no_unknown=tuple(item.name for item in inputs),
+        headline=VERDICT_HEADLINES,
         **more,
     )
 

@@ -270,3 +270,16 @@ def test_a_plan_as_markdown_has_its_tables_and_lists() -> None:
     assert "| panel | 2 | 47.4 cm | 47.4 cm | outer cloth |" in told
     assert "- [ ] outer cloth: 0.7 m (3/4 yd)" in told and "1. Wash and press" in told
     assert told.count("```") % 2 == 0 and told.endswith("\n")
+
+
+def test_cloth_in_hand_is_judged_first() -> None:
+    """52 + 2.4 = 54.4 by 40 + 6 + 1.2 + 2.5 = 49.7 cm, twice in 140 cm, and a strap 10 cm deep below: 59.7 cm of the metre."""
+    made = ask("plan a tote 40 x 40 x 12 cm, I have 1 m of canvas 140 cm wide")
+    assert made.headline.startswith("It is enough: 0.403 m")
+    assert "buy_outer_cloth" in texts(made)
+
+
+def test_tiers_and_a_ruffle_together_are_refused() -> None:
+    made = ask("plan a tiered skirt with a ruffle, waist 70 cm, 70 cm long")
+    assert made.status == "impossible"
+    assert "one more tier" in made.message
