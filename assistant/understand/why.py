@@ -36,7 +36,8 @@ def of_result(plan: Answer, line: Line) -> Answer | None:
     words = {word for word in line.words if word not in FILLERS}
     if words & COSTS:
         costs = [result for result in plan.results if result.unit in SIGNS]
-        return replace(plan, results=(*costs[::-1], *(one for one in plan.results if one not in costs))) if costs else None
+        rest = (one for one in plan.results if one not in costs)
+        return replace(plan, results=(*costs[::-1], *rest)) if costs else None
     scored = [
         (_about(title, result, words, line), -place, part, result)
         for place, (title, part) in enumerate(plan.parts)

@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from fractions import Fraction
-from typing import Any
 
 from .answer import Answer, Result, Table
-from .declare import Input
+from .bench import Bench, costs_of, cut_from, input_name, value_of
 from .formula import NoAnswer
-from .kinds import COUNT
-from .literal import literal
 from .outcome import Outcome
-from .plan import Buy, Costs, CutLine, Fixed, Part, Pieces, Source, Told, gathered
-from .request import Cut, Given, Item, Request
+from .plan import Buy, Costs, CutLine, Part, Pieces, gathered
+from .request import Cut, Request
 from .run import Impossible, Needs, Run
 from .text import amount
 from .work import forwards, result_of, with_other
@@ -22,22 +19,6 @@ from .work import forwards, result_of, with_other
 SHARED = ("shop_step", "discount")  # what is said of the shop holds for all that is bought there
 FEWEST_COSTS = 2
 CUT_COLUMNS = ("piece", "cut", "width", "length", "from")
-
-
-@dataclass(slots=True)
-class Bench:
-    """A plan being worked. runs: part name -> its run; bought: step of the plan -> (what, result, its cost or None)."""
-
-    run: Run
-    runs: dict[str, Run] = field(default_factory=dict)
-    parts: list[tuple[str, Answer]] = field(default_factory=list)
-    values: dict[str, Any] = field(default_factory=dict)
-    bought: dict[str, tuple[Buy, Result, Result | None]] = field(default_factory=dict)
-    pieces: list[Cut] = field(default_factory=list)
-    rows: list[tuple[tuple[Any, ...], tuple[str, ...]]] = field(default_factory=list)
-    passed: set[str] = field(default_factory=set)
-    used: set[str] = field(default_factory=set)
-    spared: set[str] = field(default_factory=set)
 
 
 def work_plan(run: Run) -> Outcome:
@@ -74,9 +55,9 @@ def _wanted(bench: Bench, part: Part) -> bool:
         return False
     if part.any_of and not any(run.maybe(name) is not None for name in part.any_of):
         return False
-    if any(isinstance(source, Costs) and len(_costs(bench, source)) < FEWEST_COSTS for source in part.given.values()):
+    if any(isinstance(source, Costs) and len(costs_of(bench, source)) < FEWEST_COSTS for source in part.given.values()):
         return False
-    if any(isinstance(source, Pieces) and not _cut_from(bench, source.cloth) for source in part.given.values()):
+    if any(isinstance(source, Pieces) and not cut_from(bench, source.cloth) for source in part.given.values()):
         return False
     known = all(run.maybe(name) is not None for name in part.needs)
     bench.used.update(part.needs if known else ())
@@ -97,7 +78,7 @@ def _work(bench: Bench, part: Part) -> None:
             _cut(bench, own, line)
     except (Impossible, NoAnswer) as error:
         raise Impossible(f"{part.title}: {error}") from error
-    bench.used.update(_input_name(source) for name, source in part.given.items() if name in own.touched)
+    bench.used.update(input_name(source) for name, source in part.given.items() if name in own.touched)
     bench.used.update(name for name in SHARED if name in own.touched)
     bench.values.update({name: own.values[name] for name in part.takes if name in own.values})
     bench.parts.append((part.title, _told(bench, part, made)))
@@ -121,18 +102,11 @@ def _told(bench: Bench, part: Part, made: Answer) -> Answer:
     return replace(told, drawing=None, notes=()) if part.plain else told
 
 
-def _input_name(source: Source) -> str:
-    """The plan's input that a source is, or ""."""
-    if isinstance(source, tuple):
-        return next((name for name in source if "." not in name), "")
-    return source.name if isinstance(source, Told) else source if isinstance(source, str) else ""
-
-
 def _plan_label(bench: Bench, part: Part, label: str) -> str:
     """What the plan calls an input of a part's rule, by which it can be changed."""
     for name, source in part.given.items():
         theirs = part.rule.input(name)
-        mine = bench.run.rule.input(_input_name(source))
+        mine = bench.run.rule.input(input_name(source))
         if theirs is not None and theirs.label == label and mine is not None:
             return mine.label
     return label
@@ -143,7 +117,7 @@ def _request(bench: Bench, part: Part) -> Request:
     for name, source in part.given.items():
         item = part.rule.input(name)
         assert item is not None
-        value = _value(bench, item, source)
+        value = value_of(bench, item, source)
         if value is not None:
             given[name] = value
     for name in SHARED:
@@ -170,72 +144,9 @@ def _asked_of(bench: Bench, part: Part, made: Answer) -> str:
     lacking = {missing.name for missing in made.missing}
     for name, source in part.given.items():
         item = part.rule.input(name)
-        if item is not None and item.label in lacking and bench.run.rule.input(_input_name(source)) is not None:
-            return _input_name(source)
+        if item is not None and item.label in lacking and bench.run.rule.input(input_name(source)) is not None:
+            return input_name(source)
     return ""
-
-
-# -- where a value comes from ----------------------------------------------------------------------------------------
-
-
-def _value(bench: Bench, item: Input, source: Source) -> Given | None:
-    """The value of a part's input from its source; None when it is not known, so that the rule's own default stands."""
-    if isinstance(source, tuple):
-        return next((value for one in source if (value := _value(bench, item, one)) is not None), None)
-    if isinstance(source, Fixed):
-        return _fixed(bench.run, item, source.text)
-    if isinstance(source, Told):
-        return _of_plan(bench, None, source.name)
-    if isinstance(source, Pieces):
-        pieces = _cut_from(bench, source.cloth)
-        return Given(
-            pieces,
-            pieces[0].unit,
-            ", ".join(f"{piece.count} × {piece.text}" for piece in pieces),
-            f"the pieces cut from {source.cloth}",
-        )
-    if isinstance(source, Costs):
-        items = _costs(bench, source)
-        return Given(items, items[0].unit, "; ".join(f"{one.label} {one.text}" for one in items), "what the parts cost")
-    if "." in source:
-        return _of_part(bench, item, source)
-    return _of_plan(bench, item, source)
-
-
-def _fixed(run: Run, item: Input, text: str) -> Given:
-    if not item.kind.is_number:
-        return Given(text, "text", text.replace("_", " "))
-    value, unit, words = literal(text, run.system)
-    return Given(value, unit or "1", words)
-
-
-def _of_part(bench: Bench, item: Input, source: str) -> Given | None:
-    name, _, step = source.partition(".")
-    own = bench.runs.get(name)
-    value = own.maybe(step) if own is not None else None
-    if own is None or value is None:
-        return None
-    title = next(part.title for part in bench.run.rule.parts if part.name == name)
-    unit = own.unit_of(item.kind) if item.kind.is_number else "text"
-    return Given(value, unit, own.show(value, item.kind), f"from {title}")
-
-
-def _of_plan(bench: Bench, theirs: Input | None, source: str) -> Given | None:
-    """An input of the plan; one that was not said and that the part's rule would take alike is left to that rule."""
-    run = bench.run
-    item = run.rule.input(source)
-    assert item is not None, f"{run.rule.topic} has no input {source}"
-    said = source in run.request.given or source in run.request.usual
-    if not said and theirs is not None and item.defaults and item.defaults == theirs.defaults:
-        return None
-    value = run.maybe(source) if item.extra else run.get(source)
-    if value is None:
-        return None
-    bench.passed.add(source)
-    if source in run.request.given:
-        return run.request.given[source]
-    unit = run.unit_of(item.kind) if item.kind.is_number else "text"
-    return Given(value, unit, run.show(value, item.kind, run.noun(item) if item.kind is COUNT else ""))
 
 
 # -- what is bought ---------------------------------------------------------------------------------------------------
@@ -264,24 +175,6 @@ def _buy(bench: Bench, part: Part, own: Run, made: Answer) -> None:
         bench.values.pop(f"{buy.step}_cost", None)
         if priced is not None:
             bench.values[f"{buy.step}_cost"] = own.values["cost"]
-
-
-def _costs(bench: Bench, source: Costs) -> tuple[Item, ...]:
-    """What each thing bought costs, as far as prices are known, to the penny."""
-    run, items = bench.run, []
-    for buy, _, cost in bench.bought.values():
-        price = source.also.get(buy.thing, "")
-        if cost is not None:
-            items.append(_cost_item(run, buy, Fraction(cost.value).limit_denominator(100)))
-        elif price and run.maybe(price) is not None:
-            bench.used.add(price)
-            items.append(_cost_item(run, buy, run.get(price)))
-    return tuple(items)
-
-
-def _cost_item(run: Run, buy: Buy, money: Fraction) -> Item:
-    currency = run.request.currency
-    return Item(money, currency, amount(money, currency), label=buy.thing)
 
 
 def _unpriced(bench: Bench) -> Iterator[str]:
@@ -353,11 +246,6 @@ def _side(own: Run, name: str) -> tuple[Fraction | None, str]:
         value = own.get(name)
         return Fraction(value), own.show(value, item.kind)
     return None, name
-
-
-def _cut_from(bench: Bench, cloth: str) -> tuple[Cut, ...]:
-    """The pieces of a cloth, for a lay of their own."""
-    return tuple(replace(piece, cloth="") for piece in bench.pieces if piece.cloth == cloth)
 
 
 def _cut_list(bench: Bench) -> Table | None:

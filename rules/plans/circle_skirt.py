@@ -122,7 +122,7 @@ CIRCLE_SKIRT_PLAN = plan(
             takes=("radius", "cut_radius", "outer", "sweep", *VERDICT),
             cuts=(CutLine("skirt, by radii", "cut_radius", "outer", "cloth"),),
         ),
-        shrunk("skirt", "cloth", Buy("cloth")),
+        shrunk("skirt.cloth", buy=Buy("cloth")),
         Part(
             "band",
             "Waistband",

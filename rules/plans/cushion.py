@@ -123,7 +123,7 @@ CUSHION_PLAN = plan(
             when={"piped": "yes"},
         ),
         lay("outer", "Cloth", "cloth", "width", in_hand="in_hand"),
-        shrunk("outer", "cloth", Buy("cloth")),
+        shrunk("outer.cloth", buy=Buy("cloth")),
         Part(
             "zip",
             "Zip",

@@ -99,7 +99,7 @@ DRAWSTRING_BAG_PLAN = plan(
             when=LINED,
         ),
         lay("outer", "Cloth", "cloth", "cloth_width", in_hand="in_hand"),
-        shrunk("outer", "cloth", Buy("cloth")),
+        shrunk("outer.cloth", buy=Buy("cloth")),
         lay("lining", "Lining", "lining", "lining_width", "lining_price"),
         Part(
             "cord",

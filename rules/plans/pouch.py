@@ -120,7 +120,7 @@ POUCH_PLAN = plan(
             when=LINED,
         ),
         lay("outer", "Outer cloth", "outer cloth", "cloth_width", in_hand="in_hand"),
-        shrunk("outer", "cloth", Buy("outer cloth")),
+        shrunk("outer.cloth", buy=Buy("outer cloth")),
         lay("lining", "Lining", "lining", "lining_width", "lining_price"),
         Part("zip", "Zip", ZIP, {"opening": "pouch.zip_length"}, buys={"zip_length": Buy("zip", "a zip {} long")}),
         Part(

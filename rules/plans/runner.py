@@ -127,7 +127,7 @@ RUNNER_PLAN = plan(
             when={"padded": "yes"},
         ),
         lay("outer", "Cloth", "cloth", "cloth_width", in_hand="in_hand"),
-        shrunk("outer", "cloth", Buy("cloth")),
+        shrunk("outer.cloth", buy=Buy("cloth")),
         lay("backing", "Cloth of the backing", "backing", "backing_width", "backing_price"),
         lay("wadding", "Wadding to buy", "wadding", "wadding_width", "wadding_price"),
         total(),

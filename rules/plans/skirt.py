@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from ..bags.pocket import POCKET
-from ..engine.declare import Default, Input, flag
+from ..engine.declare import Default, Input, Refusal, flag
 from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Told, plan, same
 from ..fabric.gathered_strip import FULLNESS, GATHERED_STRIP, HEAVINESS, NAMED_FULLNESS
@@ -15,7 +15,21 @@ from ..fit.allowance import ADD_SEAM_ALLOWANCE
 from ..notions.casing import CASING
 from ..notions.elastic import ELASTIC
 from ..notions.trim import LENGTHS
-from .words import HAND, PLAN, PREWASH, PRICE_OF_CLOTH, SHOP, SHRINK, THREAD_TOO, lay, like, price, shrunk, total
+from .words import (
+    HAND,
+    PLAN,
+    PREWASH,
+    PRICE_OF_CLOTH,
+    SHOP,
+    SHRINK,
+    THREAD_TOO,
+    VERDICT,
+    lay,
+    like,
+    price,
+    shrunk,
+    total,
+)
 
 WIDTH = replace(
     CLOTH_WIDTH,
@@ -26,6 +40,7 @@ WIDTH = replace(
 )
 POCKETS = {"pockets": "yes"}
 PLAIN = {"tiered": "no"}
+BESIDE = "cloth beside the tiers"  # for the casing band and the pockets of a skirt in tiers
 
 SKIRT_PLAN = plan(
     topic="gathered skirt plan",
@@ -210,8 +225,9 @@ SKIRT_PLAN = plan(
             "tiers",
             "Tiers",
             TIERS,
-            same("number", "width", "seam", "hem", "price", edge="hip", total="length", yoke=Fixed("yes")),
+            same("number", "width", "seam", "hem", "price", "in_hand", edge="hip", total="length", yoke=Fixed("yes")),
             buys={"cloth": Buy("cloth")},
+            takes=VERDICT,
             when={"tiered": "yes"},
         ),
         Part(
@@ -219,13 +235,21 @@ SKIRT_PLAN = plan(
             "Casing band",
             GATHERED_STRIP,
             same("width", "seam", edge="hip", depth="casing.allowance", fullness=Fixed("1"), hem=Fixed("0 in | 0 cm")),
-            buys={"cloth": Buy("cloth for the casing band")},
-            leaves=("full", "real"),
+            leaves=("full", "real", "cloth", "cost"),
             headline="Cut {panels}, each {cut_depth} deep, and join them into a ring.",
-            cuts=(CutLine("casing band", "width", "cut_depth", "cloth", "panels"),),
+            cuts=(CutLine("casing band", "width", "cut_depth", BESIDE, "panels"),),
             when={"tiered": "yes"},
         ),
-        shrunk("outer", "cloth", Buy("cloth")),
+        Part(
+            "tier_pocket",
+            "Pockets",
+            POCKET,
+            same("seam", width="pocket_width", height="pocket_height"),
+            cuts=(CutLine("pocket", "cut_width", "cut_height", BESIDE, "2"),),
+            when={**POCKETS, "tiered": "yes"},
+        ),
+        lay("beside", "Cloth beside the tiers", BESIDE, "width"),
+        shrunk("outer.cloth", "tiers.cloth", buy=Buy("cloth")),
         Part(
             "elastic",
             "Elastic",
@@ -248,7 +272,10 @@ SKIRT_PLAN = plan(
         PREWASH,
         "Cut the panels right across the cloth, selvedge to selvedge; mark the middle of each.",
         Do("Sew the side seams, leaving a pocket's place free; finish the edges and press.", when=PLAIN),
-        Do("Hem the top of each pocket, press the other edges under and topstitch them to the front.", ("pocket",)),
+        Do(
+            "Hem the top of each pocket, press its other edges under and topstitch it to the front.",
+            ("pocket", "tier_pocket"),
+        ),
         Do(
             "Join the ruffle strips into a ring, hem one edge, gather the other with two rows of long "
             "stitches and sew it to the skirt's edge.",
@@ -271,6 +298,14 @@ SKIRT_PLAN = plan(
         "ruffle -> 2 1/2 yd; 3/4 yd",
         "everything for a tiered skirt, waist 72 cm, hip 100 cm, 80 cm long, 3 tiers, 150 cm cotton -> 1.5 "
         "m; 0.1 m; 0.7 m",
+    ),
+    refusals=(
+        Refusal(
+            "1 > 0",
+            "tiers and a ruffle together are more than I plan: each is gathered into what is above. "
+            "Say one more tier instead.",
+            {"tiered": "yes", "ruffled": "yes"},
+        ),
     ),
     related=("gathered strip", "elastic", "tiers"),
 )

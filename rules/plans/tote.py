@@ -224,7 +224,7 @@ TOTE_PLAN = plan(
             cuts=(CutLine("strap", "strap", "as wide as the webbing", "webbing", "number"),),
             when={"strap_of": "webbing"},
         ),
-        shrunk("outer", "cloth", OUTER),
+        shrunk("outer.cloth", buy=OUTER),
         Part(
             "lining",
             "Lining",

@@ -76,13 +76,15 @@ def price_each(called: str, *says: str) -> Input:
     )
 
 
-def shrunk(part: str, step: str, buy: Buy) -> Part:
-    """The cloth of an earlier part, with what the wash takes: bought in its stead when a shrinkage was said."""
+def shrunk(*cloths: str, buy: Buy) -> Part:
+    """The cloth of an earlier part (a step of it, the first that was worked), with what the wash takes: bought in its
+    stead when a shrinkage was said.
+    """
     return Part(
         "shrunk",
         "Shrinkage",
         SHRINKAGE,
-        {"needed": f"{part}.{step}", "shrink": "shrink", "price": "price"},
+        {"needed": cloths, "shrink": "shrink", "price": "price"},
         buys={"cloth": buy},
         needs=("shrink",),
     )
