@@ -65,7 +65,10 @@ def _when_there(answer: Answer) -> dict[str, Any]:
 
         there["drawing"] = as_text(answer.drawing, DRAWING_COLUMNS, False).splitlines()
     if answer.parts:
-        there["parts"] = [{"title": title, "topic": part.topic, "text": part.headline, **_body(part), **_when_there(part)} for title, part in answer.parts]
+        there["parts"] = [
+            {"title": title, "topic": part.topic, "text": part.headline, **_body(part), **_when_there(part)}
+            for title, part in answer.parts
+        ]
     if answer.cut is not None:
         there["cut"] = _table(answer.cut)
     if answer.order:

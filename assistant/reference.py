@@ -64,7 +64,10 @@ def _defaults(item: Input) -> str:
 
 def _default(default: Default) -> str:
     value = default.value[1:] if default.value.startswith("=") else default.value.replace("_", " ")
-    when = " and ".join(f"{name} is {wanted if isinstance(wanted, str) else ' or '.join(wanted)}" for name, wanted in default.when.items())
+    when = " and ".join(
+        f"{name} is {wanted if isinstance(wanted, str) else ' or '.join(wanted)}"
+        for name, wanted in default.when.items()
+    )
     return value + (f" ({default.because})" if default.because else "") + (f" when {when}" if when else "")
 
 

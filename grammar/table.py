@@ -93,7 +93,10 @@ def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     """The terminals that come from the vocabulary, as grammar text."""
     signs = "|".join(re.escape(sign) for sign in sorted(vocabulary.prefix_currencies, key=len, reverse=True))
     # "8 in every row", "12 in total", "111 in the round" and "US 14 in metric" are no inches.
-    unit = f"(?!in (?:every|total|the round|(?:one|a|a single) (?:row|round)|rows|rounds|tex|denier|metric|cm|mm|inches|metres|yards|us|uk)(?![a-z]))(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"
+    of_it = "every|total|the round|(?:one|a|a single) (?:row|round)|rows|rounds"
+    into = "tex|denier|metric|cm|mm|inches|metres|yards|us|uk"
+    no_inch = f"(?!in (?:{of_it}|{into})(?![a-z]))"
+    unit = f"{no_inch}(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"
     return (
         f"UNIT.70: /{unit}[ \\t]*/\n"
         f"CURRENCY.71: /(?:{signs}) *(?=\\.?[0-9])/\n"

@@ -42,7 +42,11 @@ def given(topic: str, name: str, value: Any) -> Given:
         return value
     if isinstance(value, list | tuple):
         items = [given(topic, name, one) for one in value]
-        return Given(tuple(Item(one.value, one.unit, one.text) for one in items), items[0].unit if items else "", ", ".join(map(str, value)))
+        return Given(
+            tuple(Item(one.value, one.unit, one.text) for one in items),
+            items[0].unit if items else "",
+            ", ".join(map(str, value)),
+        )
     if not declared.kind.is_number and declared.kind.name != "any measure":
         return Given(value, "text", str(value))
     (chunk,) = mind().reader.read(str(value)).chunks
@@ -78,13 +82,17 @@ def result(made: Answer, key: str = "") -> Result:
 def exact(made: Answer, key: str = "", unit: str = "") -> float:
     """The unrounded value of a result, in a unit (its own by default)."""
     one = result(made, key)
-    return float(Fraction(one.exact) * factor(one.unit) / factor(unit)) if unit and unit != one.unit else float(one.exact)
+    return (
+        float(Fraction(one.exact) * factor(one.unit) / factor(unit)) if unit and unit != one.unit else float(one.exact)
+    )
 
 
 def rounded(made: Answer, key: str = "", unit: str = "") -> float:
     """The rounded value of a result, in a unit (its own by default)."""
     one = result(made, key)
-    return float(Fraction(one.value) * factor(one.unit) / factor(unit)) if unit and unit != one.unit else float(one.value)
+    return (
+        float(Fraction(one.value) * factor(one.unit) / factor(unit)) if unit and unit != one.unit else float(one.value)
+    )
 
 
 __all__ = ["CURRENCIES", "ask", "exact", "given", "mind", "result", "rounded", "talk", "work"]

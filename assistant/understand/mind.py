@@ -94,6 +94,10 @@ class Mind:
         """Words worth completing: topics and the words people use for rules and inputs."""
         found: dict[str, None] = {}
         for rule in self.rules.values():
-            for phrase in (rule.topic, *rule.says, *(label for item in rule.inputs for label in (item.label, *item.says))):
+            for phrase in (
+                rule.topic,
+                *rule.says,
+                *(label for item in rule.inputs for label in (item.label, *item.says)),
+            ):
                 found[phrase] = None
         return tuple(found)

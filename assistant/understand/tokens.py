@@ -30,11 +30,13 @@ SAME = {
     "feet": "foot", "inches": "inch", "cms": "cm", "mtrs": "metre", "fabrics": "fabric", "material": "fabric",
     "stretches": "stretch", "stretchy": "stretch", "stretched": "stretch", "overlaps": "overlap", "overlapping": "overlap",
     "overlapped": "overlap", "hemmed": "hem", "hemming": "hem", "turned": "turn", "turning": "turn", "turns": "turn",
-    "spaced": "space", "spacing": "space", "spaces": "space", "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
+    "spaced": "space", "spacing": "space", "spaces": "space",
+    "wider": "wide", "narrower": "narrow", "narrowest": "narrow", "widest": "wide",
     "longer": "long", "longest": "long", "deeper": "deep", "deepest": "deep", "taller": "tall", "tallest": "tall",
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
-    "blk": "block", "geometry": "geometry", "weighted": "weighted", "pls": "please", "plz": "please", "allowances": "allowance", "sa": "seam allowance",
+    "blk": "block", "geometry": "geometry", "weighted": "weighted", "pls": "please", "plz": "please",
+    "allowances": "allowance", "sa": "seam allowance",
 }  # fmt: skip
 
 KEEP_S = frozenset(
@@ -100,9 +102,7 @@ FILLERS = frozenset(
 )  # fmt: skip
 
 # Prepositions: as role words they belong to the number that follows.
-LEADING = frozenset(
-    """from to of until into at over with by a an the per for""".split()
-)
+LEADING = frozenset("""from to of until into at over with by a an the per for""".split())
 
 # Fillers between a number and its role word that do not part them.
 LINKS = frozenset(

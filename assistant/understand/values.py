@@ -13,6 +13,7 @@ from rules.engine.kinds import Kind
 from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
+from .joined import put_right
 from .tokens import LINKS, NUMBER_WORDS, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
@@ -115,7 +116,7 @@ class Line:
 def lay_out(query: Query) -> Line:
     """The row of tokens of a query."""
     line = Line(query.text, [], [], [], {})
-    for chunk in query.chunks:
+    for chunk in put_right(query.chunks):
         if isinstance(chunk, Word):
             for part in tokens(chunk.lower) or (chunk.lower,):
                 line.words.append(part)

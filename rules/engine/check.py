@@ -35,7 +35,9 @@ def check_rule(rule: Rule) -> None:
             raise wrong(f"{item.name} is a choice without options; give options={{'flat': ('worked flat',)}}")
     for step in rule.steps:
         if step.words is not None and not (step.kind is TEXT and step.formula):
-            raise wrong(f"{step.name} has words but is no TEXT step with a condition; write Step(..., 'a >= b', TEXT, words=('enough', 'short'))")
+            raise wrong(
+                f"{step.name} has words but is no TEXT step with a condition; write Step(..., 'a >= b', TEXT, words=('enough', 'short'))"
+            )
         if not step.formula and rule.algorithm is None:
             raise wrong(f"{step.name} has no formula and the rule no algorithm; give one of them")
     for name in rule.answers:
@@ -71,7 +73,9 @@ def check_deeply(rule: Rule) -> None:
             if default.value.startswith("=")
         ]
     formulas += [
-        (f"backwards for {name}", text, found.kind) for name, text in rule.backwards.items() if (found := rule.input(name))
+        (f"backwards for {name}", text, found.kind)
+        for name, text in rule.backwards.items()
+        if (found := rule.input(name))
     ]
     for name, text, kind in formulas:
         if kind in (TEXT, ANY):

@@ -249,8 +249,15 @@ class Rule:
         return next((s for s in self.steps if s.name == name), None)
 
 
-def choice(name: str, label: str, options: Mapping[str, tuple[str, ...]], default: str | Default | tuple[Default, ...] | None = None,
-           because: str = "", ask: str = "", example: str = "") -> Input:
+def choice(
+    name: str,
+    label: str,
+    options: Mapping[str, tuple[str, ...]],
+    default: str | Default | tuple[Default, ...] | None = None,
+    because: str = "",
+    ask: str = "",
+    example: str = "",
+) -> Input:
     """An input that is one of a few named options; the first words that match in the question settle it."""
     return Input(name, label, CHOICE, options=options, default=default, because=because, ask=ask, example=example)
 

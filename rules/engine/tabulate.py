@@ -26,7 +26,9 @@ def table(rule: Rule, request: Request) -> Answer:
     names = [name for name, _ in request.series]
     combinations = list(product(*(values for _, values in request.series)))
     if len(combinations) > MOST_ROWS:
-        raise Impossible(f"that would be a table of {len(combinations)} rows; I set out at most {MOST_ROWS}. Take a larger step.")
+        raise Impossible(
+            f"that would be a table of {len(combinations)} rows; I set out at most {MOST_ROWS}. Take a larger step."
+        )
     answers: list[Answer] = []
     for values in combinations:
         given = {**request.given, **dict(zip(names, values, strict=True))}
@@ -40,7 +42,9 @@ def table(rule: Rule, request: Request) -> Answer:
     for values, one in zip(combinations, answers, strict=True):
         by_key = {result.key: result for result in one.results}
         rows.append((*map(_number, values), *(by_key[key].value if key in by_key else None for key in keys)))
-        texts.append((*(v.text for v in values), *(by_key[key].text if key in by_key else "not possible" for key in keys)))
+        texts.append(
+            (*(v.text for v in values), *(by_key[key].text if key in by_key else "not possible" for key in keys))
+        )
     first = {result.key: result for result in worked[-1].results}
     columns = [(_label(rule, name), values[0].unit or "1") for name, values in request.series]
     columns += [(first[key].name, first[key].unit) for key in keys]
@@ -55,7 +59,11 @@ def table(rule: Rule, request: Request) -> Answer:
 
 def _shared_keys(answers: list[Answer]) -> list[str]:
     """The results every answer has, in order."""
-    return [result.key for result in answers[0].results if all(result.key in {r.key for r in one.results} for one in answers)]
+    return [
+        result.key
+        for result in answers[0].results
+        if all(result.key in {r.key for r in one.results} for one in answers)
+    ]
 
 
 def _number(given: Given) -> Any:
@@ -88,11 +96,16 @@ def _winner(answers: list[Answer]) -> Answer:
     return answers[0]
 
 
-def _headline(rule: Rule, request: Request, answers: list[Answer], combinations: Iterable[tuple[Given, ...]], chosen: Answer) -> str:
+def _headline(
+    rule: Rule, request: Request, answers: list[Answer], combinations: Iterable[tuple[Given, ...]], chosen: Answer
+) -> str:
     def text(one: Answer) -> str:
         return one.results[0].text if one.status == "answered" else "not possible"
 
-    pairs = [(", ".join(value.text for value in values), text(one)) for values, one in zip(combinations, answers, strict=True)]
+    pairs = [
+        (", ".join(value.text for value in values), text(one))
+        for values, one in zip(combinations, answers, strict=True)
+    ]
     if request.compare or len(pairs) <= 3:
         parts = "; ".join(f"{value}: {result}" for value, result in pairs)
         what: Result = chosen.results[0]

@@ -15,7 +15,7 @@ from ..engine.outcome import Outcome
 from ..engine.request import Amount
 from ..engine.run import Impossible, Run
 from ..engine.text import decimal, shown
-from ..engine.units import UnitError, convert, factor, one, registry, same_kind, system_of
+from ..engine.units import UnitError, convert, factor, one, same_kind, system_of
 
 LARGEST = 10**15
 _SIGNS = {"*": "×", "/": "÷", "-": "−", "+": "+"}
@@ -89,9 +89,7 @@ class _Reckoning:
             self.typed.append("in" if feet_and_inches else unit)
         below = measure.per
         made = total * one(unit or "1")
-        return (
-            made / (below.value * one(below.unit)) if below is not None and below.unit else made
-        )
+        return made / (below.value * one(below.unit)) if below is not None and below.unit else made
 
     def show(self, quantity: Any) -> str:
         base, unit = self.amount(quantity)

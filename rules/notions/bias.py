@@ -127,7 +127,8 @@ BIAS_BINDING = Rule(
         Derivation(
             "step",
             (
-                Fact("A strip on the bias leaves the selvedge at half a right angle: its width is one side of a triangle of two equal sides and a "
+                Fact("A strip on the bias leaves the selvedge at half a right angle: its width is one side of a triangle of "
+                     "two equal sides and a "
                      "right angle, the step along the selvedge its long side, by Pythagoras",
                      "step ^ 2 = strip ^ 2 + strip ^ 2"),
                 Follows("Both sides are alike", "step ^ 2 = 2 * strip ^ 2"),

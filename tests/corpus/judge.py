@@ -72,7 +72,9 @@ def _judge_answered(made: Answer, expect: dict[str, Any], also: list[dict[str, A
         return "wrong", f"table of {len(made.table.rows) if made.table else 0} rows, wanted {expect['rows']}"
     cells = [(result.value, result.unit) for result in made.results]
     if made.table is not None:
-        cells += [(value, unit) for row in made.table.rows for value, (_, unit) in zip(row, made.table.columns, strict=True)]
+        cells += [
+            (value, unit) for row in made.table.rows for value, (_, unit) in zip(row, made.table.columns, strict=True)
+        ]
     for extra in also:
         if "value" in extra and not any(_same(value, unit, extra) for value, unit in cells):
             return "wrong", f"no result of {extra['value']} {extra.get('unit', '')}"

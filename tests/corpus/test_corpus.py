@@ -19,7 +19,11 @@ def test_questions_are_answered_as_expected(path: Path, capsys: pytest.CaptureFi
     entries: list[dict[str, Any]] = [json.loads(line) for line in path.read_text("utf-8").splitlines() if line.strip()]
     judged = [(entry, turn, *judge(reply, turn)) for entry in entries for turn, reply in replies(entry)]
     right = sum(1 for *_, verdict, _ in judged if verdict == "right")
-    bad = [f"{entry['id']}: {turn['ask']}\n   {verdict}: {why}" for entry, turn, verdict, why in judged if verdict != "right"]
+    bad = [
+        f"{entry['id']}: {turn['ask']}\n   {verdict}: {why}"
+        for entry, turn, verdict, why in judged
+        if verdict != "right"
+    ]
     score = 100 * right / len(judged)
     with capsys.disabled():
         print(f"\n{path.stem}: {right} of {len(judged)} right ({score:.1f} %)")

@@ -27,12 +27,23 @@ def test_a_hostile_line_gets_a_reply_of_the_contract(name: str) -> None:
 
 @pytest.mark.parametrize("name", LINES)
 def test_a_hostile_line_does_not_harm_the_conversation(name: str) -> None:
-    before, _, after = talk("binding strips for a 60 x 72 in quilt", LINES[name], "binding strips for a 60 x 72 in quilt")
+    before, _, after = talk(
+        "binding strips for a 60 x 72 in quilt", LINES[name], "binding strips for a 60 x 72 in quilt"
+    )
     assert [result.text for result in after.results] == [result.text for result in before.results]
 
 
 @pytest.mark.parametrize(
-    "name", ["negative", "far too large", "nought", "a rate of nothing", "a thousand digits", "a division by nought", "a sweep without end"]
+    "name",
+    [
+        "negative",
+        "far too large",
+        "nought",
+        "a rate of nothing",
+        "a thousand digits",
+        "a division by nought",
+        "a sweep without end",
+    ],
 )
 def test_a_senseless_number_is_never_answered(name: str) -> None:
     assert ask(LINES[name]).status in ("impossible", "unclear", "incomplete")

@@ -61,7 +61,13 @@ def test_inches_and_metric_agree_on_the_exact_result(topic: str) -> None:
         others = {result.key: result for result in metric.results}
         for result in inch.results:
             step = mind().rules[topic].step(result.key)
-            if step is None or step.kind is TEXT or not step.formula or "rounded" in step.formula or result.unit == "text":
+            if (
+                step is None
+                or step.kind is TEXT
+                or not step.formula
+                or "rounded" in step.formula
+                or result.unit == "text"
+            ):
                 continue
             if any("rounded" in (other.formula or "") for other in mind().rules[topic].steps):
                 continue
@@ -82,7 +88,10 @@ def test_no_input_is_silently_ignored(topic: str) -> None:
             if item.options or any(text.startswith(item.label) for text in made.not_used):
                 continue
             listed = any(item.label in line.formula + line.step + line.numbers for line in made.working)
-            assert listed or any(_changes(topic, request, name, given, times) for times in (Fraction(3, 2), 3, 7)), (name, request.given)
+            assert listed or any(_changes(topic, request, name, given, times) for times in (Fraction(3, 2), 3, 7)), (
+                name,
+                request.given,
+            )
 
 
 def _changes(topic: str, request: Request, name: str, given: Given, times: Fraction | int) -> bool:
@@ -97,7 +106,13 @@ def _invertible(topic: str) -> list[tuple[str, str]]:
     rule = mind().rules[topic]
     pairs = []
     for item in rule.inputs:
-        if item.practice and not item.many and item.kind.is_number and item.name not in rule.no_unknown and not item.extra:
+        if (
+            item.practice
+            and not item.many
+            and item.kind.is_number
+            and item.name not in rule.no_unknown
+            and not item.extra
+        ):
             pairs += [(item.name, name) for name in rule.answers[:1]]
     return pairs
 
@@ -123,5 +138,12 @@ def test_backwards_and_forwards_agree_within_rounding(topic: str) -> None:
             assert again is not None
             step = rule.step(target)
             assert step is not None
-            slack = float(step.rounding.of("in").base_step()) * 1.01 if step.rounding else 1e-6 * abs(base(result)) + 1e-9
-            assert abs(base(again, exact=False) - base(result, exact=False)) <= slack, (unknown, request.given, result, again)
+            slack = (
+                float(step.rounding.of("in").base_step()) * 1.01 if step.rounding else 1e-6 * abs(base(result)) + 1e-9
+            )
+            assert abs(base(again, exact=False) - base(result, exact=False)) <= slack, (
+                unknown,
+                request.given,
+                result,
+                again,
+            )

@@ -57,7 +57,9 @@ def load(name: str) -> tuple[Row, ...]:
 
 def _row(entry: dict[str, str]) -> Row:
     parts = [part.partition("=") for part in entry["inputs"].split(";") if part.strip()]
-    inputs = {name.strip(): value.strip() for name, _, value in parts}  # a bare condition ("hip under 36 in") has no value
+    inputs = {
+        name.strip(): value.strip() for name, _, value in parts
+    }  # a bare condition ("hip under 36 in") has no value
     fields = {key: (entry[key] or "").strip() for key in entry if key != "inputs"}
     return Row(inputs=inputs, **fields)
 
@@ -104,7 +106,9 @@ def agrees(row: Row, value: float | int | str) -> bool:
     limit = re.fullmatch(r"(<=|>=|<|>)\s*(-?\d*\.?\d+)", row.expected)
     if limit:
         end = float(limit.group(2))
-        return {"<=": value <= end + slack, ">=": value >= end - slack, "<": value < end, ">": value > end}[limit.group(1)]
+        return {"<=": value <= end + slack, ">=": value >= end - slack, "<": value < end, ">": value > end}[
+            limit.group(1)
+        ]
     ends = re.fullmatch(r"(-?\d*\.?\d+)\s*(?:\.\.|-|to)\s*(\d*\.?\d+)", row.expected)
     if ends:
         return float(ends.group(1)) - slack <= value <= float(ends.group(2)) + slack

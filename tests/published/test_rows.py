@@ -13,7 +13,11 @@ ROWS = [(name, row) for name in FILES for row in harness.load(name)]
 @pytest.mark.parametrize("name", FILES)
 def test_every_row_is_checked_or_listed(name: str) -> None:
     listings = harness.listings(name)
-    neither = [row.id for row in harness.load(name) if harness.said(row, name) is None and not any(one.which(row) for one in listings)]
+    neither = [
+        row.id
+        for row in harness.load(name)
+        if harness.said(row, name) is None and not any(one.which(row) for one in listings)
+    ]
     assert not neither, f"{len(neither)} rows neither checked nor listed, such as {neither[:5]}"
 
 
@@ -23,7 +27,9 @@ def test_what_the_rules_say_agrees_with_what_was_published(name: str) -> None:
     for row in harness.load(name):
         value = harness.said(row, name)
         if value is not None and not harness.agrees(row, value):
-            wrong.append(f"{row.id}: {row.inputs}: published {row.expected} {row.unit} (within {row.tolerance}), said {value}")
+            wrong.append(
+                f"{row.id}: {row.inputs}: published {row.expected} {row.unit} (within {row.tolerance}), said {value}"
+            )
     assert not wrong, f"{len(wrong)} rows disagree:\n" + "\n".join(wrong[:20])
 
 

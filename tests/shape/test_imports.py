@@ -40,7 +40,11 @@ def test_a_folder_imports_only_what_it_may(folder: str) -> None:
 def test_there_is_no_printing_no_clock_and_no_user_io(folder: str) -> None:
     for path in (ROOT / folder).rglob("*.py"):
         text = path.read_text("utf-8")
-        calls = {node.func.id for node in ast.walk(ast.parse(text)) if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)}
+        calls = {
+            node.func.id
+            for node in ast.walk(ast.parse(text))
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
+        }
         assert not calls & NEVER_IN_RULES, path
         assert not imported(path) & {"time", "datetime", "os", "socket", "subprocess", "sqlite3"}, path
 
@@ -52,6 +56,8 @@ def test_a_plain_answer_loads_nothing_heavy(tmp_path: Path) -> None:
     )
     outside = {**os.environ, "ELLWAND_CACHE": str(tmp_path / "cache")}
     for _ in range(2):  # the first run builds and keeps the tables, the second loads them
-        done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=ROOT, env=outside, check=False)
+        done = subprocess.run(
+            [sys.executable, "-c", code], capture_output=True, text=True, cwd=ROOT, env=outside, check=False
+        )
     assert done.stdout.startswith("Cut 7 strips")
     assert done.stderr.strip() == "[]"

@@ -1,0 +1,127 @@
+"""What stands in a line put right before it is laid out: rates said without a link, digits that stand for words."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from grammar.query import Chunk, Mark, Measure, Part, Word
+
+LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
+TENSION_UNITS = ("st", "row")
+MONEY = frozenset(("GBP", "USD", "EUR", "pound", "pence", "cent"))
+# "4 a skirt" is "for a skirt"; "4 a side" is a number of each side.
+FOR = "4"
+ARTICLES = frozenset(("a", "an", "the", "my", "me"))
+EACH_OF = frozenset(("side", "piece", "end", "time", "row", "round", "head", "go", "metre", "meter", "yard", "pack", "set", "day", "week"))
+MARKS = {
+    **dict.fromkeys(("half", "1/2"), 2), **dict.fromkeys(("quarter", "4th"), 4), **dict.fromkeys(("eighth", "8th"), 8),
+    **dict.fromkeys(("sixteenth", "16th"), 16), **dict.fromkeys(("thirty-second", "32nd"), 32),
+}  # fmt: skip
+POINTERS = frozenset(("that", "it", "this", "is"))
+ASKS = ("what", "how")
+
+
+def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
+    """The chunks with what belongs together joined, and what was read too far parted again."""
+    made: list[Chunk] = []
+    for chunk in chunks:
+        if isinstance(chunk, Measure):
+            _add_measure(made, chunk)
+        elif isinstance(chunk, Word):
+            _add_word(made, chunk)
+        elif isinstance(chunk, Mark) and chunk.text == "%":
+            made.append(Word(chunk.text, "percent", chunk.start, chunk.end))
+        else:
+            made.append(chunk)
+    _share_lengths(made)
+    return made
+
+
+def _add_measure(made: list[Chunk], measure: Measure) -> None:
+    before = made[-1] if made else None
+    link = made[-2] if len(made) > 1 else None
+    if _plain_length(measure) and isinstance(before, Measure) and _is_tension(before, measure):
+        made[-1] = _over(before, measure)
+    elif _plain_length(measure) and isinstance(before, Word) and before.lower == "per" and _is_price(link):
+        assert isinstance(link, Measure)
+        made[-2:] = [_over(link, measure)]
+    elif measure.per is not None and measure.per.unit == "row" and " in " in measure.text:
+        made.extend(_parted(measure))
+    elif measure.text.lower() in ("a yard", "a metre", "a meter") and _asked_of(made):
+        made.extend(_words(measure.text, measure.start))
+    else:
+        made.append(measure)
+
+
+def _add_word(made: list[Chunk], word: Word) -> None:
+    before = made[-1] if made else None
+    if word.lower in MARKS and isinstance(before, Word) and before.lower == "nearest":
+        made.append(Measure((Part(Fraction(1, MARKS[word.lower]), "in"),), word.text, word.start, word.end))
+        return
+    link = made[-2] if len(made) > 1 else None
+    if isinstance(before, Measure) and before.text == FOR and word.lower in ARTICLES and isinstance(link, Word):
+        made[-1] = Word(before.text, "for", before.start, before.end)
+    elif word.lower in EACH_OF and isinstance(before, Word) and before.lower in ("a", "an") and _is_for(link):
+        assert isinstance(link, Word)
+        made[-2] = Measure((Part(Fraction(int(FOR)), ""),), link.text, link.start, link.end)
+    made.append(word)
+
+
+def _is_for(chunk: Chunk | None) -> bool:
+    return isinstance(chunk, Word) and chunk.text == FOR
+
+
+def _plain_length(measure: Measure) -> bool:
+    return measure.per is None and len(measure.parts) == 1 and measure.unit in ("cm", "in", "m", "yd")
+
+
+def _is_tension(counted: Measure, length: Measure) -> bool:
+    """Whether stitches or rows with a length straight after them are a tension: "24 sts 10cm"."""
+    return counted.per is None and counted.unit in TENSION_UNITS and length.parts[0] in LENGTHS_OF_A_TENSION
+
+
+def _is_price(chunk: Chunk | None) -> bool:
+    return isinstance(chunk, Measure) and chunk.per is None and chunk.unit in MONEY
+
+
+def _over(above: Measure, below: Measure) -> Measure:
+    gap = " " * (below.start - above.end) if below.start - above.end == 1 else " per "
+    return replace(above, per=below.parts[0], text=f"{above.text}{gap}{below.text}", end=below.end)
+
+
+def _parted(measure: Measure) -> list[Chunk]:
+    """ "90 sts in the round" again as stitches, and where they are."""
+    said, _, where = measure.text.partition(" in ")
+    first = measure.start + len(said) + 1
+    whole = replace(measure, per=None, text=said, end=measure.start + len(said))
+    return [whole, *_words(f"in {where}", first)]
+
+
+def _words(text: str, start: int) -> list[Chunk]:
+    made: list[Chunk] = []
+    at = start
+    for word in text.split(" "):
+        made.append(Word(word, word.lower(), at, at + len(word)))
+        at += len(word) + 1
+    return made
+
+
+def _asked_of(made: list[Chunk]) -> bool:
+    """Whether what comes next is asked for: "what's that a yard"."""
+    words = [chunk.lower for chunk in made[-3:] if isinstance(chunk, Word)]
+    return bool(words) and words[-1] in (*POINTERS, *(f"{ask}s" for ask in ASKS)) and any(word.startswith(ASKS) for word in words)
+
+
+def _share_lengths(made: list[Chunk]) -> None:
+    """Stitches and rows said together share the length said once: "24 sts 32 rows/10cm"."""
+    for spot, chunk in enumerate(made):
+        if not (isinstance(chunk, Measure) and chunk.per is None and chunk.unit in TENSION_UNITS):
+            continue
+        after = spot + 1
+        if after < len(made) and isinstance(joins := made[after], Word | Mark) and joins.text in ("and", "&", ",", "x", "×", "/"):
+            after += 1
+        other = made[after] if after < len(made) else None
+        if isinstance(other, Measure) and other.per in LENGTHS_OF_A_TENSION and other.unit in TENSION_UNITS and other.unit != chunk.unit:
+            made[spot] = replace(chunk, per=other.per)
