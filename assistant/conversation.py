@@ -34,6 +34,7 @@ from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
+from .understand.joined import only_the_sum
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
@@ -140,7 +141,7 @@ class Conversation:
         if len(text) > LONGEST:
             raise TooLong(len(text), LONGEST)
         line = lay_out(self.mind.reader.read(text))
-        found = self.mind.reader.read_sum(text)
+        found = self.mind.reader.read_sum(only_the_sum(text))
         line.sum = found if isinstance(found, Sum) else None
         corrected = self._correct(line)
         talked_of = self.context.request.topic if self.context.request is not None else ""
@@ -180,8 +181,8 @@ class Conversation:
         topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
-        if any(kinds_of(value.main)[:1] == ("price a length",) for value in heard.line.values):
-            topics += self.mind.telling()
+        if len(heard.line.values) > 1:
+            topics += self.mind.telling(frozenset(kind for value in heard.line.values for kind in kinds_of(value.main)[:2] if value.main.unit))
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if unit_asked(heard.line) and len(heard.line.values) == 1:
@@ -224,6 +225,7 @@ class Conversation:
         if self.tried(best, heard).answer.status != "answered":
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
             near = [one for one in readings if one.score > best.score - NEAR and not one.lost and plain_enough(one, heard.matches)]
+            near = [one for one in near if coverage(one) >= coverage(best) - LESS_HEARD]
             best = next((one for one in near if self.tried(one, heard).answer.status == "answered"), best)
         return self._said(best, heard)
 

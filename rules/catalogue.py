@@ -33,7 +33,7 @@ class Entry:
     family: str
     kinds: frozenset[str]
     lone: bool
-    tells: bool
+    tells: frozenset[str]
 
 
 @lru_cache(maxsize=256)
@@ -59,6 +59,7 @@ def index() -> dict[str, Entry]:
             found[topic] = Entry(
                 module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone, bool(value.tells)
             )
+            found[topic] = Entry(module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone, frozenset(value.tells))
     return found
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import CHOICE, LENGTH, MONEY
+from rules.engine.kinds import CHOICE, COUNT, LENGTH, MONEY
 from rules.engine.units import SPELLED
 
 from .lexicon import HOW_AXIS, Match, Tag
 from .tokens import FILLERS, LINKS, stem
+from .values import LENGTHS as LENGTH_UNITS
 from .values import Line
 
 ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
@@ -16,6 +17,7 @@ UNITS_ASKED = {
     "inch": "in", "in": "in", "inche": "in", "cm": "cm", "centimetre": "cm", "centimeter": "cm", "mm": "mm", "millimetre": "mm",
     "metre": "m", "m": "m", "yard": "yd", "yd": "yd", "yardage": "yd", "foot": "ft", "ft": "ft", "metric": "metric",
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
+    "ligne": "ligne",
 }  # fmt: skip
 SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
 HOW_MANY = ("how", "many")
@@ -30,6 +32,26 @@ BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 PLAINLY = 1.15
 COUNTED_NEXT = 1.7
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
+
+
+def in_unit(rule: Rule, unit: str) -> tuple[str, ...]:
+    """The result asked for by its unit alone: "= ? lignes", or a length where the rule's own answer is a count."""
+    steps = [step for name in rule.answers if (step := rule.step(name)) is not None]
+    if not unit or unit not in LENGTH_UNITS or not steps:
+        return ()
+    own = [step for step in steps if unit in _shown_in(step)]
+    if unit == "ligne" and own:
+        return (own[0].name,)
+    if steps[0].kind is not COUNT or rule.parts:
+        return ()
+    lengths = sorted((step for step in steps if step.kind is LENGTH), key=lambda step: not (step.rounding is not None and step.rounding.bought))
+    return (lengths[0].name,) if lengths else ()
+
+
+def _shown_in(step: Step) -> tuple[str, ...]:
+    """The units a step is shown in, when they are its own."""
+    rounded = (step.rounding.inch.unit, step.rounding.metric.unit) if step.rounding is not None else ()
+    return step.unit or rounded
 
 
 def unit_asked(line: Line) -> str:

@@ -12,10 +12,10 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
-from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, unknown_count
+from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, in_unit, unit_asked, unknown_count
 from .counted import Counted, counts_of
 from .lexicon import Match
-from .place import UNPLACED, Placing, place
+from .place import UNPLACED, Placing, one_of_another, place
 from .readers import PLAIN, reader_of
 from .tokens import FILLERS, tokens
 from .values import Line, Value
@@ -39,6 +39,7 @@ PLAIN_KINDS = (LENGTH, COUNT, RATIO)
 LISTED = 0.5
 OTHER_TOPIC = 1.2
 OTHER_WORD = 0.6
+DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", "arent", "wont", "neither"))
 # "How many squares" is no question for a rule that knows nothing of squares.
 UNKNOWN_COUNT = 2.5
 
@@ -107,6 +108,8 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(_none_of(rule, line, mine))
     asked = asked_for(rule, line, mine)
+    if not line.values and not kept:
+        asked = tuple(name for name in asked if rule.input(name) is None)  # nothing is told to work an input back from
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
     counted = {one.value.number for one in counts.values()}
@@ -120,7 +123,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
-    reading = Reading(rule, line, placing, options, chosen, asked, listed, counts)
+    reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line)), listed, counts)
     reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
@@ -170,7 +173,7 @@ def _options(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, li
     for match in matches:
         for tag in match.tags:
             if tag.what == "option":
-                met.setdefault(tag.name, []).append((match, tag.option))
+                met.setdefault(tag.name, []).append((match, _unless_denied(line, match, tag.option)))
     options, chosen = {}, {}
     for name, found in met.items():
         options[name] = [match for match, _ in found]
@@ -183,6 +186,11 @@ def _options(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, li
                 keys = (longest[1],)
         chosen[name] = keys
     return options, chosen
+
+
+def _unless_denied(line: Line, match: Match, option: str) -> str:
+    """A flag's option, or "no" where its words are denied: "nothing round the outside", "not lined"."""
+    return "no" if option == "yes" and DENIED.intersection(line.words[max(0, match.first - 1) : match.first]) else option
 
 
 def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match]) -> tuple[dict[str, Given], list[Value]]:
@@ -243,8 +251,22 @@ def _listed(reading: Reading, name: str) -> int:
 def _tells(reading: Reading) -> bool:
     """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    kinds = {slot.kind.name for slot in slots if slot.kind is not PERCENT}
-    return bool(kinds) and kinds == set(reading.rule.tells) and not reading.lost and not any(slot.stated for slot in slots)
+    if reading.lost or any(slot.stated for slot in slots):
+        return False
+    kinds, tells = {slot.kind.name for slot in slots}, set(reading.rule.tells)
+    return bool(kinds) and tells in (kinds, kinds - {PERCENT.name})
+
+
+def _told_in_pairs(reading: Reading) -> bool:
+    """Whether the numbers are such a pair as the rule needs ("2 m of 140 cm") and another beside it, each in an input's place."""
+    spots = reading.placing.spots
+    if reading.lost or len(spots) <= 2 or any(slot.stated for slots in spots.values() for slot in slots):
+        return False
+    needed = {item.name for item in reading.rule.inputs if item.default is None and not item.extra}
+    names = {number: slots[0].name for number, slots in spots.items()}
+    pairs = {pair for pair in reading.rule.pairs if needed.issuperset(pair)}
+    values = [value for value in reading.line.values if value.number in spots]
+    return any((names[values[one].number], names[values[other].number]) in pairs for one, other in one_of_another(reading.line, values))
 
 
 def takes_list(reading: Reading) -> bool:
@@ -276,7 +298,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading)):
+    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]

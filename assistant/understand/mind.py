@@ -78,10 +78,10 @@ class Mind:
         """The topics that answer a lone measure with a unit asked for."""
         return tuple(topic for topic, entry in self._entries().items() if entry.lone)
 
-    @lru_cache(maxsize=1)  # noqa: B019
-    def telling(self) -> tuple[str, ...]:
-        """The topics that some kinds of value tell without a word."""
-        return tuple(topic for topic, entry in self._entries().items() if entry.tells)
+    @lru_cache(maxsize=64)  # noqa: B019
+    def telling(self, kinds: frozenset[str]) -> tuple[str, ...]:
+        """The topics that values of these kinds tell without a word."""
+        return tuple(topic for topic, entry in self._entries().items() if entry.tells and entry.tells <= kinds)
 
     def families(self) -> dict[str, tuple[str, ...]]:
         """Family -> its topics, in order."""

@@ -174,7 +174,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order, _alternatives(line, values), Pairing(_one_of_another(line, values), frozenset(rule.pairs)))
+    best = _search(values, options, order, _alternatives(line, values), Pairing(one_of_another(line, values), frozenset(rule.pairs)))
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -186,6 +186,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     return placing
 
 
+OF_A_WIDTH = (["of"], ["in"], ["on"])
 GROUPED = ("size", "span")
 
 
@@ -216,9 +217,9 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
     return twins
 
 
-def _one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
-    """Values with "of" between them: "3 m of 140 cm"."""
-    return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] == ["of"])
+def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
+    """Values with a word between them that says one is of the other: "3 m of 140 cm", "2 m on 150 wide"."""
+    return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH)
 
 
 @dataclass(frozen=True, slots=True)
