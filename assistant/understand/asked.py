@@ -254,8 +254,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
-    if names_topic and not tail and "?" in words[match.last :] and match.last - match.first > 1 and _beside_none(line, match):
-        best = max(best, 0.9)  # "casing depth?"
+    if names_topic and not tail and "?" in words[match.last :] and (match.last - match.first > 1 or not line.values) and _beside_none(line, match):
+        best = max(best, 0.9)  # "casing depth?", "and the change?"
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")

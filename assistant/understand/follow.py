@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
-from rules.engine.kinds import LENGTH
+from rules.engine.kinds import ANY, LENGTH
 from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
@@ -18,7 +19,7 @@ from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, coverage, read_as
 from .say import needs_unit
 from .tokens import FILLERS
-from .values import LENGTHS
+from .values import LENGTHS, kinds_of, lacks_length, rough_value
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -30,6 +31,9 @@ GOES_ON = frozenset(
     ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
 )
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
+# How much likelier a lone number stands for one like it, and how near in size that must be.
+ALIKE = 1.2
+NEAR_IN_SIZE = 2.5
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
@@ -107,15 +111,20 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return None  # "plan a pouch" begins anew
     prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
+    alike = _alike(talk, heard, rule, request)
+    if alike:
+        prefer[alike] = ALIKE
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
             return None, told
     best = talk.best(talk.readings(heard), heard.matches)
-    followed = _follows(talk, heard, reading, request)
+    followed = _follows(talk, heard, reading, request, bool(alike))
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and not _asks(heard) and best.rule.topic != rule.topic and coverage(reading) > coverage(best):
+        return followed  # "add a ten inch pillow tuck" is no pillow: more of the line is heard as a change
     if followed is not None and rule.parts and not _asks(heard) and coverage(reading) >= OF_THE_PLAN:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
@@ -132,11 +141,34 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     return followed
 
 
-def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
+def _alike(talk: Conversation, heard: Heard, rule: Rule, request: Request) -> str:
+    """The input that a lone number stands for, in place of what was said before: "and 25 cm?" after a foot of 22 cm.
+
+    It is of one kind with what it replaces, and near it in size; of several such, the one said last is meant. "" for none.
+    """
+    values = [value for value in heard.line.values if not value.soft]
+    if talk.context.waiting or len(values) != 1 or values[0].shape != "one":
+        return ""
+    measure, found = values[0].main, ""
+    grouped = {name for group in rule.sizes for name in group if all(one in request.given for one in group)}
+    for name, given in request.given.items():
+        item = rule.input(name)
+        if item is None or not item.kind.is_number or not isinstance(given.value, int | float | Fraction) or not given.value:
+            continue
+        if item.kind.name not in kinds_of(measure) and item.kind is not ANY:
+            continue
+        unit = given.unit if measure.bare or lacks_length(measure, item.kind) else ""
+        ratio = rough_value(measure, item.kind, unit if unit != "1" else "") / float(given.value)
+        if 1 / NEAR_IN_SIZE <= ratio <= NEAR_IN_SIZE and name not in grouped and (measure.bare is False or item.kind in (LENGTH, ANY) or not found):
+            found = name
+    return found
+
+
+def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request, alike: bool = False) -> Followed:
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
+    if not (reading.placing.spoken or reading.chosen or reading.listed or alike or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
@@ -220,8 +252,6 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
 
 def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:
     """What is known so far by label: what was given, and what was worked out."""
-    from fractions import Fraction
-
     from rules.engine.units import factor
 
     rule = talk.mind.rules[request.topic]

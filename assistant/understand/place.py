@@ -175,7 +175,8 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order, _alternatives(line, values), Pairing(one_of_another(line, values), frozenset(rule.pairs)))
+    pairing = Pairing((*one_of_another(line, values), *_from_to(line, values)), frozenset((*rule.pairs, *rule.spans)))
+    best = _search(values, options, order, _alternatives(line, values), pairing)
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -193,8 +194,8 @@ GROUPED = ("size", "span")
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
     """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
-    before = {mention.last for mention in mentions}
-    return len(values) > 1 and all(value.first in before for value in values)
+    before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
+    return len(values) > 1 and all(value.first in before for value in values) and not all(value.last in after for value in values)
 
 
 def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
@@ -221,6 +222,15 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
 def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
     """Values with a word between them that says one is of the other: "3 m of 140 cm", "2 m on 150 wide"."""
     return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH)
+
+
+def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
+    """Values said as "from 90 to 70"."""
+    return tuple(
+        (index - 1, index)
+        for index in range(1, len(values))
+        if line.words[values[index - 1].last : values[index].first] == ["to"] and line.words[max(0, values[index - 1].first - 1)] == "from"
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -296,7 +306,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size" or (value.shape == "span" and found):
         return found
-    counted = _counts(rule, line, value)
+    counted = _counts(rule, line, value) and not _names_a_length(line, value, by_slot, by_name)
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
@@ -322,7 +332,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
-        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+        if not value.main.bare and affinity < BESIDE and prefer.get(slot.name, 0.0) < 1 and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
@@ -359,6 +369,18 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
     return line.words[value.last] in _nouns(rule)
+
+
+def _names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:
+    """Whether what follows a number is said of one thing, and names a length: "a 64 repeat" is no number of repeats."""
+    start, end = line.origin[value.last]
+    if value.main.value == 1 or line.text[start:end].lower().endswith("s"):
+        return False
+    return any(
+        mention.first == value.last and not mention.stated
+        for name, mentions in by_slot.items() if name in by_name and by_name[name].kind is LENGTH
+        for mention in mentions
+    )  # fmt: skip
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],
