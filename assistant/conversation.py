@@ -180,7 +180,7 @@ class Conversation:
         hint = system_of_line(heard.line) or self.habits.system
         found: list[Reading] = []
         loud = dict(candidates(heard.matches))
-        topics = list(loud)
+        topics, lone = list(loud), set[str]()
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
         if len(heard.line.values) > 2 and one_of_another(heard.line, heard.line.values):
@@ -191,9 +191,10 @@ class Conversation:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if len(heard.line.values) == 1 and (unit_asked(heard.line) or rate_asked(heard.line)):
             topics += self.mind.lone()
+            lone = set(self.mind.lone())
         plain = False
         for topic in dict.fromkeys(topics):
-            if plain and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
+            if plain and topic not in lone and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
                 continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))

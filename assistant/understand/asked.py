@@ -37,6 +37,12 @@ COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cl
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
+def length_asked(line: Line) -> str:
+    """A unit of length when "what length" is asked, of no thing in particular; "" otherwise."""
+    pairs = zip(line.words, line.words[1:], strict=False)
+    return "m" if ("what", "length") in pairs else ""
+
+
 def in_unit(rule: Rule, unit: str) -> tuple[str, ...]:
     """The result asked for by its unit alone: "= ? lignes", or a length where the rule's own answer is a count."""
     steps = [step for name in rule.answers if (step := rule.step(name)) is not None]

@@ -6,9 +6,10 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from grammar.query import Part
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
-from rules.engine.kinds import ANY, LENGTH
+from rules.engine.kinds import ANY, LENGTH, MONEY
 from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
@@ -19,7 +20,7 @@ from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, coverage, read_as
 from .say import needs_unit
 from .tokens import FILLERS
-from .values import LENGTHS, kinds_of, lacks_length, rough_value
+from .values import LENGTHS, Line, kinds_of, lacks_length, rough_value
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -53,9 +54,22 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return None, part
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
+    heard = replace(heard, line=_at_the_same_rate(heard.line, request))
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
+
+
+def _at_the_same_rate(line: Line, request: Request) -> Line:
+    """The line with a lone sum of money as a price by the length the last price was by: "and £15?" after £10 a metre."""
+    below = next((one.unit.partition("/")[2] for one in request.given.values() if one.unit.partition("/")[0].isupper()), "")
+    values = line.values
+    if len(values) != 1 or values[0].main.per is not None or kinds_of(values[0].main)[:1] != ("money",) or below not in LENGTHS:
+        return line
+    if any(system_of(one.unit) == "" and one.unit.isupper() for one in request.given.values()):
+        return line  # a sum of money was given too: it may be that
+    value = replace(values[0], members=(replace(values[0].main, per=Part(Fraction(1), below)),))
+    return replace(line, values=[value], at_value=dict.fromkeys(range(value.first, value.last), value))
 
 
 def _asks_why(heard: Heard) -> bool:
@@ -111,10 +125,10 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return None  # "plan a pouch" begins anew
     prefer = dict.fromkeys(request.given, 0.1)
     prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
-    alike = _alike(talk, heard, rule, request)
-    if alike:
-        prefer[alike] = ALIKE
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
+    alike = "" if reading.placing.spoken else _alike(talk, heard, rule, request)
+    if alike:
+        reading = read_as(rule, heard.line, heard.matches, request.system, request.given, {**prefer, alike: ALIKE})
     if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
@@ -147,7 +161,7 @@ def _alike(talk: Conversation, heard: Heard, rule: Rule, request: Request) -> st
     It is of one kind with what it replaces, and near it in size; of several such, the one said last is meant. "" for none.
     """
     values = [value for value in heard.line.values if not value.soft]
-    if talk.context.waiting or len(values) != 1 or values[0].shape != "one":
+    if talk.context.waiting or len(values) != 1 or values[0].shape != "one" or heard.line.words[values[0].last : values[0].last + 1] == ["of"]:
         return ""
     measure, found = values[0].main, ""
     grouped = {name for group in rule.sizes for name in group if all(one in request.given for one in group)}
@@ -220,6 +234,9 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
+    if not reading.asked and "price" in changed.given and changed.given["price"] != request.given.get("price") and changed.asked:
+        cost = tuple(step.name for step in reading.rule.steps if step.kind is MONEY and step.name == "cost")
+        changed = replace(changed, asked=(*cost, *(name for name in changed.asked if name not in cost)))
     return changed, work(reading.rule, changed)
 
 
