@@ -315,7 +315,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     if reading.topic_score == LONE and reading.rule.lone and not missing:
         if _is_put_into(reading.line):
             reading.topic_score = 1.0
-            score += TOPIC_WEIGHT
+            score += TOPIC_WEIGHT + DIRECT_GAIN
         score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
 

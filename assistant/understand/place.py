@@ -37,6 +37,7 @@ SECOND_VOICE = 0.2  # two words that speak for a place say a little more than on
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+THE = (["the"], ["those"], ["these"], ["my"])
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -320,6 +321,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
+        if soft and slot.kind is LENGTH and value.main.bare and line.words[value.first - 1 : value.first] in THE:
+            continue  # "each of the two back pieces" gives no length
         if soft and ((slot.stated and not counted) or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
