@@ -47,6 +47,7 @@ NAMED = 0.2
 UNNAMED_SCORE = 3.0
 UNNAMED_COVERAGE = 0.66
 BARE_COVERAGE = 0.75
+LOUD_ENOUGH, FAINT_COVERAGE = 0.3, 0.4  # a word that many rules know names none of them where little else is heard
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
@@ -273,6 +274,8 @@ class Conversation:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""
         tried = self.tried(reading, heard)
         made = tried.answer
+        if made.status == "impossible" and not reading.line.values and not reading.listed:
+            return say.lost(self.mind, reading.line, [reading])  # nothing was told that could be impossible
         if made.status == "answered" and tried.request is not None and made.not_used and any(told := against(reading.rule, tried.request, made)):
             return say.disagree(reading, *told)
         if made.status == "answered":
@@ -355,7 +358,7 @@ def plain_enough(reading: Reading, matches: list[Match]) -> bool:
     if not reading.line.values and not any(word in ASKING or word == "?" for word in reading.line.words):
         return coverage(reading) >= BARE_COVERAGE  # a line that gives and asks nothing is at most the name of a topic
     if reading.topic_score >= NAMED:
-        return True
+        return reading.topic_score >= LOUD_ENOUGH or bool(reading.asked) or coverage(reading) >= FAINT_COVERAGE
     if reading.lost or reading.score < UNNAMED_SCORE or coverage(reading) < UNNAMED_COVERAGE:
         return False
     spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)

@@ -208,8 +208,8 @@ def _sought(line: Line, match: Match) -> bool:
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
-    closes = all(word in CLOSING for word in line.words[match.last :]) and line.words[0] == "what" and after in ("at", "to")
-    asking = asking or closes  # "what do my 5 in squares finish at?"
+    closes = all(word in CLOSING for word in line.words[match.last :]) and line.words[0] == "what" and {after, line.words[match.last - 1]} & {"at", "to"}
+    asking = asking or bool(closes)  # "what do my 5 in squares finish at?"
     alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 

@@ -66,7 +66,8 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
     elif _plain_length(measure) and isinstance(before, Word) and before.lower == "on" and _is_count(link):
         assert isinstance(link, Measure)
         made[-2:] = [_over(link, measure)]
-    elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _is_bare_series(link):
+    elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _gathered(made):
+        link = made[-2]
         assert isinstance(link, Series)
         made[-2:] = [_one_series(link, measure, before.lower == "or")]
     elif measure.per is not None and measure.per.unit == "row" and " in " in measure.text:
@@ -123,6 +124,17 @@ def _is_price(chunk: Chunk | None) -> bool:
 
 def _is_count(chunk: Chunk | None) -> bool:
     return isinstance(chunk, Measure) and chunk.per is None and chunk.unit in TENSION_UNITS
+
+
+def _gathered(made: list[Chunk]) -> bool:
+    """Whether a list of bare numbers stands before "and"; two with a comma between them are made one list."""
+    link = made[-2] if len(made) > 1 else None
+    if isinstance(link, Measure) and link.bare and len(made) > 3 and isinstance(made[-3], Mark) and made[-3].text == ",":
+        first = made[-4]
+        if isinstance(first, Measure) and first.bare:
+            made[-4:-1] = [Series((first, link), False, f"{first.text}, {link.text}", first.start, link.end)]
+            return True
+    return _is_bare_series(link)
 
 
 def _is_bare_series(chunk: Chunk | None) -> bool:

@@ -352,7 +352,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
 
 def _led(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     """Whether a phrase of several words leads straight to a number ("meant for someone 168 cm tall", "up to a 15 in block")."""
-    return any(mention.last == value.first and mention.last - mention.first > 1 and not mention.stated for mention in mentions)
+    start = value.first - (line.words[value.first - 1] in ("a", "an") if value.first else 0)
+    return any(mention.last in (start, value.first) and mention.last - mention.first > 1 and not mention.stated for mention in mentions)
 
 
 def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:

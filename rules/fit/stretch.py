@@ -73,6 +73,11 @@ STRETCH = Rule(
             "stretched length",
             LENGTH,
             says=(
+                "pull",
+                "pulled",
+                "pulls to",
+                "goes",
+                "goes to",
                 "stretched",
                 "stretches to",
                 "stretch to",
