@@ -28,13 +28,13 @@ from .understand.choose import (
     takes_list,
     unheard,
 )
+from .understand.joined import only_the_sum
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.joined import only_the_sum
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
@@ -60,6 +60,7 @@ class Context:
     request: Request | None = None
     answer: Answer | None = None
     waiting: frozenset[str] = frozenset()
+    changed: frozenset[str] = frozenset()
     choices: tuple[Request, ...] = ()
     pending_line: str = ""
 
@@ -269,7 +270,10 @@ class Conversation:
     def _keep(self, request: Request | None, made: Answer) -> Answer:
         if request is not None:
             waiting = frozenset(missing.name for missing in made.missing)
-            self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
+            before = self.context.request
+            changed = _changed(before, request) if before is not None else frozenset()
+            told = made if made.status == "answered" else self.context.answer
+            self.context = Context(request, told, waiting, changed)
         return made
 
     def names(self) -> tuple[str, ...]:
@@ -305,6 +309,13 @@ def _talks_of_something_else(reading: Reading) -> bool:
         return False
     unknown = len(unheard(reading, frozenset()))
     return unknown > max(2, len(reading.heard))
+
+
+def _changed(before: Request, request: Request) -> frozenset[str]:
+    """What a line changed in the question before it."""
+    if before.topic != request.topic:
+        return frozenset()
+    return frozenset(name for name, given in request.given.items() if before.given.get(name) != given)
 
 
 def _alike(one: object, other: object) -> bool:

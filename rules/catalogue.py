@@ -56,9 +56,6 @@ def index() -> dict[str, Entry]:
             if topic in declared:
                 raise DeclarationError(f"{topic}: declared twice; give each rule a topic of its own")
             declared[topic] = value
-            found[topic] = Entry(
-                module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone, bool(value.tells)
-            )
             found[topic] = Entry(module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone, frozenset(value.tells))
     return found
 

@@ -16,6 +16,7 @@ from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, coverage, read_as
+from .pull import pulls, replaces
 from .say import needs_unit
 from .tokens import FILLERS
 from .values import LENGTHS
@@ -105,8 +106,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     rule = talk.mind.rules[request.topic]
     if talk.mind.lexicon.calls(heard.line.words):
         return None  # "plan a pouch" begins anew
-    prefer = dict.fromkeys(request.given, 0.1)
-    prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
+    prefer = pulls(rule, request, heard.line, talk.context.waiting, talk.context.changed)
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
@@ -123,6 +123,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not _asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
+    if followed is not None and not alone and _all_spoken(reading) and not best.asked:
+        return followed  # every number has its word here: "add a ten inch pillow tuck" is no cushion
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
@@ -136,12 +138,19 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
+    placed = {number: slots[0].name for number, slots in reading.placing.spots.items()}
+    meant = reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)
+    if not meant and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _all_spoken(reading: Reading) -> bool:
+    """Whether a word speaks for each of the line's numbers."""
+    return bool(reading.placing.spots) and reading.placing.spoken == len(reading.placing.spots) and not reading.placing.unplaced
 
 
 def _telling(reading: Reading) -> bool:

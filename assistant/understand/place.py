@@ -321,7 +321,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
-        if not value.main.bare and affinity < BESIDE and lacks_length(value.main, slot.kind):
+        if not value.main.bare and affinity < BESIDE and prefer.get(slot.name, 0.0) < 0.5 and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
