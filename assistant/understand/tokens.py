@@ -35,7 +35,7 @@ SAME = {
     "longer": "long", "longest": "long", "deeper": "deep", "deepest": "deep", "taller": "tall", "tallest": "tall",
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
-    "blk": "block", "geometry": "geometry", "weighted": "weighted", "pls": "please", "plz": "please",
+    "blk": "block", "geometry": "geometry", "weighted": "weighted", "neg": "negative", "fin": "finish", "pls": "please", "plz": "please",
     "allowances": "allowance", "sa": "seam allowance",
 }  # fmt: skip
 

@@ -100,7 +100,7 @@ DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
     says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket",
-        "divide the pocket", "pocket sections", "divided into", "pockets in a row", "split a pocket", "tool roll",
+        "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew", "pockets in a row", "split a pocket", "tool roll",
         "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
@@ -117,7 +117,7 @@ DIVIDED_POCKET = Rule(
             says=("each", "how wide", "width of each", "how wide is each", "slot width"), axis="width",
             stated=("each", "wide each")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
-            says=("where", "lines", "division lines", "positions", "stitch", "stitching lines", "marks")),
+            says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch", "stitching lines", "marks")),
     ),
     answers=("each", "lines"),
     headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",

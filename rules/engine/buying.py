@@ -26,7 +26,7 @@ IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
     says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought",
           "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "out of", "enough", "remnant", "offcut"),
+          "left on the roll", "on the roll", "own", "i own", "out of", "enough", "remnant", "offcut"),
 )  # fmt: skip
 BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
 WIDTHS_OF_CLOTH = ("fabric width", "width of the cloth", "usable fabric width")
@@ -48,7 +48,7 @@ def with_buying(rule: Rule) -> Rule:
         rule = replace(rule, inputs=(*rule.inputs, SHOP_STEP))
     if rule.input("price") is None and rule.step("cost") is None:
         cost = Step("cost", f"The {bought.shown_label} as bought, at its price", f"rounded({bought.name}) * price * (1 - discount)",
-                    MONEY, rounding=PENNY, says=("cost", "price in all", "pay", "come to", "how much money"), when=bought.when)  # fmt: skip
+                    MONEY, rounding=PENNY, says=("cost", "price in all", "pay", "come to", "how much money", "total", "the total", "total cost", "total price"), when=bought.when)  # fmt: skip
         rule = replace(
             rule,
             inputs=(*rule.inputs, PRICE_A_LENGTH, DISCOUNT),

@@ -99,6 +99,10 @@ FOR_HEIGHT = Rule(
     family="fit",
     says=(
         "drafted for",
+        "meant for someone",
+        "made for someone",
+        "someone tall",
+        "for someone",
         "my height",
         "i'm tall",
         "tall",
@@ -121,6 +125,11 @@ FOR_HEIGHT = Rule(
             LENGTH,
             says=(
                 "drafted for",
+                "someone",
+                "for someone",
+                "meant for someone",
+                "meant for",
+                "made for",
                 "pattern is for",
                 "designed for",
                 "pattern height",
@@ -203,7 +212,7 @@ FOR_HEIGHT = Rule(
             LENGTH,
             rounding=CUT,
             label="length to suit",
-            says=("what length", "suit", "new length", "how long", "length should", "length for me"),
+            says=("what length", "suit", "new length", "how long", "length should", "length for me", "how long should", "mine be"),
             axis="length",
         ),
         Step(

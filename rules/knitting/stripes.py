@@ -116,7 +116,7 @@ _NAMES = tuple(f"{kind}_{number}" for kind in ("rows", "yarn", "weight") for num
 STRIPES_RULE = Rule(
     topic="stripes",
     family="knitting",
-    says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "striping", "stripes of"),
+    says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "stripy", "striping", "stripes of"),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",

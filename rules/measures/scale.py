@@ -74,6 +74,7 @@ SCALE = Rule(
         ),
     ),
     answers=("scaled", "percent"),
+    tells=("length", "ratio"),
     headline=("Scaled, it is {scaled}.",),
     source=ARITHMETIC,
     cautions=(

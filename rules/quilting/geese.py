@@ -35,7 +35,7 @@ FLYING_GEESE = Rule(
         choice("method", "method", {"one_at_a_time": ("one at a time", "1 at a time", "stitch and flip",
                "stitched and flipped", "flip corners", "from a rectangle", "single geese", "sew and flip"),
                "four_at_a_time": ("four at a time", "4 at a time", "no waste", "no-waste", "four at once",
-               "4 at once", "fast geese")}, default=(Default("one_at_a_time",
+               "4 at once", "geese at once", "at once", "4 geese at once", "four geese at once", "4 geese at a time", "fast geese")}, default=(Default("one_at_a_time",
                "it works for a unit of any proportions"),)),
         SEAM,
     ),

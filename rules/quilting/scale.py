@@ -21,7 +21,7 @@ SCALE_A_BLOCK = Rule(
               "pattern is for", "is for"), ask="What size does the pattern's block finish?", example="9 in",
               sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
         Input("new", "new block, finished", LENGTH, says=("new block", "to", "want", "instead", "new", "into",
-              "into a", "into an", "make it", "block instead", "wanted"),
+              "into a", "into an", "up to a", "down to a", "up to", "down to", "scaled to", "enlarged to", "reduced to", "make it", "block instead", "wanted"),
               ask="What size do you want the block to finish?", example="12 in", sane="1 cm..3 m",
               practice="4 in..18 in by 1 in"),
         Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "scaled by", "by a factor of",
