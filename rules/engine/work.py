@@ -5,6 +5,7 @@ from __future__ import annotations
 import string
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
@@ -20,7 +21,7 @@ from .request import Amount, Given, Item, Request
 from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
-from .text import number_text, plain, shown
+from .text import decimal, number_text, plain, shown
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
@@ -174,8 +175,17 @@ def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
         into = step.kind.inch if there == "in" else step.kind.metric
         if system_of(into) != there:
             return ""
-        return shown(apply(exact, SMALL.of(there)), into) if step.kind is LENGTH else shown(exact, into)
+        return length_in(exact, into) if step.kind is LENGTH else shown(exact, into)
     return shown(apply(exact, other), other.unit)
+
+
+def length_in(exact: Any, unit: str) -> str:
+    """An unrounded length in a unit: as a ruler has it, but under an inch in two decimals, which a ruler would lose."""
+    there = system_of(unit)
+    if not 0 < abs(exact) < factor("in"):
+        return shown(apply(exact, SMALL.of(there)), unit)
+    fine = "mm" if there == "cm" else "in"
+    return f"{decimal(exact / (factor(fine) if isinstance(exact, Fraction) else float(factor(fine))), 2)} {fine}"
 
 
 def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -> Answer:
