@@ -51,6 +51,7 @@ NEAR = 1.5
 PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
+MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
 
 
 @dataclass(slots=True)
@@ -110,6 +111,9 @@ class Conversation:
         if (taught := practice.hear(text, self)) is not None:
             return replace(taught, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
+            doubted = told.status in ("incomplete", "unclear") and (follow.asks(heard) or len(heard.line.values) >= MANY)
+            if doubted and (made := self.attempt(text, heard)).status == "answered":
+                return made  # "I knitted 27 stitches and they measure 4 1/2 in. What is my tension?" is no line for the notebook
             return replace(told, question=text)
         return practice.resumed(self.answer(text, heard, trouble), session, self)
 

@@ -108,7 +108,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return None  # "plan a pouch" begins anew
     prefer = pulls(rule, request, heard.line, talk.context.waiting, talk.context.changed)
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
+    if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
             return None, told
@@ -116,12 +116,12 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
-    if followed is not None and rule.parts and not _asks(heard) and coverage(reading) >= OF_THE_PLAN:
+    if followed is not None and rule.parts and not asks(heard) and coverage(reading) >= OF_THE_PLAN:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
-    if followed is not None and not _asks(heard) and not alone:
+    if followed is not None and not asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
     if followed is not None and not alone and _all_spoken(reading) and not best.asked:
         return followed  # every number has its word here: "add a ten inch pillow tuck" is no cushion
@@ -169,9 +169,9 @@ def _asks_step(rule: Rule, reading: Reading) -> bool:
     return any(rule.step(name) is not None for name in reading.asked)
 
 
-def _asks(heard: Heard) -> bool:
+def asks(heard: Heard) -> bool:
     """Whether a line asks something of its own."""
-    return any(word in ("how", "what", "which", "?") for word in heard.line.words)
+    return any(word in ("how", "what", "whats", "which", "?") for word in heard.line.words)
 
 
 def _goes_on(heard: Heard) -> bool:

@@ -16,12 +16,13 @@ CHANGED = 0.5  # and what was changed last a little more
 NEAR = 0.6  # and what is about as large
 AWAITED = 1.5
 ABOUT_AS_LARGE = (0.4, 2.5)
+ONES_OWN = frozenset(("mine", "my", "i've"))  # "mine is 120 cm wide": not what the pattern said
 
 
 def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], changed: frozenset[str]) -> dict[str, float]:
     """How strongly each input draws a new number to itself."""
     drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in request.given}
-    if len(line.values) == 1:
+    if len(line.values) == 1 and not ONES_OWN.intersection(line.words):
         for name in near(rule, request, line.values[0]):
             drawn[name] += NEAR
     drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
