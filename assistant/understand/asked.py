@@ -31,6 +31,9 @@ BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
 COUNTED_NEXT = 1.7
+IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
+SUBJECT = 1.9
+COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -107,21 +110,38 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         counted = _counted(line, match)
         names_topic = any(tag.what == "topic" and tag.topic == rule.topic for tag in match.tags)
         strength = _asking(line, match, names_topic) or counted
-        if strength <= 0:
+        subject = _subject(line, match)
+        if strength <= 0 and not subject:
             continue
-        strength = max(strength, _opening(rule, line, match, tags))
+        strength = max(strength, _opening(rule, line, match, tags)) if strength else 0.0
         for tag in tags:
             if tag.what == "role" and (tag.name in NEVER_ASKED or counted or not _sought(line, match)):
                 continue
             if not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
-            score = strength * (0.5 + match.weight) + bonus
+            plainly = max(strength, SUBJECT if subject and _measured_so(rule.step(tag.name), subject) else 0.0)
+            score = plainly * (0.5 + match.weight) + bonus if plainly else 0.0
             if score > scores.get(tag.name, 0.0):
                 scores[tag.name], spots[tag.name] = score, (match.first, match.last)
     _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(_in_order_said(line, ranked, scores, spots))
+
+
+def _subject(line: Line, match: Match) -> str:
+    """The axis of "how wide is ..." when a phrase is what that asks about: only small words and small counts stand between."""
+    for spot in range(match.first - 1, max(-1, match.first - 10), -1):
+        if line.words[spot] in IS and line.words[spot - 2 : spot - 1] == ["how"] and line.words[spot - 1] in HOW_AXIS:
+            return HOW_AXIS[line.words[spot - 1]]
+        if line.words[spot] not in FILLERS and not (spot in line.at_value and line.at_value[spot].main.bare):
+            return ""
+    return ""
+
+
+def _measured_so(step: Step | None, axis: str) -> bool:
+    """Whether a result is a length that an axis could be asked of."""
+    return step is not None and step.kind is LENGTH and step.axis in ("", axis)
 
 
 def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
@@ -131,7 +151,7 @@ def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
     if not results:
         return 0.0
     if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
-        return 1.3
+        return COSTS if {"cost", "pay"}.intersection(line.words[match.first : match.last]) and _asks_before(line.words, match.first) else 1.3
     return 1.0 if match.first == 0 else 0.0
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sized
+from collections.abc import Container, Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
@@ -25,6 +25,8 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
+# One result may be told, and something worked back from it; two are seldom both told.
+TOLD_TWICE = 1.5
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
@@ -100,7 +102,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
     mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
-    mine = _longest(mine)
+    mine = _longest(mine, line.at_value)
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
@@ -153,10 +155,13 @@ def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:
             placing.score += UNPLACED
 
 
-def _longest(matches: list[Match]) -> list[Match]:
+def _longest(matches: list[Match], at_value: Container[int]) -> list[Match]:
     """A phrase inside a longer one that names the same rule or an option of it is that longer phrase's part."""
     kept = []
     for match in matches:
+        if match.last in at_value and match.last - 1 not in at_value and any(tag.what == "role" for tag in match.tags):
+            kept.append(match)  # "squares cut 5 in" names the topic, and the number too
+            continue
         swallowed = any(
             other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
             and any(tag.what in ("option", "topic") for tag in other.tags)
@@ -288,6 +293,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
+    score -= TOLD_TWICE * max(0, sum(slot.stated for slots in reading.placing.spots.values() for slot in slots) - 1)
     score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):

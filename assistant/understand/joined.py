@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from grammar.query import Chunk, Mark, Measure, Part, Word
+from grammar.query import Chunk, Mark, Measure, Part, Series, Word
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
 TENSION_UNITS = ("st", "row")
@@ -20,6 +20,7 @@ MARKS = {
     **dict.fromkeys(("half", "1/2"), 2), **dict.fromkeys(("quarter", "4th"), 4), **dict.fromkeys(("eighth", "8th"), 8),
     **dict.fromkeys(("sixteenth", "16th"), 16), **dict.fromkeys(("thirty-second", "32nd"), 32),
 }  # fmt: skip
+ACROSS = frozenset(("wide", "long", "high", "tall", "deep", "across", "square", "by", "apart"))
 POINTERS = frozenset(("that", "it", "this", "is"))
 ASKS = ("what", "how")
 
@@ -62,6 +63,12 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
     elif _plain_length(measure) and isinstance(before, Word) and before.lower == "per" and _is_price(link):
         assert isinstance(link, Measure)
         made[-2:] = [_over(link, measure)]
+    elif _plain_length(measure) and isinstance(before, Word) and before.lower == "on" and _is_count(link):
+        assert isinstance(link, Measure)
+        made[-2:] = [_over(link, measure)]
+    elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _is_bare_series(link):
+        assert isinstance(link, Series)
+        made[-2:] = [_one_series(link, measure, before.lower == "or")]
     elif measure.per is not None and measure.per.unit == "row" and " in " in measure.text:
         made.extend(_parted(measure))
     elif measure.text.lower() in ("a yard", "a metre", "a meter") and _asked_of(made):
@@ -76,12 +83,25 @@ def _add_word(made: list[Chunk], word: Word) -> None:
         made.append(Measure((Part(Fraction(1, MARKS[word.lower]), "in"),), word.text, word.start, word.end))
         return
     link = made[-2] if len(made) > 1 else None
+    if isinstance(before, Word) and isinstance(link, Word) and link.lower == "a" and (number := _in_words(before, word)) is not None:
+        made[-2:] = [number]
+        if word.lower == "of":
+            return
     if isinstance(before, Measure) and before.text == FOR and word.lower in ARTICLES and isinstance(link, Word):
         made[-1] = Word(before.text, "for", before.start, before.end)
     elif word.lower in EACH_OF and isinstance(before, Word) and before.lower in ("a", "an") and _is_for(link):
         assert isinstance(link, Word)
         made[-2] = Measure((Part(Fraction(int(FOR)), ""),), link.text, link.start, link.end)
     made.append(word)
+
+
+def _in_words(before: Word, word: Word) -> Measure | None:
+    """ "a foot wide" is twelve inches, and "a score of" things are twenty."""
+    if before.lower == "foot" and word.lower in ACROSS:
+        return Measure((Part(Fraction(1), "ft"),), "a foot", before.start - 2, before.end, spelled=False)
+    if before.lower == "score" and word.lower == "of":
+        return Measure((Part(Fraction(20), ""),), "a score", before.start - 2, before.end, spelled=False)
+    return None
 
 
 def _is_for(chunk: Chunk | None) -> bool:
@@ -99,6 +119,20 @@ def _is_tension(counted: Measure, length: Measure) -> bool:
 
 def _is_price(chunk: Chunk | None) -> bool:
     return isinstance(chunk, Measure) and chunk.per is None and chunk.unit in MONEY
+
+
+def _is_count(chunk: Chunk | None) -> bool:
+    return isinstance(chunk, Measure) and chunk.per is None and chunk.unit in TENSION_UNITS
+
+
+def _is_bare_series(chunk: Chunk | None) -> bool:
+    return isinstance(chunk, Series) and all(member.bare for member in chunk.members)
+
+
+def _one_series(series: Series, last: Measure, either: bool) -> Series:
+    """ "20, 21, 22 and 23 sts to 10 cm": what is said of the last is meant of them all."""
+    members = tuple(replace(one, parts=(Part(one.parts[0].value, last.unit),), per=last.per) for one in series.members)
+    return Series((*members, last), either, f"{series.text} {'or' if either else 'and'} {last.text}", series.start, last.end)
 
 
 def _over(above: Measure, below: Measure) -> Measure:

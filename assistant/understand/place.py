@@ -309,13 +309,13 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
-        if soft and (slot.stated or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
+        if soft and ((slot.stated and not counted) or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         spoken_by = [mention for mention in by_slot.get(slot.name, ()) if not (roles_lead and mention.first >= value.last)]
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
-        if named and slot.name not in named and slot.name not in prefer:
+        if named and slot.name not in named and slot.name not in prefer and not _led(line, value, spoken_by):
             continue  # "72 in wide" is no length
         if soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
@@ -334,6 +334,11 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, mention, affinity >= BESIDE))
     return found
+
+
+def _led(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
+    """Whether a phrase of several words leads straight to a number ("meant for someone 168 cm tall", "up to a 15 in block")."""
+    return any(mention.last == value.first and mention.last - mention.first > 1 and not mention.stated for mention in mentions)
 
 
 def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
@@ -467,7 +472,9 @@ def _affinity(line: Line, value: Value, mentions: Sequence[Mention], spoken: boo
         elif mention.first >= value.last:
             if mention.leads:
                 continue
-            near = 3.0 - line.crossing(value.last, mention.first) * 1.1 - (AFTER_STOP if line.stops(value.last, mention.first) else 0.0)
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            if line.stops(value.last, mention.first) or not ASKING.isdisjoint(line.words[value.last : mention.first]):
+                near -= AFTER_STOP  # nor does a word of the question that follows it
             if after and mention.first >= after:
                 near = max(near, 3.0 - PAST_ITS_WIDTH - line.crossing(after, mention.first) * 1.1)
         else:

@@ -81,6 +81,7 @@ FRACTION = Rule(
         "on a ruler",
         "on the ruler",
         "nearest mark",
+        "nearest",
         "as a decimal",
         "decimal",
         "in decimals",
