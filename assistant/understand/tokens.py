@@ -102,7 +102,7 @@ FILLERS = frozenset(
 )  # fmt: skip
 
 # Prepositions: as role words they belong to the number that follows.
-LEADING = frozenset("""nearest from to of until into at over with by a an the per for""".split())
+LEADING = frozenset("""nearest from than to of until into at over with by a an the per for""".split())
 
 # Fillers between a number and its role word that do not part them.
 LINKS = frozenset(
