@@ -109,7 +109,7 @@ HAT = Rule(
                                                                          "round by round", "top")),
         Step("rows", "Multiply the depth by the row tension, less a round for each crown decrease round and a plain "
              "one after it",
-             "if(depth * row_tension > 2 * crown_rounds, depth * row_tension - 2 * crown_rounds, 0 * crown_rounds)",
+             "if(2 * crown_rounds < depth * row_tension, depth * row_tension - 2 * crown_rounds, 0 * crown_rounds)",
              ROWS, rounding=ROW, label="rows before the crown",
              says=("rows to the crown", "rows", "how many rows", "rounds before the crown", "how many rounds")),
     ),
