@@ -14,7 +14,7 @@ from . import practice
 from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
-from .understand.asked import unit_asked
+from .understand.asked import rate_asked, unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import (
     CLOSE,
@@ -35,6 +35,8 @@ from .understand.place import ASKING
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
+from .understand.joined import only_the_sum
+from .understand.place import one_of_another
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
@@ -50,6 +52,7 @@ NEAR = 1.5
 # A reading this plain is not weighed against those that the words speak for so much less.
 PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
+LESS_HEARD_OF_THE_NAMED = 0.3
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
 
@@ -186,11 +189,13 @@ class Conversation:
         topics = list(loud)
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
+        if len(heard.line.values) > 2 and one_of_another(heard.line, heard.line.values):
+            topics += self.mind.paired()
         if len(heard.line.values) > 1:
             topics += self.mind.telling(frozenset(kind for value in heard.line.values for kind in kinds_of(value.main)[:2] if value.main.unit))
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
-        if unit_asked(heard.line) and len(heard.line.values) == 1:
+        if len(heard.line.values) == 1 and (unit_asked(heard.line) or rate_asked(heard.line)):
             topics += self.mind.lone()
         plain = False
         for topic in dict.fromkeys(topics):
@@ -261,6 +266,8 @@ class Conversation:
         plain = [one for one in readings if plain_enough(one, matches)]
         if plain and plain[0].lost:
             return next((one for one in plain if not one.lost and takes_list(one)), plain[0])
+        if plain and plain[0].topic_score < NAMED:
+            return next((one for one in plain if _named_nearly(one, plain[0])), plain[0])
         return plain[0] if plain else None
 
     def _said(self, reading: Reading, heard: Heard) -> Answer:
@@ -305,6 +312,12 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _named_nearly(reading: Reading, best: Reading) -> bool:
+    """Whether a reading names its topic, and fits nearly as well as one that does not."""
+    near = reading.score > best.score - CLOSE and coverage(reading) >= coverage(best) - LESS_HEARD_OF_THE_NAMED
+    return near and reading.topic_score >= NAMED and not reading.lost
 
 
 def _talks_of_something_else(reading: Reading) -> bool:

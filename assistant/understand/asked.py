@@ -77,6 +77,16 @@ def unit_asked(line: Line) -> str:
     return found
 
 
+def rate_asked(line: Line) -> bool:
+    """Whether a length that a rate is wanted for is said: "per m", "a yard"."""
+    words = line.words
+    return any(
+        words[spot] in ("per", "a", "by", "the") and UNITS_ASKED.get(words[spot + 1]) in LENGTH_UNITS
+        for spot in range(len(words) - 1)
+        if spot not in line.at_value and spot + 1 not in line.at_value
+    )
+
+
 # Units of more than one word or sign ("oz/yd2", "ounces to the square yard"), longest first, outside any measure.
 COMPOUND = sorted((spelled for spelled in SPELLED if not spelled.isalpha() and len(spelled) > 3), key=len, reverse=True)
 
@@ -244,6 +254,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
+    if names_topic and not tail and "?" in words[match.last :] and match.last - match.first > 1 and _beside_none(line, match):
+        best = max(best, 0.9)  # "casing depth?"
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
@@ -256,6 +268,14 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     if filler:
         return best  # "after the rib" asks for nothing
     return best or 0.45
+
+
+def _beside_none(line: Line, match: Match) -> bool:
+    """Whether a phrase stands in a part of the sentence with no number in it."""
+    first = match.first
+    while first > 0 and line.words[first - 1] not in (",", ".", ";", ":", "?", "-"):
+        first -= 1
+    return not any(spot in line.at_value for spot in range(first, match.last))
 
 
 def _counted(line: Line, match: Match) -> float:

@@ -16,11 +16,15 @@ from rules.engine.units import CURRENCIES, system_of
 from .asked import unit_asked
 from .choose import Reading
 from .counted import Counted
-from .place import Slot
+from .place import Slot, in_sense
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
 YOU_SAID_SO = "you said so"
+
+
+# Units that may stand apart from their numbers.
+LOOSE = {"mm": "mm", "millimetre": "mm", "cm": "cm", "centimetre": "cm"}
 
 
 class NeedsUnit(Exception):
@@ -65,6 +69,7 @@ def bare_unit_of(line: Line, system: str) -> str:
         for measure in value.members
         if measure.unit in LENGTHS and measure.per is None and measure.unit not in ("ligne", "yd", "ft", "m", "km")
     ]
+    units += [LOOSE[word] for word in line.words if word in LOOSE]  # "350 W x 380 H x 120 D mm"
     same = [unit for unit in units if system_of(unit) == system]
     return same[0] if same else (("in" if system == "in" else "cm") if system else "")
 
@@ -84,6 +89,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     said = habits.forced or asked_system or before or typed or _word_system(line)
     system = said or habits.system or rule.home or ""
     bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
+    bare = bare or _by_sense(reading)
     given: dict[str, Given] = dict(earlier.given) if earlier is not None else {}
     stated: dict[str, Given] = dict(earlier.stated) if earlier is not None else {}
     series: list[tuple[str, tuple[Given, ...]]] = []
@@ -164,6 +170,17 @@ def _word_system(line: Line) -> str:
         if word in ("cm", "centimetre", "metre", "mm", "metric"):
             return "cm"
     return ""
+
+
+def _by_sense(reading: Reading) -> str:
+    """The unit in which every bare length makes sense where it stands, when it does so in one system only: a height of 170."""
+    bare = [
+        (value.main, slots[0])
+        for value in reading.line.values
+        if (slots := reading.placing.spots.get(value.number)) and len(slots) == 1 and slots[0].kind is LENGTH and value.main.bare
+    ]
+    sensible = [unit for unit in ("in", "cm") if bare and all(in_sense(measure, slot, unit) for measure, slot in bare)]
+    return sensible[0] if len(sensible) == 1 else ""
 
 
 def _largest(line: Line) -> bool | None:

@@ -27,6 +27,7 @@ TOPIC_WEIGHT = 3.0
 CLOSE = 0.8
 # One result may be told, and something worked back from it; two are seldom both told.
 TOLD_TWICE = 1.5
+OF_WHAT = 5
 # A list or table that is not in the line is missed more than one number is.
 MISSING_LIST = 1.5
 # What a rule gains that needs nothing but the lone measure in the line.
@@ -312,6 +313,9 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
     if reading.topic_score == LONE and reading.rule.lone and not missing:
+        if _is_put_into(reading.line):
+            reading.topic_score = 1.0
+            score += TOPIC_WEIGHT
         score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
 
@@ -325,10 +329,26 @@ def _says_no_more(line: Line) -> bool:
 
 def _put_directly(line: Line) -> bool:
     """Whether the lone measure is put into a unit at once, and that is all its clause says: "5 ft 4 in centimetres, for the ..."."""
-    words, spot = line.words, line.values[0].last
+    words, spot = line.words, _past_what(line, line.values[0].last)
     spot += spot < len(words) and words[spot] in LEAD
-    asked = spot < len(words) and words[spot] in UNITS_ASKED
+    asked = spot < len(words) and spot not in line.at_value and words[spot] in UNITS_ASKED
     return asked and (spot + 1 == len(words) or words[spot + 1] in (",", ".", "?", ";", "!", "\n"))
+
+
+def _past_what(line: Line, spot: int) -> int:
+    """The place after "of stuffing" behind a measure, where a unit to put it into follows."""
+    end = spot
+    while line.words[spot : spot + 1] == ["of"] and end < min(len(line.words), spot + OF_WHAT):
+        if line.words[end] in ("in", "into", "to"):
+            return end
+        end += 1
+    return spot
+
+
+def _is_put_into(line: Line) -> bool:
+    """Whether a line is nothing but a measure, of something, to be put into a unit: "8 ounces of stuffing in grams"."""
+    first = line.values[0].first
+    return _put_directly(line) and _past_what(line, line.values[0].last) > line.values[0].last and all(word in FILLERS for word in line.words[:first])
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:

@@ -83,6 +83,11 @@ class Mind:
         """The topics that values of these kinds tell without a word."""
         return tuple(topic for topic, entry in self._entries().items() if entry.tells and entry.tells <= kinds)
 
+    @lru_cache(maxsize=1)  # noqa: B019
+    def paired(self) -> tuple[str, ...]:
+        """The topics told by a length of cloth and its width."""
+        return tuple(topic for topic, entry in self._entries().items() if entry.paired)
+
     def families(self) -> dict[str, tuple[str, ...]]:
         """Family -> its topics, in order."""
         found: dict[str, list[str]] = {}

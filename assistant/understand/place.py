@@ -22,6 +22,7 @@ MOST_STEPS = 1200
 MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best places of each are tried
 OUT_OF_SENSE = -3.0
 LATER = 0.03
+IN_ORDER = 0.001  # other things being equal, numbers are said in the order of their places
 MOST_STEPS = 4000
 SLACK = 0.999999  # a range's end belongs to it, whatever a float makes of it
 UNPLACED_SOFT = -0.4
@@ -323,7 +324,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue
         if not value.main.bare and affinity < BESIDE and prefer.get(slot.name, 0.0) < 0.5 and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
-        score = 1.0 + fit + affinity - 0.04 * slot.order + prefer.get(slot.name, 0.0)
+        score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if asked_inputs else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
@@ -419,6 +420,12 @@ def _sense(measure: Measure, slot: Slot, system_hint: str) -> float:
     if slot.likely is None:
         return 0.0
     return 0.35 if slot.likely[0] * SLACK <= value <= slot.likely[1] / SLACK else -0.35
+
+
+def in_sense(measure: Measure, slot: Slot, unit: str) -> bool:
+    """Whether a bare number in a unit is not refused in a place; only where what is refused was declared."""
+    value = rough_value(measure, slot.kind, unit)
+    return slot.sane is None or slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK
 
 
 def _names(line: Line, value: Value, mention: Mention) -> bool:

@@ -26,7 +26,7 @@ IN_HAND = Input(
     "in_hand", "length in hand", LENGTH, extra=True, spoken=True, sane="1 cm..1 km", practice="50 cm..5 m", usual="20 cm..50 m",
     says=("in hand", "have", "have got", "got", "i've", "i've got", "found", "i found", "bought",
           "we've", "there's", "there is", "only have", "already have", "left", "in my stash", "stash",
-          "left on the roll", "on the roll", "own", "i own", "out of", "enough", "remnant", "offcut"),
+          "left on the roll", "on the roll", "own", "i own", "enough", "remnant", "offcut"),
 )  # fmt: skip
 BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
 WIDTHS_OF_CLOTH = ("fabric width", "width of the cloth", "usable fabric width")

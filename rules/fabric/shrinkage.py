@@ -59,7 +59,7 @@ SHRINK_TEST = Rule(
     says=("shrink test", "test square", "what percentage did it shrink",
           "how much did it shrink",
           "what's the shrinkage",
-          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to",
+          "shrinkage test", "wash test", "after the wash it was", "came out at", "shrank to", "shrunk to", "percent did it shrink", "line on my cloth", "drew a line",
           "washed square", "what is the shrinkage", "work out the shrinkage", "shrinkage per cent",
           "percent shrinkage", "per cent shrinkage"),
     about="How much a marked length shrank, each way when both are given.",

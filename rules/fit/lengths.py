@@ -99,6 +99,7 @@ FOR_HEIGHT = Rule(
     family="fit",
     says=(
         "drafted for",
+        "drawn for",
         "meant for someone",
         "made for someone",
         "someone tall",
@@ -125,6 +126,7 @@ FOR_HEIGHT = Rule(
             LENGTH,
             says=(
                 "drafted for",
+                "drawn for",
                 "someone",
                 "for someone",
                 "meant for someone",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from rules.engine.declare import Input
 from rules.engine.kinds import LENGTH, PRICE
 from rules.engine.request import Given, Item
@@ -16,7 +18,7 @@ LEAST_CENTIMETRES = 80
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """Each price a length with the width said nearest before it (or, when none is, just after it)."""
-    single = [value for value in values if value.shape == "one"]
+    single = _by_the_same_length([value for value in values if value.shape == "one"])
     prices = [value for value in single if kinds_of(value.main)[:1] == ("price a length",) and value.main.per]
     widths = [value for value in single if value.main.per is None and "length" in kinds_of(value.main)]
     pairs = _before(prices, widths) or _after(prices, widths)
@@ -25,6 +27,16 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     items = tuple(_offer(width, price) for width, price in pairs)
     taken = frozenset(value.number for pair in pairs for value in pair)
     return Given(items, items[0].unit, "; ".join(each.text for each in items)), taken
+
+
+def _by_the_same_length(values: list[Value]) -> list[Value]:
+    """A sum of money after a price a length is one too, by the same length: "£12 a metre or 110 cm wide at £10"."""
+    rates = [value.main.per for value in values if kinds_of(value.main)[:1] == ("price a length",) and value.main.per]
+    if len(rates) != 1:
+        return values
+    return [
+        replace(value, members=(replace(value.main, per=rates[0]),)) if kinds_of(value.main)[:1] == ("money",) else value for value in values
+    ]
 
 
 def _before(prices: list[Value], widths: list[Value]) -> list[tuple[Value, Value]]:
