@@ -20,7 +20,7 @@ from .request import Amount, Given, Item, Request
 from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
-from .text import number_text, plain, shown
+from .text import number_text, plain, plain_in, shown
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
@@ -137,13 +137,12 @@ def result_of(run: Run, step: Step) -> Result:
     fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
-    size = factor(unit)
     rounded = run.round_step(step, exact)
-    value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
-    bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
+    text, value = shown(rounded, unit, noun), plain_in(rounded, unit)
+    same = rounded is exact
+    return Result(label, value, name, text, value if same else plain_in(exact, unit), text if same else shown(exact, unit, noun),
                   _other_system(run, step, exact, unit), step.name)
 
 
@@ -260,10 +259,9 @@ def _given_number(given: Given) -> Any:
     if isinstance(given.value, tuple | str) or given.unit in ("text", ""):
         return given.text
     try:
-        size = factor(given.unit)
+        return plain_in(given.value, given.unit)
     except ValueError:
         return plain(given.value)
-    return plain(given.value / size if not isinstance(given.value, float) else given.value / float(size))
 
 
 @lru_cache(maxsize=1024)
