@@ -140,10 +140,12 @@ def result_of(run: Run, step: Step) -> Result:
     rounded = run.round_step(step, exact)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    text, value = shown(rounded, unit, noun), plain_in(rounded, unit)
-    same = rounded is exact
-    return Result(label, value, name, text, value if same else plain_in(exact, unit), text if same else shown(exact, unit, noun),
-                  _other_system(run, step, exact, unit), step.name)
+    as_worked = unit == run.step_unit(step)
+    exact_text = run.exact_text(step, exact, noun) if as_worked else shown(exact, unit, noun)
+    bare, other = plain_in(exact, unit), _other_system(run, step, exact, unit)
+    if rounded == exact:
+        return Result(label, bare, name, exact_text, bare, exact_text, other, step.name)
+    return Result(label, plain_in(rounded, unit), name, shown(rounded, unit, noun), bare, exact_text, other, step.name)
 
 
 def _amount_result(step: Step, amount: Amount) -> Result:
