@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from grammar.formula import Call, Name, Node
 
 from . import formula
-from .answer import Line, Value
+from .answer import Line, Texts, Value
 from .declare import Default, Input, Rule, Step, When, parts_by_name
 from .kinds import ANY, CHOICE, COUNT, TEXT, Kind
 from .literal import bounds, literal
@@ -239,7 +240,7 @@ class Run:
         if not (made.is_choice and _is_name(taken)):
             self._line(step.shown_label, step.sentence, taken, value, step.kind, step, self.noun(step))
         elif self.round_step(step, value) != value:
-            self.say("Round it for use", step.shown_label, "", self._result(value, step.kind, step, self.noun(step)))
+            self.say("Round it for use", step.shown_label, "", self._result(value, step.kind, step, self.noun(step), self.rounding(step)))
         return value
 
     def _verdict(self, step: Step) -> str:
@@ -294,21 +295,29 @@ class Run:
     def _line(
         self, label: str, sentence: str, read: formula.Pieces, value: Any, kind: Kind, step: Step | None, noun: str
     ) -> None:
-        in_words = f"{label} = {formula.filled(read, self._label, self._label)}"
-        numbers = formula.filled(read, self._number, self._rounded_number)
-        self.lines.append(Line(sentence, in_words, numbers, self._result(value, kind, step, noun)))
+        """Add a line for a formula that was worked; its texts are made when they are read."""
+        how = self.rounding(step) if step else None
+
+        def texts() -> Texts:
+            in_words = f"{label} = {formula.filled(read, self._label, self._label)}"
+            numbers = formula.filled(read, self._number, self._rounded_number)
+            return in_words, numbers, self._result(value, kind, step, noun, how)
+
+        if _counts_what_is_chosen(self.rule):
+            self.lines.append(Line(sentence, *texts()))  # at once: it may take a choice that is then listed as assumed
+        else:
+            self.lines.append(Line.when_read(sentence, texts))
 
     def noun(self, declared: Input | Step) -> str:
         """What a count counts: its own noun, or the option that its choice was given ("{what}")."""
         noun = declared.noun
         return str(self.get(noun[1:-1])).replace("_", " ") if noun.startswith("{") else noun
 
-    def _result(self, value: Any, kind: Kind, step: Step | None, noun: str) -> str:
+    def _result(self, value: Any, kind: Kind, step: Step | None, noun: str, how: RoundingStep | None) -> str:
         if isinstance(value, str):
             return value
         unit = self.step_unit(step) if step else self.unit_of(kind)
         exact = self.exact_text(step, value, noun) if step else self.show_in(value, unit, noun)
-        how = self.rounding(step) if step else None
         if step is None or how is None:
             return exact
         final = self.rounded_text(step, value, noun)
@@ -396,6 +405,12 @@ class Run:
         if isinstance(value, str):
             return value
         return shown(value, unit, noun)
+
+
+@lru_cache(maxsize=1024)
+def _counts_what_is_chosen(rule: Rule) -> bool:
+    """Whether what some count counts is settled by a choice ("{what}")."""
+    return any(item.noun.startswith("{") for item in rule.inputs) or any(step.noun.startswith("{") for step in rule.steps)
 
 
 def _is_name(read: formula.Pieces) -> bool:

@@ -165,7 +165,7 @@ def _fits(wanted: str, unit: str, step: Step) -> bool:
 def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
     """The same length, area, weight or rate in the other system, rounded by that system's own line."""
     here = system_of(unit)
-    if not here or unit.startswith(tuple("ABCDEFGHIJKLMNOPQRSTUVWXYZ")):
+    if not here or unit[:1].isupper():  # money
         return ""
     there = OTHER[here]
     other = step.rounding.of(there) if step.rounding else None
