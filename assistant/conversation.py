@@ -274,8 +274,8 @@ class Conversation:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""
         tried = self.tried(reading, heard)
         made = tried.answer
-        if made.status == "answered":
-            made = replace(made, not_used=(*made.not_used, *unheard(reading, self.mind.lexicon.words)))
+        if made.status == "answered" and (more := unheard(reading, self.mind.lexicon.words)):
+            made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
 
     def _keep(self, request: Request | None, made: Answer) -> Answer:

@@ -22,6 +22,7 @@ from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
 from .text import decimal, number_text, plain, shown
+from .text import number_text, plain, plain_in, shown
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
@@ -138,14 +139,15 @@ def result_of(run: Run, step: Step) -> Result:
     fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
-    size = factor(unit)
     rounded = run.round_step(step, exact)
-    value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
-    bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
-                  _other_system(run, step, exact, unit), step.name)
+    as_worked = unit == run.step_unit(step)
+    exact_text = run.exact_text(step, exact, noun) if as_worked else shown(exact, unit, noun)
+    bare, other = plain_in(exact, unit), _other_system(run, step, exact, unit)
+    if rounded == exact:
+        return Result(label, bare, name, exact_text, bare, exact_text, other, step.name)
+    return Result(label, plain_in(rounded, unit), name, shown(rounded, unit, noun), bare, exact_text, other, step.name)
 
 
 def _amount_result(step: Step, amount: Amount) -> Result:
@@ -165,7 +167,7 @@ def _fits(wanted: str, unit: str, step: Step) -> bool:
 def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
     """The same length, area, weight or rate in the other system, rounded by that system's own line."""
     here = system_of(unit)
-    if not here or unit.startswith(tuple("ABCDEFGHIJKLMNOPQRSTUVWXYZ")):
+    if not here or unit[:1].isupper():  # money
         return ""
     there = OTHER[here]
     other = step.rounding.of(there) if step.rounding else None
@@ -270,10 +272,9 @@ def _given_number(given: Given) -> Any:
     if isinstance(given.value, tuple | str) or given.unit in ("text", ""):
         return given.text
     try:
-        size = factor(given.unit)
+        return plain_in(given.value, given.unit)
     except ValueError:
         return plain(given.value)
-    return plain(given.value / size if not isinstance(given.value, float) else given.value / float(size))
 
 
 @lru_cache(maxsize=1024)
