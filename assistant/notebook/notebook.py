@@ -7,6 +7,8 @@ from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from assistant.practice.state import Score, Scores
+
 from . import index
 from .said import Token, tokens_of
 
@@ -30,6 +32,7 @@ class Notebook:
         self._store: Store | None = None
         self.last: Answer | None = None
         """The last question's answer, which "keep that" keeps."""
+        self._unkept = Scores()  # of practice, when the file cannot be written
         self.parts: tuple[str, ...] = ()
         """Names of the measures that the last answer took from here, for "and for Ines?"."""
 
@@ -88,6 +91,32 @@ class Notebook:
                 return names.of_page(page)
         except Trouble:
             return ()
+
+    # -- practice -----------------------------------------------------------------------------------------------
+
+    def scores(self, topic: str) -> Score:
+        """How practice of a topic went so far, also in earlier conversations."""
+        if not self._there():
+            return self._unkept.scores(topic)
+        from .trouble import Trouble
+
+        try:
+            with self.store.reading() as page:
+                return page.scores().get(topic, Score())
+        except Trouble:
+            return self._unkept.scores(topic)
+
+    def add_score(self, topic: str, right: bool, level: int) -> str:
+        """Count an exercise; "", or why it counts for this conversation only."""
+        from .trouble import Trouble
+
+        try:
+            with self.store.writing("") as page:
+                page.add_score(topic, right, level)
+        except Trouble as trouble:
+            self._unkept.add_score(topic, right, level)
+            return str(trouble)
+        return ""
 
     # -- one sentence -------------------------------------------------------------------------------------------
 
