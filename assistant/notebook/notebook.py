@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from contextlib import ExitStack
+from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -13,7 +15,7 @@ from . import index
 from .said import Token, tokens_of
 
 if TYPE_CHECKING:
-    from assistant.conversation import Conversation, Heard
+    from assistant.conversation import Context, Conversation, Heard
     from assistant.understand.build import Habits
     from rules.engine.answer import Answer
 
@@ -33,6 +35,7 @@ class Notebook:
         self.last: Answer | None = None
         """The last question's answer, which "keep that" keeps."""
         self._unkept = Scores()  # of practice, when the file cannot be written
+        self._unit_asked: UnitAsked | None = None
         self.parts: tuple[str, ...] = ()
         """Names of the measures that the last answer took from here, for "and for Ines?"."""
 
@@ -53,6 +56,9 @@ class Notebook:
 
     def hear(self, heard: Heard, talk: Conversation) -> Answer | None:
         """The reply to a sentence of the notebook's, or an answer that needs what is kept; None for any other line."""
+        asked, self._unit_asked = self._unit_asked, None
+        if asked is not None and (sentence := asked.answered(heard.line.text, talk)):
+            return self.hear(talk.hear(sentence), talk)
         said = without_politeness(tokens_of(heard.line))
         if not said:
             return None
@@ -148,9 +154,30 @@ class Notebook:
                 made: Answer | None = act(hearing)
             except NoUnit as need:
                 made = needs_unit(need.text, "number")
+                self._unit_asked = UnitAsked(found.text, need.text, talk.context)
             if made is None or made.status not in WELL:
                 hearing.discard()
         return made
+
+
+@dataclass(frozen=True, slots=True)
+class UnitAsked:
+    """A sentence that was not kept because its number has no unit. before: what was spoken of then."""
+
+    sentence: str
+    number: str
+    before: Context
+
+    def answered(self, line: str, talk: Conversation) -> str:
+        """The sentence with the unit that a line gives, "cm" or "66 cm"; "" for any other line, or one too late."""
+        if talk.context is not self.before:
+            return ""
+        measure = f"{self.number} {line.strip(' .!').removeprefix(self.number).strip()}"
+        values = talk.hear(measure).line.values
+        if len(values) != 1 or values[0].text != measure or values[0].main.bare:
+            return ""
+        bare = rf"(?<![\w.,/]){re.escape(self.number)}(?![.,/]?\d)"
+        return re.sub(bare, lambda _: measure, self.sentence, count=1)
 
 
 def without_politeness(said: list[Token]) -> list[Token]:
