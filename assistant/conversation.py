@@ -10,7 +10,7 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
-from . import practice
+from . import drawing, practice
 from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
@@ -113,6 +113,8 @@ class Conversation:
         session = self.practice.session
         if (taught := practice.hear(text, self)) is not None:
             return replace(taught, question=text)
+        if (drawn := drawing.hear(text, self)) is not None:
+            return replace(drawn, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             doubted = told.status in ("incomplete", "unclear") and (follow.asks(heard) or len(heard.line.values) >= MANY)
             if doubted and (made := self.attempt(text, heard)).status == "answered":

@@ -41,7 +41,7 @@ def plan(run: Run) -> Outcome:
     drawings = tuple(LayDrawing(lay, run.unit_of(LENGTH)) for lay in lays.values())
     spare = [f"{copies} {label} more than asked for is cut through both layers" for lay in lays.values() for label,
              copies in lay.spare.items()]
-    return Outcome(values, notes=tuple(spare), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings),
+    return Outcome(values, notes=(*spare, _searched(lays)), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings),
                    table=_table(run, lays))
 
 
@@ -84,6 +84,16 @@ def _misfit(run: Run, misfit: Misfit, turn: bool) -> str:
 def _nearness(lays: dict[str, Lay]) -> str:
     gap = max(lay.gap for lay in lays.values())
     return "the best possible" if not gap else f"within {decimal(-(-gap * 1000 // 1) / 10, 1)} % of the best possible"
+
+
+def _searched(lays: dict[str, Lay]) -> str:
+    """How long was searched, and what that says of the lay."""
+    from ..layplan.search import EFFORT_SECONDS
+
+    budget = f"A lay is improved for up to about {EFFORT_SECONDS} {plural('second', EFFORT_SECONDS)}"
+    if all(lay.proved for lay in lays.values()):
+        return f"{budget}; this search ended sooner, at the best possible."
+    return f"{budget}; the time ran out with this one {_nearness(lays)}, so a little shorter may exist."
 
 
 def _used(lays: dict[str, Lay]) -> Fraction:
