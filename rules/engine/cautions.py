@@ -29,7 +29,7 @@ def cautions_for(run: Run) -> tuple[str, ...]:
 
     mentions = with_ages(run.request.mentions | frozenset((*run.rule.topic.split(), run.rule.family)))
     met = [caution for caution in (*run.rule.cautions, *GENERAL) if applies(caution, mentions, run)]
-    return tuple(dict.fromkeys(f"{caution.text} ({caution.source})" for caution in met))
+    return tuple(dict.fromkeys(f"{caution.text.rstrip('.')} ({caution.source})" for caution in met))
 
 
 def with_ages(mentions: frozenset[str]) -> frozenset[str]:
