@@ -61,7 +61,7 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
     named = f"{cloth}: " if cloth else ""
     number = sum(piece.count for piece in pieces)
     area = decimal(lay.cut_area / factor("m^2"),
-                   3) + " m²" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd²"
+                   3) + " m^2" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd^2"
     run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on "
             f"{shown(width, unit)}"
             f"{', folded in half' if folded else ''}", "shortest lay found", f"pieces of {area} in all",
@@ -148,7 +148,7 @@ LAY_PLAN = Rule(
              says=("lower bound", "least possible", "bound")),
         Step("nearness", "How near the best possible", kind=TEXT, label="this lay is", says=("how good",
             "best possible")),
-        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, says=("offcut", "left over",
+        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, label="offcut of what is bought", says=("offcut", "left over",
             "leftover", "what is left")),
         Step("used", "Cloth that becomes pieces", kind=PERCENT, rounding=PERCENT_TENTH, label="share of the cloth used",
              says=("efficiency", "marker efficiency", "utilisation", "how much is wasted")),

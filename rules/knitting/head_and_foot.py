@@ -76,7 +76,7 @@ HAT = Rule(
         EDGE_STITCHES,
         Input("depth", "depth of the hat", LENGTH, says=("deep", "depth", "long", "high", "tall", "length", "height",
                                                          "brim to top", "hat length"), axis="depth",
-              default=tuple(Default(length, f"hat length for {who} (Hat measurement & sizing guide, Posh Patterns)",
+              default=tuple(Default(length, f"hat length for {who} (a published sizing guide)",
                                     when={"wearer": key})
                             for key, length, who in HAT_LENGTHS),
               sane="5 cm..45 cm", practice="7 in..9 in by 1/2 in"),
@@ -119,7 +119,7 @@ HAT = Rule(
     algorithm=_crown,
     backwards={"head": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     no_unknown=("edge", "multiple", "depth", "row_tension"),
-    source=COMMON_PRACTICE,
+    source=f"{COMMON_PRACTICE}; hat lengths: Hat measurement & sizing guide, Posh Patterns",
     cautions=(
         Caution("Published hats take off anything from 1 in to 15 % of the head: choose the ease for how stretchy the "
                 "stitch is", when="ease > 0"),
