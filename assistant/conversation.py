@@ -31,12 +31,10 @@ from .understand.choose import (
 from .understand.joined import only_the_sum
 from .understand.lexicon import Match
 from .understand.mind import Mind
-from .understand.place import ASKING
+from .understand.place import ASKING, one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.joined import only_the_sum
-from .understand.place import one_of_another
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000

@@ -57,7 +57,6 @@ def index() -> dict[str, Entry]:
             if topic in declared:
                 raise DeclarationError(f"{topic}: declared twice; give each rule a topic of its own")
             declared[topic] = value
-            found[topic] = Entry(module, value.family, frozenset(item.kind.name for item in value.inputs), value.lone, frozenset(value.tells))
             kinds = frozenset(item.kind.name for item in value.inputs)
             found[topic] = Entry(module, value.family, kinds, value.lone, frozenset(value.tells), bool(value.pairs))
     return found

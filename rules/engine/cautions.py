@@ -28,8 +28,6 @@ def cautions_for(run: Run) -> tuple[str, ...]:
     """The cautions of a finished run, each with its source, none twice."""
     mentions = with_ages(run.request.mentions | frozenset((*run.rule.topic.split(), run.rule.family)))
     met = [caution for caution in (*run.rule.cautions, *_brought_up(mentions)) if applies(caution, mentions, run)]
-    return tuple(dict.fromkeys(f"{caution.text} ({caution.source})" for caution in met))
-    met = [caution for caution in (*run.rule.cautions, *GENERAL) if applies(caution, mentions, run)]
     return tuple(dict.fromkeys(f"{caution.text.rstrip('.')} ({caution.source})" for caution in met))
 
 

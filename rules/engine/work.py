@@ -21,8 +21,7 @@ from .request import Amount, Given, Item, Request
 from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
-from .text import decimal, number_text, plain, shown
-from .text import number_text, plain, plain_in, shown
+from .text import decimal, number_text, plain, plain_in, shown
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
