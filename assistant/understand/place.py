@@ -192,8 +192,13 @@ GROUPED = ("size", "span")
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
-    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows.
+
+    "Triangles 4 in high cover a quilt 40 x 48 in" has words before its numbers and yet names one by what follows.
+    """
     before = {mention.last for mention in mentions}
+    if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
+        return False
     return len(values) > 1 and all(value.first in before for value in values)
 
 
@@ -339,7 +344,12 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
 
 def _led(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     """Whether a phrase of several words leads straight to a number ("meant for someone 168 cm tall", "up to a 15 in block")."""
-    return any(mention.last == value.first and mention.last - mention.first > 1 and not mention.stated for mention in mentions)
+    followed = not AFTER_ITS_NUMBER.isdisjoint(line.words[value.last : value.last + 1])  # "inverted pleat 6.5 cm deep"
+    return any(
+        mention.last == value.first and not mention.stated and not (followed and LEADING.isdisjoint(line.words[mention.first : mention.last]))
+        for mention in mentions
+        if mention.last - mention.first > 1
+    )
 
 
 def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
