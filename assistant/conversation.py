@@ -10,15 +10,15 @@ from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
 from rules.engine.work import answer as work
 
-from . import practice
+from . import drawing, practice
 from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import rate_asked, unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import (
-    PLAIN_KINDS,
     CLOSE,
+    PLAIN_KINDS,
     Reading,
     Tried,
     candidates,
@@ -29,15 +29,14 @@ from .understand.choose import (
     takes_list,
     unheard,
 )
+from .understand.doubt import against
+from .understand.joined import only_the_sum
 from .understand.lexicon import Match
 from .understand.mind import Mind
-from .understand.place import ASKING
+from .understand.place import ASKING, one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.joined import only_the_sum
-from .understand.doubt import against
-from .understand.place import one_of_another
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
@@ -58,6 +57,7 @@ LESS_HEARD_OF_THE_NAMED = 0.3
 HALF_AS_WELL = 0.6
 CLOSE_OF_A_NAME = 0.9
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
+MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
 
 
 @dataclass(slots=True)
@@ -67,6 +67,7 @@ class Context:
     request: Request | None = None
     answer: Answer | None = None
     waiting: frozenset[str] = frozenset()
+    changed: frozenset[str] = frozenset()
     choices: tuple[Request, ...] = ()
     pending_line: str = ""
 
@@ -115,7 +116,12 @@ class Conversation:
         session = self.practice.session
         if (taught := practice.hear(text, self)) is not None:
             return replace(taught, question=text)
+        if (drawn := drawing.hear(text, self)) is not None:
+            return replace(drawn, question=text)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
+            doubted = told.status in ("incomplete", "unclear") and (follow.asks(heard) or len(heard.line.values) >= MANY)
+            if doubted and (made := self.attempt(text, heard)).status == "answered":
+                return made  # "I knitted 27 stitches and they measure 4 1/2 in. What is my tension?" is no line for the notebook
             return replace(told, question=text)
         return practice.resumed(self.answer(text, heard, trouble), session, self)
 
@@ -278,14 +284,17 @@ class Conversation:
             return say.lost(self.mind, reading.line, [reading])  # nothing was told that could be impossible
         if made.status == "answered" and tried.request is not None and made.not_used and any(told := against(reading.rule, tried.request, made)):
             return say.disagree(reading, *told)
-        if made.status == "answered":
-            made = replace(made, not_used=(*made.not_used, *unheard(reading, self.mind.lexicon.words)))
+        if made.status == "answered" and (more := unheard(reading, self.mind.lexicon.words)):
+            made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
 
     def _keep(self, request: Request | None, made: Answer) -> Answer:
         if request is not None:
             waiting = frozenset(missing.name for missing in made.missing)
-            self.context = Context(request, made if made.status == "answered" else self.context.answer, waiting)
+            before = self.context.request
+            changed = _changed(before, request) if before is not None else frozenset()
+            told = made if made.status == "answered" else self.context.answer
+            self.context = Context(request, told, waiting, changed)
         return made
 
     def names(self) -> tuple[str, ...]:
@@ -339,6 +348,13 @@ def _talks_of_something_else(reading: Reading) -> bool:
         return False
     unknown = len(unheard(reading, frozenset()))
     return unknown > max(2, len(reading.heard))
+
+
+def _changed(before: Request, request: Request) -> frozenset[str]:
+    """What a line changed in the question before it."""
+    if before.topic != request.topic:
+        return frozenset()
+    return frozenset(name for name, given in request.given.items() if before.given.get(name) != given)
 
 
 def _alike(one: object, other: object) -> bool:

@@ -32,7 +32,7 @@ def overview(mind: Mind, columns: int) -> str:
     """What can be asked: the families and their topics, and how to go on from there."""
     lines = wrap("Ask in plain words, with the numbers and their units. I know these topics:", columns)
     for family, topics in mind.families().items():
-        lines += wrap(f"{family}: {', '.join(topics)}", columns, "  ", "    ")
+        lines += wrap(f"{family}: {'; '.join(topics)}", columns, "  ", "    ")
     lines += wrap("Type help and a topic or a family for more of it, or examples for questions to try.", columns)
     lines += wrap("To learn the sums: explain binding, derive circle skirt, step by step (after a question), practise quilting, "
                   "worksheet of 10 on elastic as HTML to sheet.html.", columns)  # fmt: skip

@@ -8,7 +8,7 @@ from rules.engine.plan import TO_BUY
 from rules.engine.units import SIGNS
 
 from .ink import BOLD, ink
-from .render import drawn, section, told_beside
+from .render import drawn, not_told, section, told_beside
 from .signs import clean
 from .tables import aligned
 from .wrap import wrap
@@ -62,16 +62,9 @@ def _part(title: str, part: Answer, columns: int, colour: bool, unicode: bool) -
     lines += wrap(part.headline, columns, "  ", "  ")
     if part.table is not None:
         lines += aligned(part.table, columns)
-    for result in more_of(part):
+    for result in not_told(part):
         lines += wrap(named(result), columns, "  - ", "    ")
     lines += drawn(part, columns, unicode)
     for note in part.notes:
         lines += wrap(note, columns, "  ", "  ")
     return lines
-
-
-def more_of(part: Answer) -> list[Result]:
-    """The results of a part that its sentence does not give already."""
-    from .render import stands_in
-
-    return [result for result in part.results if not stands_in(result.text, part.headline)]

@@ -6,7 +6,8 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 from .drawing import as_text
-from .plan_text import is_bought, more_of, named
+from .plan_text import is_bought, named
+from .render import not_told
 
 if TYPE_CHECKING:
     from rules.engine.answer import Answer, Table
@@ -45,7 +46,7 @@ def _part(title: str, part: Answer) -> list[str]:
     blocks = [f"## {plain(title)}", plain(part.headline)]
     if part.table is not None:
         blocks.append(table(part.table))
-    if more := more_of(part):
+    if more := not_told(part):
         blocks.append("\n".join(f"- {plain(named(result))}" for result in more))
     if part.drawing is not None:
         blocks.append(f"```text\n{as_text(part.drawing, DRAWING_COLUMNS, True)}\n```")

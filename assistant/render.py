@@ -52,7 +52,7 @@ def _answered(answer: Answer, columns: int, colour: bool, unicode: bool) -> list
     elif answer.text:
         lines += _text(answer.text, columns)
     else:
-        lines += section("Also", [_named(result) for result in _not_told(answer)], columns)
+        lines += section("Also", [_named(result) for result in not_told(answer)], columns)
     lines += drawn(answer, columns, unicode)
     lines += ink(_working(answer, columns), DIM, colour)
     return lines + told_beside(answer, columns, colour)
@@ -78,9 +78,10 @@ def told_beside(answer: Answer, columns: int, colour: bool) -> list[str]:
     return lines + section("Next", list(answer.next[:MOST_NEXT]), columns)
 
 
-def _not_told(answer: Answer) -> list[Result]:
-    """The results that the headline does not give already."""
-    return [result for result in answer.results if not stands_in(result.text, answer.headline)]
+def not_told(answer: Answer) -> list[Result]:
+    """The results that the headline does not give already; of those beside the first, no "0 joins"."""
+    some = [result for place, result in enumerate(answer.results) if result.value != 0 or place == 0]
+    return [result for result in some if not stands_in(result.text, answer.headline)]
 
 
 def stands_in(part: str, whole: str) -> bool:
@@ -97,7 +98,8 @@ def stands_in(part: str, whole: str) -> bool:
 
 def _named(result: Result) -> str:
     other = f" ({result.other})" if result.other else ""
-    return f"{result.name} {result.text}{other}"
+    parted = ":" if result.unit == "text" else ""  # else name and words run into one another
+    return f"{result.name}{parted} {result.text}{other}"
 
 
 def _because(value: Value) -> str:
@@ -138,12 +140,14 @@ def _step(number: int, line: Line, columns: int) -> list[str]:
     """One step: its sentence, then the formula in words, the numbers put in, and the result, each on its own line."""
     label = f"  {number}. "
     indent = " " * len(label)
-    lines = wrap(_sentence(line.step), columns, label, indent)
-    if line.formula:
-        lines += wrap(line.formula, columns, indent, indent + "  ")
-    if line.numbers and line.numbers != line.result:
-        lines += wrap(line.numbers, columns, indent + ("= " if line.formula else ""), indent + "  ")
-    if line.result:
+    lines = wrap(_sentence(_capital(line.step)), columns, label, indent)
+    left, _, right = line.formula.partition(" = ")
+    formula = "" if left == right else line.formula  # "strips = strips" tells nothing
+    if formula:
+        lines += wrap(formula, columns, indent, indent + "  ")
+    if line.numbers not in ("", line.result, right):
+        lines += wrap(line.numbers, columns, indent + ("= " if formula else ""), indent + "  ")
+    if line.result and line.result != right:
         lines += wrap(line.result, columns, indent + "= ", indent + "  ")
     return lines
 
@@ -181,10 +185,10 @@ def _text(paragraphs: tuple[str, ...], columns: int) -> list[str]:
 
 
 def section(title: str, items: list[str], columns: int, joined: bool = False) -> list[str]:
-    """A title and its items: on one line when there is one, or when they are joined; else a list below it."""
+    """A title and its items: on one line when they are joined, or there is one without a colon; else a list below."""
     if not items:
         return []
-    if joined or len(items) == 1:
+    if joined or (len(items) == 1 and ": " not in items[0]):  # "Mind: Heavy loads: ..." would read badly
         return wrap("; ".join(items), columns, f"{title}: ", "  ")
     lines = [title]
     for item in items:

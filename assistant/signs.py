@@ -21,7 +21,7 @@ def clean(text: str) -> str:
     >>> clean("a\tb\x1b[31m")
     'a b\ufffd[31m'
     """
-    return text.translate(_CONTROLS)
+    return text if text.isprintable() else text.translate(_CONTROLS)
 
 
 def carried(text: str, encoding: str) -> str:

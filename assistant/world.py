@@ -48,13 +48,23 @@ class World:
         width = int(told) if told.isdecimal() and len(told) < 6 else self._terminal_columns()
         return min(max(width or USUAL_COLUMNS, LEAST_COLUMNS), MOST_COLUMNS)
 
+    @property
+    def rows(self) -> int:
+        """Lines that the terminal shows at once; 0 when there is no telling."""
+        return self._terminal_size()[1]
+
     def _terminal_columns(self) -> int:
+        return self._terminal_size()[0]
+
+    def _terminal_size(self) -> tuple[int, int]:
+        """Columns and lines; 0 for both when there is no terminal."""
         if not self.watched:
-            return 0
+            return 0, 0
         try:
-            return os.get_terminal_size(self.stdout.fileno()).columns
+            size = os.get_terminal_size(self.stdout.fileno())
         except (OSError, ValueError):
-            return 0
+            return 0, 0
+        return size.columns, size.lines
 
     @property
     def colour(self) -> bool:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from .signs import clean
 
 _OPENING = "(\"'“‘£$€-+~="
-_CLOSING = ")\"'”’,.;:?!"
 LEAST_ROOM = 12
 
 
@@ -17,10 +16,13 @@ def wrap(text: str, columns: int, first: str = "", rest: str = "") -> list[str]:
     >>> wrap("cut 7 strips across the cloth, each 2 1/2 in wide", 24, "- ", "  ")
     ['- cut 7 strips across', '  the cloth, each', '  2 1/2 in wide']
     """
+    words = clean(text).split()
+    room = max(columns, len(rest) + LEAST_ROOM)
+    if len(first) + sum(map(len, words)) + len(words) - 1 <= room:
+        return [first + " ".join(words)] if words else []
     lines: list[str] = []
     line, empty = first, True
-    for piece in _pieces(text):
-        room = max(columns, len(rest) + LEAST_ROOM)
+    for piece in _pieces(words):
         if not empty and len(line) + 1 + len(piece) > room:
             lines.append(line)
             line, empty = rest, True
@@ -28,11 +30,11 @@ def wrap(text: str, columns: int, first: str = "", rest: str = "") -> list[str]:
     return [*lines, line] if not empty else lines
 
 
-def _pieces(text: str) -> list[str]:
+def _pieces(words: list[str]) -> list[str]:
     """The words, each number joined to its fraction and its unit."""
     pieces: list[str] = []
     open_number = False
-    for word in clean(text).split():
+    for word in words:
         joins = open_number and (_is_number(word) or word.lstrip("(")[:1].isalpha() or word[:1] == "%")
         if joins:
             pieces[-1] += " " + word
@@ -44,5 +46,4 @@ def _pieces(text: str) -> list[str]:
 
 def _is_number(word: str) -> bool:
     """Whether a word is a number that the next word may belong to: "2", "1/2", "(40", "£7.25", but not "7," or "in"."""
-    bare = word.lstrip(_OPENING)
-    return bare[:1].isdigit() and bare[-1:].isdigit() and word[-1:] not in _CLOSING
+    return word[-1:].isdigit() and word.lstrip(_OPENING)[:1].isdigit()

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from ..world import World
 
 LEAVES = ("quit", "bye", "exit", "goodbye")
+PROMPT_LINES = 7  # the blank line, the prompt, the room for its menu and the line below it
 STARTS_AGAIN = ("start again", "start over", "new subject")
 GREETING = (
     f"Ellwand {__version__}: sums for sewing, bags, quilting and knitting. "
@@ -70,4 +71,7 @@ def _words(line: str, world: World, mind: Mind, conversation: Conversation, plai
     if (told := guide(line, mind, world.columns)) is not None:
         return told
     answer = safely.ask(conversation, line)
-    return render.full(answer, world.columns, world.colour and not plain, world.box_signs and not plain)
+    words = render.full(answer, world.columns, world.colour and not plain, world.box_signs and not plain)
+    if answer.headline and 0 < world.rows - PROMPT_LINES < words.count("\n") + 1:
+        words += "\n" + "\n".join(wrap(answer.headline, world.columns, "In short: ", "  "))
+    return words

@@ -1,10 +1,10 @@
-"""Drawings of lays, panels, lines of marks and quilts, as text for the terminal and as SVG."""
+"""Drawings of lays, panels, lines of marks and quilts, as text for the terminal and as SVG for a file."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from rules.engine.drawing import (
     BackingDrawing,
@@ -18,13 +18,43 @@ from rules.engine.drawing import (
 )
 from rules.engine.text import shown
 
+if TYPE_CHECKING:
+    from assistant.conversation import Conversation
+    from rules.engine.answer import Answer
+
 Renderer = Callable[[Any, int, bool], str]
+
+
+ENDS = (".svg", ".txt")
+
+
+def hear(text: str, talk: Conversation) -> Answer | None:
+    """The answer to a line that asks for a drawing in a file; None for any other line."""
+    lower = text.lower()
+    if "draw" not in lower and not any(end in lower for end in ENDS):
+        return None
+    from .kept import hear
+
+    return hear(text, talk)
 
 
 def as_text(drawing: Drawing, columns: int = 80, unicode: bool = True) -> str:
     """A drawing in characters, in lines of at most so many columns. unicode: box characters and arrows may be used."""
     renderer = RENDERERS.get(type(drawing))
     return renderer(drawing, columns, unicode) if renderer else ""
+
+
+def as_svg(drawing: Drawing) -> str:
+    """One drawing as an SVG document; of several, each has to be asked for on its own."""
+    from . import lay_svg, small_svg
+
+    if isinstance(drawing, LayDrawing):
+        return lay_svg.svg(drawing.lay, _lengths_in(drawing.unit))
+    shapes: dict[type, Callable[[Any, Callable[[Fraction], str]], str]] = {
+        LineDrawing: small_svg.line, PanelDrawing: small_svg.panel, QuiltDrawing: small_svg.quilt,
+        OnPointDrawing: small_svg.on_point, BackingDrawing: small_svg.backing,
+    }  # fmt: skip
+    return shapes[type(drawing)](drawing, _lengths_in(getattr(drawing, "unit", "cm")))
 
 
 # Each renderer loads what it draws with only when it is called: most answers have no drawing.

@@ -6,6 +6,7 @@ from fractions import Fraction
 from xml.etree import ElementTree as ET
 
 from assistant.drawing.canvas import Formatter
+from assistant.drawing.sheet import printable
 from rules.layplan.offcuts import Offcut, offcut
 from rules.layplan.pieces import Lay, Placement
 
@@ -31,7 +32,7 @@ class _Drawing:
         self._lay, self._formatter = lay, formatter
         self._scale = Fraction(CLOTH_WIDTH) / lay.lay_width
         self._notes = [
-            _printable(f"does not fit: {m.piece.label}, {self._size(m.piece.width, m.piece.length)}")
+            printable(f"does not fit: {m.piece.label}, {self._size(m.piece.width, m.piece.length)}")
             for m in lay.misfits
         ]
         self.root = self._sheet()
@@ -81,7 +82,7 @@ class _Drawing:
     def _piece(self, placement: Placement) -> None:
         """Its outline, name, size and grain arrow; the whole of it as a tooltip, for small ones."""
         x, y, width, height = self._place(placement)
-        lines = [_printable(placement.piece.label), self._size(placement.piece.width, placement.piece.length)]
+        lines = [printable(placement.piece.label), self._size(placement.piece.width, placement.piece.length)]
         if placement.copies > 1:
             lines.append(f"cuts {placement.copies}")
         if placement.on_fold:
@@ -138,8 +139,3 @@ class _Drawing:
 
     def _size(self, width: Fraction, length: Fraction) -> str:
         return f"{self._formatter(width)} × {self._formatter(length)}"
-
-
-def _printable(text: str) -> str:
-    """Text without the control characters that XML does not allow."""
-    return "".join(char if char.isprintable() else "?" for char in text)

@@ -15,40 +15,40 @@ LARGEST_HALF = 3  # rows in half a block on point, where there is room
 
 def draw_quilt(quilt: QuiltDrawing, formatter: Formatter, columns: int = 80, unicode: bool = True) -> str:
     """A top of blocks in straight rows: a box for each block, and one round each border."""
-    across = _edges(quilt.across, quilt.block[0], quilt)
-    down = _edges(quilt.down, quilt.block[1], quilt)
-    sides = [clean(formatter(edges[-1]), unicode) for edges in (across, down)]
+    across = edges(quilt.across, quilt.block[0], quilt)
+    down = edges(quilt.down, quilt.block[1], quilt)
+    sides = [clean(formatter(lines[-1]), unicode) for lines in (across, down)]
     scale = _scale(across[-1], down[-1], columns - len(sides[1]) - 3)
     xs, ys = _places(across, scale), _places(down, scale * ROWS_PER_COLUMN)
     if xs[across[-1]] + len(sides[1]) + 2 > columns:
         return clean(f"{quilt.across} blocks side by side are too many to draw in {columns} columns", unicode)
     canvas = Canvas(unicode)
     _ring_borders(canvas, quilt, xs, ys)
-    for top, bottom in _blocks(down, quilt, quilt.block[1]):
-        for left, right in _blocks(across, quilt, quilt.block[0]):
+    for top, bottom in blocks(down, quilt):
+        for left, right in blocks(across, quilt):
             canvas.box(ys[top] + 1, xs[left], ys[bottom] + 1, xs[right])
     return _with_sides(canvas, sides, xs[across[-1]], ys[down[-1]], columns)
 
 
-def _edges(count: int, block: Fraction, quilt: QuiltDrawing) -> list[Fraction]:
+def edges(count: int, block: Fraction, quilt: QuiltDrawing) -> list[Fraction]:
     """Every line along one side, from the outer edge of the quilt to the other."""
-    edges = [Fraction(0)]
+    lines = [Fraction(0)]
     for width in reversed(quilt.borders):
-        edges.append(edges[-1] + width)
+        lines.append(lines[-1] + width)
     if quilt.all_round and quilt.sash:
-        edges.append(edges[-1] + quilt.sash)
+        lines.append(lines[-1] + quilt.sash)
     for number in range(count):
-        edges.append(edges[-1] + block)
+        lines.append(lines[-1] + block)
         if quilt.sash and (number < count - 1 or quilt.all_round):
-            edges.append(edges[-1] + quilt.sash)
+            lines.append(lines[-1] + quilt.sash)
     for width in quilt.borders:
-        edges.append(edges[-1] + width)
-    return edges
+        lines.append(lines[-1] + width)
+    return lines
 
 
-def _blocks(edges: list[Fraction], quilt: QuiltDrawing, block: Fraction) -> list[tuple[Fraction, Fraction]]:
-    """The two edges of each block along one side."""
-    inside = edges[len(quilt.borders) : len(edges) - len(quilt.borders)]
+def blocks(lines: list[Fraction], quilt: QuiltDrawing) -> list[tuple[Fraction, Fraction]]:
+    """The two edges of each block along one side, of all the lines along it."""
+    inside = lines[len(quilt.borders) : len(lines) - len(quilt.borders)]
     first = 1 if quilt.all_round and quilt.sash else 0
     step = 2 if quilt.sash else 1
     return [(inside[spot], inside[spot + 1]) for spot in range(first, len(inside) - 1, step)]

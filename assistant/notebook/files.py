@@ -5,26 +5,17 @@ from __future__ import annotations
 import csv
 import io
 import json
-import os
 from collections.abc import Sequence
 from pathlib import Path
 
+from assistant.files import named, write
 from rules.engine.answer import Answer, Table
 from rules.engine.text import amount
 
 from . import lists, reply, whole
 from .hearing import Hearing
-from .tables import unquoted
 
 FORMATS = {"csv": "csv", "markdown": "markdown", "md": "markdown", "json": "json"}
-REPLACING = (
-    ", replacing it",
-    " replacing it",
-    ", overwriting it",
-    " overwriting it",
-    ", replace it",
-    " and replace it",
-)
 
 
 def write_shopping(hearing: Hearing) -> Answer | None:
@@ -73,29 +64,13 @@ def _write(hearing: Hearing, what: str, table: Table, totals: Sequence[str]) -> 
 
 def _path(hearing: Hearing) -> tuple[Path, bool]:
     """The file named, and whether one that is there may be replaced."""
-    said = hearing.words("file")
-    for ending in REPLACING:
-        if said.lower().endswith(ending):
-            return Path(unquoted(said[: -len(ending)].strip())).expanduser(), True
-    return Path(unquoted(said)).expanduser(), False
+    return named(hearing.words("file"))
 
 
 def _put(path: Path, text: str, well: str, replacing: bool, mode: int) -> Answer:
-    """The text in the file, all or nothing; what is there already stays, unless it may be replaced."""
-    if path.exists() and not replacing:
-        return reply.cannot(
-            f"{path} is there already, so I have left it as it is. Name another file, or end with: {path}, replacing it"
-        )
-    fresh = path.with_name(f"{path.name}.{os.getpid()}")
-    try:
-        file = os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, mode)
-        with open(file, "w", encoding="utf-8", newline="") as stream:
-            stream.write(text)
-        os.replace(fresh, path)
-    except OSError as error:
-        fresh.unlink(missing_ok=True)
-        return reply.cannot(f"I cannot write {path} ({error.strerror or error}). Name another file.")
-    return reply.done(well)
+    """The text put in the file; well: what is said then."""
+    trouble = write(path, text, replacing, mode)
+    return reply.cannot(trouble) if trouble else reply.done(well)
 
 
 # -- forms -----------------------------------------------------------------------------------------------------------

@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from contextlib import ExitStack
+from dataclasses import dataclass
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
+
+from assistant.practice.state import Score, Scores
 
 from . import index
 from .said import Token, tokens_of
 
 if TYPE_CHECKING:
-    from assistant.conversation import Conversation, Heard
+    from assistant.conversation import Context, Conversation, Heard
     from assistant.understand.build import Habits
     from rules.engine.answer import Answer
 
@@ -30,6 +34,8 @@ class Notebook:
         self._store: Store | None = None
         self.last: Answer | None = None
         """The last question's answer, which "keep that" keeps."""
+        self._unkept = Scores()  # of practice, when the file cannot be written
+        self._unit_asked: UnitAsked | None = None
         self.parts: tuple[str, ...] = ()
         """Names of the measures that the last answer took from here, for "and for Ines?"."""
 
@@ -50,6 +56,9 @@ class Notebook:
 
     def hear(self, heard: Heard, talk: Conversation) -> Answer | None:
         """The reply to a sentence of the notebook's, or an answer that needs what is kept; None for any other line."""
+        asked, self._unit_asked = self._unit_asked, None
+        if asked is not None and (sentence := asked.answered(heard.line.text, talk)):
+            return self.hear(talk.hear(sentence), talk)
         said = without_politeness(tokens_of(heard.line))
         if not said:
             return None
@@ -89,6 +98,32 @@ class Notebook:
         except Trouble:
             return ()
 
+    # -- practice -----------------------------------------------------------------------------------------------
+
+    def scores(self, topic: str) -> Score:
+        """How practice of a topic went so far, also in earlier conversations."""
+        if not self._there():
+            return self._unkept.scores(topic)
+        from .trouble import Trouble
+
+        try:
+            with self.store.reading() as page:
+                return page.scores().get(topic, Score())
+        except Trouble:
+            return self._unkept.scores(topic)
+
+    def add_score(self, topic: str, right: bool, level: int) -> str:
+        """Count an exercise; "", or why it counts for this conversation only."""
+        from .trouble import Trouble
+
+        try:
+            with self.store.writing("") as page:
+                page.add_score(topic, right, level)
+        except Trouble as trouble:
+            self._unkept.add_score(topic, right, level)
+            return str(trouble)
+        return ""
+
     # -- one sentence -------------------------------------------------------------------------------------------
 
     def _carry_out(self, act: str, keeps: bool, found: Found, said: list[Token], talk: Conversation) -> Answer | None:
@@ -119,9 +154,30 @@ class Notebook:
                 made: Answer | None = act(hearing)
             except NoUnit as need:
                 made = needs_unit(need.text, "number")
+                self._unit_asked = UnitAsked(found.text, need.text, talk.context)
             if made is None or made.status not in WELL:
                 hearing.discard()
         return made
+
+
+@dataclass(frozen=True, slots=True)
+class UnitAsked:
+    """A sentence that was not kept because its number has no unit. before: what was spoken of then."""
+
+    sentence: str
+    number: str
+    before: Context
+
+    def answered(self, line: str, talk: Conversation) -> str:
+        """The sentence with the unit that a line gives, "cm" or "66 cm"; "" for any other line, or one too late."""
+        if talk.context is not self.before:
+            return ""
+        measure = f"{self.number} {line.strip(' .!').removeprefix(self.number).strip()}"
+        values = talk.hear(measure).line.values
+        if len(values) != 1 or values[0].text != measure or values[0].main.bare:
+            return ""
+        bare = rf"(?<![\w.,/]){re.escape(self.number)}(?![.,/]?\d)"
+        return re.sub(bare, lambda _: measure, self.sentence, count=1)
 
 
 def without_politeness(said: list[Token]) -> list[Token]:

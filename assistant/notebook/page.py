@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
+
+from assistant.practice.state import Score
 
 Body = Mapping[str, Any]
 
@@ -40,7 +42,7 @@ class Page:
         self._connection = connection
         self._sentence = 0  # its number, once it has changed something
         self._said = self._at = self._does = ""
-        self.discarded = False
+        self._scored = self.discarded = False
 
     # -- things -------------------------------------------------------------------------------------------------
 
@@ -122,7 +124,7 @@ class Page:
     @property
     def changed(self) -> bool:
         """Whether there is anything to keep."""
-        return bool(self._sentence) and not self.discarded
+        return bool(self._sentence or self._scored) and not self.discarded
 
     def discard(self) -> None:
         """Keep nothing of this sentence after all."""
@@ -165,6 +167,33 @@ class Page:
             (self._sentence_number(), number, *key, row[1] if row else None, before),
         )
 
+    # -- practice -----------------------------------------------------------------------------------------------
+
+    def scores(self) -> dict[str, Score]:
+        """How practice went, by topic, the one practised first first."""
+        rows = self._connection.execute("SELECT topic, well, done, level FROM score ORDER BY number")
+        return {topic: Score(well, done, level) for topic, well, done, level in rows}
+
+    def add_score(self, topic: str, right: bool, level: int) -> None:
+        """Count an exercise. It is no sentence, so undo leaves it alone."""
+        before = self.scores().get(topic, Score())
+        self._put_score(topic, Score(before.right + right, before.done + 1, level))
+
+    def _put_score(self, topic: str, score: Score) -> None:
+        query = (
+            "INSERT INTO score (topic, done, well, level) VALUES (?, ?, ?, ?) ON CONFLICT (topic) "
+            "DO UPDATE SET done = excluded.done, well = excluded.well, level = excluded.level"
+        )
+        self._connection.execute(query, (topic, score.done, score.right, score.level))
+        self._scored = True
+
+    def take_scores(self, rows: Sequence[Mapping[str, Any]]) -> None:
+        """Scores read from a file: of a topic practised in both places, the longer practice counts."""
+        here = self.scores()
+        for row in rows:
+            if row["done"] > here.get(row["topic"], Score()).done:
+                self._put_score(row["topic"], Score(row["well"], row["done"], row["level"]))
+
     # -- the whole ----------------------------------------------------------------------------------------------
 
     def dump(self) -> dict[str, list[dict[str, Any]]]:
@@ -178,7 +207,9 @@ class Page:
 
     def load(self, whole: Mapping[str, list[dict[str, Any]]]) -> None:
         """Fill an empty notebook with what `dump` gave: its history comes with it, and this sentence adds none."""
-        for table, columns in TABLES.items():
+        self.take_scores(whole["score"])
+        for table in ("thing", "sentence", "change"):
+            columns = TABLES[table]
             marks = ", ".join("?" * len(columns))
             for row in whole[table]:
                 values = [row[column] for column in columns]
@@ -190,6 +221,7 @@ TABLES: dict[str, tuple[str, ...]] = {
     "thing": ("number", "kind", "owner", "name", "body"),
     "sentence": ("number", "said", "at", "does", "undone_by"),
     "change": ("number", "sentence", "thing", "kind", "owner", "name", "before", "after"),
+    "score": ("number", "topic", "done", "well", "level"),
 }
 
 

@@ -37,4 +37,14 @@ MIGRATIONS: tuple[tuple[str, ...], ...] = (
         "ALTER TABLE sentence ADD COLUMN undone_by INTEGER",
         "CREATE INDEX change_by_sentence ON change (sentence)",
     ),
+    (
+        # How practice of a topic went: exercises done, those of them right, the level reached. No sentence changes it.
+        """CREATE TABLE score (
+            number INTEGER PRIMARY KEY,
+            topic TEXT NOT NULL UNIQUE,
+            done INTEGER NOT NULL,
+            well INTEGER NOT NULL,
+            level INTEGER NOT NULL
+        )""",
+    ),
 )

@@ -6,6 +6,7 @@ import json
 from typing import Any
 
 from rules.engine.answer import Answer
+from rules.engine.draw import HARDEST
 from rules.engine.text import plural
 
 from . import reply
@@ -15,7 +16,9 @@ from .schema import MIGRATIONS
 
 FORMAT = "ellwand notebook"
 BODIES = {"thing": ("body",), "change": ("before", "after")}
-TEXTS = frozenset(("kind", "owner", "name", "said", "at", "does"))
+TEXTS = frozenset(("kind", "owner", "name", "said", "at", "does", "topic"))
+SINCE = {"score": 3}  # the version in which a part came in; earlier files lack it
+OLDEST = 2  # the first version that was ever written to a file of its own
 Whole = dict[str, list[dict[str, Any]]]
 
 
@@ -26,11 +29,26 @@ COUNTED = {"measure": "measure", "table": "size table", "stock": "thing in hand"
 def tell(hearing: Hearing) -> Answer | None:
     """What there is in the notebook, counted, and how to see it."""
     counts = [(len(hearing.page.all(kind)), noun) for kind, noun in COUNTED.items()]
+    counts.append((len(hearing.page.scores()), "score of practice"))
     held = [_counted(count, noun) for count, noun in counts if count]
     if not held:
         return reply.told("The notebook is empty. Such as: my waist is 66 cm")
     more = "To see more: my measures, size tables, stash, projects, notes, shopping list, habits, history."
     return reply.told(f"In the notebook: {reply.joined(held)}.", notes=[more])
+
+
+def tell_scores(hearing: Hearing) -> Answer | None:
+    """How practice went, a line a topic."""
+    scores = hearing.page.scores()
+    if not scores:
+        return reply.told("Nothing was practised yet. Such as: practise elastic")
+    rows = [(topic, f"{one.right} of {one.done}", f"{one.level} of {HARDEST}") for topic, one in scores.items()]
+    right, done = sum(one.right for one in scores.values()), sum(one.done for one in scores.values())
+    return reply.told(
+        f"You have practised {len(rows)} {plural('topic', len(rows))}.",
+        [reply.words("right", f"{right} of {done}")],
+        reply.table(("topic", "right", "level"), rows),
+    )
 
 
 def _counted(count: int, noun: str) -> str:
@@ -60,8 +78,9 @@ def read(text: str) -> Whole:
         raise ValueError("it is not JSON") from None
     if not isinstance(made, dict) or FORMAT not in made:
         raise ValueError(f"it does not begin with “{FORMAT}”")
-    if made[FORMAT] != len(MIGRATIONS):
-        raise ValueError(f"it is of version {made[FORMAT]}, and I read version {len(MIGRATIONS)}")
+    if made[FORMAT] not in range(OLDEST, len(MIGRATIONS) + 1):
+        raise ValueError(f"it is of version {made[FORMAT]}, and I read versions {OLDEST} to {len(MIGRATIONS)}")
+    made |= {table: [] for table, since in SINCE.items() if made[FORMAT] < since}
     return {table: [_closed(table, row) for row in _rows(made, table)] for table in TABLES}
 
 
@@ -96,7 +115,8 @@ def _closed(table: str, row: Any) -> dict[str, Any]:
 
 
 def replace(page: Page, found: Whole) -> None:
-    """Put what was read in place of everything kept, as changes of the sentence being heard."""
+    """Put what was read in place of everything kept, as changes of the sentence being heard; scores only grow."""
+    page.take_scores(found["score"])
     keys = {(row["kind"], row["owner"], row["name"]) for row in found["thing"]}
     for thing in page.everything():
         if (thing.kind, thing.owner, thing.name) not in keys:

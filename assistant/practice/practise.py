@@ -44,12 +44,14 @@ class Practising:
     right: int = 0
     exercise: Exercise | None = None
     question: Question | None = None
+    trouble: str = ""  # why scores are not kept, once it was told
 
     def start(self, talk: Conversation) -> Answer:
         """The first exercise, at the level reached when the topic was last practised."""
         talk.practice.session = self
         if len(self.rules) == 1:
-            self.level = max(self.level, talk.practice.book(talk.notebook).scores(self.rules[0].topic).level)
+            reached = talk.practice.book(talk.notebook).scores(self.rules[0].topic).level
+            self.level = min(max(self.level, reached), HARDEST)
         return self._next(talk, "")
 
     def hear(self, text: str, line: str, talk: Conversation) -> Answer | None:
@@ -69,12 +71,17 @@ class Practising:
             return None
         if not reply.over:
             return self._reply(reply.said, (), reply)
-        self._count(reply, talk)
+        trouble = self._count(reply, talk)
+        told = () if trouble == self.trouble else (f"The score counts for this conversation only. {trouble}",)
+        self.trouble = trouble
         working = () if reply.right else self._working()
-        return self._next(talk, reply.said, working, reply)
+        return self._next(talk, reply.said, (*working, *told), reply)
 
-    def _count(self, reply: Reply, talk: Conversation) -> None:
-        """Keep the score; two right at once make it harder, two wrong ones easier; one that took help moves nothing."""
+    def _count(self, reply: Reply, talk: Conversation) -> str:
+        """Keep the score; two right at once make it harder, two wrong ones easier; one that took help moves nothing.
+
+        Gives "", or why the score could not be kept.
+        """
         assert self.exercise is not None
         assert self.question is not None
         self.done += 1
@@ -87,7 +94,7 @@ class Practising:
             self.row = max(self.row, 0) + 1
         if abs(self.row) >= IN_A_ROW:
             self._move(1 if self.row > 0 else -1)
-        talk.practice.book(talk.notebook).add_score(self.exercise.rule.topic, reply.right, self.level)
+        return talk.practice.book(talk.notebook).add_score(self.exercise.rule.topic, reply.right, self.level)
 
     def _move(self, by: int) -> None:
         self.level = min(max(self.level + by, EASIEST), HARDEST)

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from rules.engine.answer import Answer, Result
 
+from ..files import named, write
 from . import html, markdown
 from .practise import nothing_to_practise
 from .told import told, unclear
@@ -24,7 +25,9 @@ if TYPE_CHECKING:
 USUAL, MOST = 10, 60
 NUMBERS = (1000, 9999)  # a new sheet's number; any whole number may be typed
 FILE = re.compile(
-    r"""\b(?:to|into|in file|in the file)\s+(?P<file>"[^"]+"|'[^']+'|\S+\.(?:html?|md|markdown))\s*$""", re.IGNORECASE
+    r"""\b(?:to|into|in file|in the file)\s+(?P<file>"[^"]+"|'[^']+'|\S+\.(?:html?|md|markdown))"""
+    r"(?P<replacing>,? (?:and )?(?:replace|replacing|overwriting) it)?\s*$",
+    re.IGNORECASE,
 )
 FORM = re.compile(r"\bas (?:an? )?(?P<form>html|markdown|md)(?: page| file)?\b", re.IGNORECASE)
 NUMBER = re.compile(r"\bwork ?sheet (?:number |no\.? )?(?P<number>\d{1,9})\b")
@@ -83,11 +86,11 @@ def _where(text: str) -> tuple[str, str, str]:
     """(file, form, the rest of the line in lower case); the form may follow from the file's ending."""
     text = " ".join(text.split()).rstrip(" !?").removesuffix(".")
     file_met = FILE.search(text)
-    file = file_met["file"].strip("\"'") if file_met else ""
+    file = f"{file_met['file']}{file_met['replacing'] or ''}" if file_met else ""
     rest = text[: file_met.start()] if file_met else text
     form_met = FORM.search(rest)
     rest = FORM.sub(" ", rest)
-    form = (form_met["form"].lower() if form_met else "") or (Path(file).suffix.lower().lstrip(".") if file else "")
+    form = (form_met["form"].lower() if form_met else "") or (named(file)[0].suffix.lower().lstrip(".") if file else "")
     form = {"htm": "html", "md": "markdown"}.get(form, form)
     return file, form, " ".join(rest.lower().split())
 
@@ -126,14 +129,11 @@ def _written(sheet: Sheet, file: str, form: str) -> Answer:
     """The sheet in a file. Only a worksheet is ever written over."""
     writer, mark = (html.as_html, html.MARK) if form == "html" else (markdown.as_markdown, markdown.MARK)
     usual = f"worksheet-{sheet.number}{ENDINGS[form]}"
-    path = Path(file or usual).expanduser()
+    path, replacing = named(file or usual)
     instead = f"{sheet.again} as {form} to {usual}"
-    try:
-        if path.exists() and not (path.is_file() and mark in path.read_text("utf-8", "replace")[:2000]):
-            return _not_written(f"{path} is there already and is no worksheet, so I leave it as it is", instead)
-        path.write_text(writer(sheet), encoding="utf-8")
-    except OSError as error:
-        return _not_written(f"The worksheet cannot be written to {path}: {error.strerror or error}", instead)
+    if trouble := write(path, writer(sheet), replacing or _is_sheet(path, mark)):
+        message = f"{trouble}{'' if trouble.endswith('.') else '.'} Such as: {instead}"
+        return Answer("impossible", topic="worksheet", message=message)
     topic, exercises = f"{sheet.title[:1].lower()}{sheet.title[1:]}", len(sheet.exercises)
     said = (
         f"Worksheet {sheet.number} is in {path}: {exercises} exercises on {topic}, the answers on a page of their own."
@@ -143,6 +143,10 @@ def _written(sheet: Sheet, file: str, form: str) -> Answer:
     return Answer("answered", topic="worksheet", headline=said, results=results, text=(again,))
 
 
-def _not_written(why: str, instead: str) -> Answer:
-    message = f"{why}. Give another name, or a folder of your own, such as: {instead}"
-    return Answer("impossible", topic="worksheet", message=message)
+def _is_sheet(path: Path, mark: str) -> bool:
+    """Whether a file is there that is a worksheet of ours, which may be written over."""
+    try:
+        with path.open(encoding="utf-8", errors="replace") as stream:
+            return mark in stream.read(2000)
+    except (OSError, ValueError):
+        return False

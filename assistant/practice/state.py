@@ -27,8 +27,8 @@ class ScoreBook(Protocol):
     def scores(self, topic: str) -> Score:
         """The score of a topic so far; Score() for one that was never practised."""
 
-    def add_score(self, topic: str, right: bool, level: int) -> None:
-        """Count an exercise, and keep the level at which the next one is set."""
+    def add_score(self, topic: str, right: bool, level: int) -> str:
+        """Count an exercise, and keep the level at which the next one is set; "", or why it could not be kept."""
 
 
 @dataclass
@@ -40,9 +40,10 @@ class Scores:
     def scores(self, topic: str) -> Score:
         return self.kept.get(topic, Score())
 
-    def add_score(self, topic: str, right: bool, level: int) -> None:
+    def add_score(self, topic: str, right: bool, level: int) -> str:
         before = self.scores(topic)
         self.kept[topic] = Score(before.right + right, before.done + 1, level)
+        return ""
 
 
 class Session(Protocol):

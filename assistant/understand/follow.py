@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from grammar.query import Part
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
-from rules.engine.kinds import ANY, LENGTH, MONEY
+from rules.engine.kinds import LENGTH, MONEY
 from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
@@ -18,9 +18,10 @@ from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, coverage, read_as
+from .pull import pulls, replaces
 from .say import needs_unit
 from .tokens import FILLERS
-from .values import LENGTHS, Line, kinds_of, lacks_length, rough_value
+from .values import LENGTHS, Line, kinds_of
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -32,9 +33,6 @@ GOES_ON = frozenset(
     ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
 )
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
-# How much likelier a lone number stands for one like it, and how near in size that must be.
-ALIKE = 1.2
-NEAR_IN_SIZE = 2.5
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
@@ -123,29 +121,27 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     rule = talk.mind.rules[request.topic]
     if talk.mind.lexicon.calls(heard.line.words):
         return None  # "plan a pouch" begins anew
-    prefer = dict.fromkeys(request.given, 0.1)
-    prefer.update({item.name: 1.5 for item in rule.inputs if item.label in talk.context.waiting})
+    prefer = pulls(rule, request, heard.line, talk.context.waiting, talk.context.changed)
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
-    alike = "" if reading.placing.spoken else _alike(talk, heard, rule, request)
-    if alike:
-        reading = read_as(rule, heard.line, heard.matches, request.system, request.given, {**prefer, alike: ALIKE})
-    if rule.parts and talk.context.answer is not None and _asks(heard) and not heard.line.values and not _asks_step(rule, reading):
+    if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
             return None, told
     best = talk.best(talk.readings(heard), heard.matches)
-    followed = _follows(talk, heard, reading, request, bool(alike))
+    followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
-    if followed is not None and not _asks(heard) and best.rule.topic != rule.topic and coverage(reading) > coverage(best):
+    if followed is not None and not asks(heard) and best.rule.topic != rule.topic and coverage(reading) > coverage(best):
         return followed  # "add a ten inch pillow tuck" is no pillow: more of the line is heard as a change
-    if followed is not None and rule.parts and not _asks(heard) and coverage(reading) >= OF_THE_PLAN:
+    if followed is not None and rule.parts and not asks(heard) and coverage(reading) >= OF_THE_PLAN:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     alone = _stands_alone(talk, heard, best)
-    if followed is not None and not _asks(heard) and not alone:
+    if followed is not None and not asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
+    if followed is not None and not alone and _all_spoken(reading) and not best.asked:
+        return followed  # every number has its word here: "add a ten inch pillow tuck" is no cushion
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
@@ -155,39 +151,23 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     return followed
 
 
-def _alike(talk: Conversation, heard: Heard, rule: Rule, request: Request) -> str:
-    """The input that a lone number stands for, in place of what was said before: "and 25 cm?" after a foot of 22 cm.
-
-    It is of one kind with what it replaces, and near it in size; of several such, the one said last is meant. "" for none.
-    """
-    values = [value for value in heard.line.values if not value.soft]
-    if talk.context.waiting or len(values) != 1 or values[0].shape != "one" or heard.line.words[values[0].last : values[0].last + 1] == ["of"]:
-        return ""
-    measure, found = values[0].main, ""
-    grouped = {name for group in rule.sizes for name in group if all(one in request.given for one in group)}
-    for name, given in request.given.items():
-        item = rule.input(name)
-        if item is None or not item.kind.is_number or not isinstance(given.value, int | float | Fraction) or not given.value:
-            continue
-        if item.kind.name not in kinds_of(measure) and item.kind is not ANY:
-            continue
-        unit = given.unit if measure.bare or lacks_length(measure, item.kind) else ""
-        ratio = rough_value(measure, item.kind, unit if unit != "1" else "") / float(given.value)
-        if 1 / NEAR_IN_SIZE <= ratio <= NEAR_IN_SIZE and name not in grouped and (measure.bare is False or item.kind in (LENGTH, ANY) or not found):
-            found = name
-    return found
-
-
-def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request, alike: bool = False) -> Followed:
+def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
-    if not (reading.placing.spoken or reading.chosen or reading.listed or alike or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)):
+    placed = {number: slots[0].name for number, slots in reading.placing.spots.items()}
+    meant = reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)
+    if not meant and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
     return followed
+
+
+def _all_spoken(reading: Reading) -> bool:
+    """Whether a word speaks for each of the line's numbers."""
+    return bool(reading.placing.spots) and reading.placing.spoken == len(reading.placing.spots) and not reading.placing.unplaced
 
 
 def _telling(reading: Reading) -> bool:
@@ -206,9 +186,9 @@ def _asks_step(rule: Rule, reading: Reading) -> bool:
     return any(rule.step(name) is not None for name in reading.asked)
 
 
-def _asks(heard: Heard) -> bool:
+def asks(heard: Heard) -> bool:
     """Whether a line asks something of its own."""
-    return any(word in ("how", "what", "which", "?") for word in heard.line.words)
+    return any(word in ("how", "what", "whats", "which", "?") for word in heard.line.words)
 
 
 def _goes_on(heard: Heard) -> bool:

@@ -60,10 +60,7 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
     link = made[-2] if len(made) > 1 else None
     if _plain_length(measure) and isinstance(before, Measure) and _is_tension(before, measure):
         made[-1] = _over(before, measure)
-    elif _plain_length(measure) and isinstance(before, Word) and before.lower == "per" and _is_price(link):
-        assert isinstance(link, Measure)
-        made[-2:] = [_over(link, measure)]
-    elif _plain_length(measure) and isinstance(before, Word) and before.lower == "on" and _is_count(link):
+    elif (_plain_length(measure) and isinstance(before, Word) and before.lower == "per" and _is_price(link)) or (_plain_length(measure) and isinstance(before, Word) and before.lower == "on" and _is_count(link)):
         assert isinstance(link, Measure)
         made[-2:] = [_over(link, measure)]
     elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _gathered(made):

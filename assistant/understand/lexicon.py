@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import pickle
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import NamedTuple
@@ -89,21 +90,42 @@ NOISE = frozenset("do does did it is the a an i me my that this so can will you 
 HOW_AXIS = {"wide": "width", "long": "length", "high": "height", "tall": "height", "deep": "depth", "thick": "thickness", "far": "reach"}
 
 
+class Phrases(NamedTuple):
+    """The phrases that begin with one word. alone: the word by itself; longer: second word -> phrases, the longest first."""
+
+    alone: Entry | None
+    longer: dict[str, list[Entry]]
+
+
 @dataclass(slots=True)
 class Lexicon:
-    """single: phrases of one word; longer: first word -> second word -> phrases. words: every word known.
+    """phrases: first word -> the phrases that begin with it. words: every word known.
 
+    closed: first word -> its phrases as bytes, opened when the word is first met, for a plain answer meets only a few.
     called: the phrases of the rules that are meant only when one of their own words is said; they are kept apart, so that
     no other question is read differently for them.
     """
 
-    single: dict[str, Entry] = field(default_factory=dict)
-    longer: dict[str, dict[str, list[Entry]]] = field(default_factory=dict)
+    phrases: dict[str, Phrases] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
     last: tuple[tuple[str, ...], tuple[Match, ...]] | None = None
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
     called: Lexicon | None = None
+    closed: dict[str, bytes] = field(default_factory=dict)
+
+    def shut(self) -> Lexicon:
+        """The same lexicon with its phrases as bytes, to be kept."""
+        closed = self.closed | {word: pickle.dumps(tuple(found)) for word, found in self.phrases.items()}
+        called = self.called.shut() if self.called is not None else None
+        return Lexicon({}, self.words, None, self.spellings, self.topics, called, closed)
+
+    def _of(self, word: str) -> Phrases | None:
+        """The phrases that begin with a word."""
+        found = self.phrases.get(word)
+        if found is None and word in self.closed:
+            found = self.phrases[word] = Phrases(*pickle.loads(self.closed.pop(word)))
+        return found
 
     def match(self, words: list[str], talked_of: str = "") -> list[Match]:
         """Every phrase in a list of tokens; one inside a longer one that means the same rule's is left out later.
@@ -137,14 +159,16 @@ class Lexicon:
     def _meet(self, words: list[str]) -> list[Match]:
         found = []
         for first, word in enumerate(words):
-            following = words[first + 1] if first + 1 < len(words) else ""
-            for entry in self.longer.get(word, NOTHING).get(following, ()):
-                last = first + len(entry.words)
-                if len(entry.words) == 2 or tuple(words[first:last]) == entry.words:
-                    found.append(Match(first, last, entry.tags, entry.weight, entry))
-            alone = self.single.get(word)
-            if alone is not None:
-                found.append(Match(first, first + 1, alone.tags, alone.weight, alone))
+            phrases = self._of(word)
+            if phrases is None:
+                continue
+            if phrases.longer and first + 1 < len(words):
+                for entry in phrases.longer.get(words[first + 1], ()):
+                    last = first + len(entry.words)
+                    if len(entry.words) == 2 or tuple(words[first:last]) == entry.words:
+                        found.append(Match(first, last, entry.tags, entry.weight, entry))
+            if phrases.alone is not None:
+                found.append(Match(first, first + 1, phrases.alone.tags, phrases.alone.weight, phrases.alone))
         return found
 
 
@@ -169,9 +193,6 @@ def _only(match: Match, topics: set[str]) -> Match:
     tags = tuple(tag for tag in match.tags if tag.topic in topics and tag.what != "called")
     assert match.entry is not None
     return match._replace(tags=tags, entry=Entry(match.entry.words, tags, match.weight, match.entry.names_topic))
-
-
-NOTHING: dict[str, list[Entry]] = {}
 
 
 def build(rules: Mapping[str, Rule]) -> Lexicon:
@@ -206,12 +227,13 @@ def _build(rules: Mapping[str, Rule]) -> Lexicon:
         if any(tag.what == "called" for tag in tags):
             weight = CALLED
         entry = Entry(key, tuple(tags), weight, any(tag.what == "topic" for tag in tags))
+        beginning = lexicon.phrases.setdefault(key[0], Phrases(None, {}))
         if len(key) == 1:
-            lexicon.single[key[0]] = entry
+            lexicon.phrases[key[0]] = beginning._replace(alone=entry)
         else:
-            lexicon.longer.setdefault(key[0], {}).setdefault(key[1], []).append(entry)
-    for seconds in lexicon.longer.values():
-        for listed in seconds.values():
+            beginning.longer.setdefault(key[1], []).append(entry)
+    for phrases in lexicon.phrases.values():
+        for listed in phrases.longer.values():
             listed.sort(key=lambda entry: -len(entry.words))
     lexicon.words = frozenset(word for key in entries for word in key) | WORDS
     return lexicon

@@ -48,7 +48,7 @@ class Mind:
 
     def to_bytes(self) -> bytes:
         """What `awake` takes. Only ever give it bytes from here: they are a pickle."""
-        return pickle.dumps((self._grammar_bytes, units.pint_factors(), self.lexicon, catalogue.index()))
+        return pickle.dumps((self._grammar_bytes, units.pint_factors(), self.lexicon.shut(), catalogue.index()))
 
     @classmethod
     def key(cls) -> str:

@@ -194,8 +194,13 @@ GROUPED = ("size", "span")
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
-    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows.
+
+    "Triangles 4 in high cover a quilt 40 x 48 in" has words before its numbers and yet names one by what follows.
+    """
     before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
+    if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
+        return False
     return len(values) > 1 and all(value.first in before for value in values) and not all(value.last in after for value in values)
 
 
@@ -335,7 +340,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
             continue
-        if not value.main.bare and affinity < BESIDE and prefer.get(slot.name, 0.0) < 1 and lacks_length(value.main, slot.kind):
+        if not value.main.bare and affinity < BESIDE and prefer.get(slot.name, 0.0) < 0.5 and lacks_length(value.main, slot.kind):
             continue  # stitches with no length are a tension only where the word is beside them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + prefer.get(slot.name, 0.0)
         if slot.stated:
@@ -352,8 +357,14 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
 
 def _led(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     """Whether a phrase of several words leads straight to a number ("meant for someone 168 cm tall", "up to a 15 in block")."""
+    followed = not AFTER_ITS_NUMBER.isdisjoint(line.words[value.last : value.last + 1])  # "inverted pleat 6.5 cm deep"
     start = value.first - (line.words[value.first - 1] in ("a", "an") if value.first else 0)
-    return any(mention.last in (start, value.first) and mention.last - mention.first > 1 and not mention.stated for mention in mentions)
+    return any(
+        mention.last in (start, value.first) and not mention.stated
+        and not (followed and LEADING.isdisjoint(line.words[mention.first : mention.last]))
+        for mention in mentions
+        if mention.last - mention.first > 1
+    )  # fmt: skip
 
 
 def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:

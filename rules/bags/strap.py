@@ -78,7 +78,7 @@ STRAP = Rule(
     no_unknown=("seam", "inset"),
     backwards={"drop": "(length - apart - 2 * inset) / 2", "apart": "length - 2 * drop - 2 * inset"},
     defers=("webbing",),
-    cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching"),),
+    cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching", unless=("skirt", "waistband")),),
     examples=(
         "strap sewn as a tube, 3 cm finished, 1 cm seam allowance, strip how wide -> 8 cm",
         "my straps are already cut at 24 in, the ends will be 5 in apart with 1 in inset at each end, what drop "
@@ -124,7 +124,7 @@ WEBBING = Rule(
     headline=("Buy {total} of webbing: each strap is cut {cut} long.", "Cut each strap {cut} long."),
     source=COMMON_PRACTICE,
     no_unknown=("ends",),
-    cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching"),),
+    cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching", unless=("skirt", "waistband")),),
     examples=(
         "webbing for 2 handles of 26 in each in yards -> 1 1/2 yd",
         "webbing for 3 straps of 1.2 m each, total length -> 3.6 m",

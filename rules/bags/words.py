@@ -15,7 +15,7 @@ HEIGHT_OF_BAG = Input("height", "finished height", LENGTH,
 DEPTH_OF_BAG = Input("depth", "depth of the base", LENGTH,
     says=("deep", "depth", "base", "d", "bottom", "boxed", "gusset", "boxed base", "front to back", "base depth"),
     axis="depth",
-    default=Default("0 in | 0 cm", "no depth said: a flat bag"), sane="0 mm..2 m",
+    default=Default("0 in | 0 cm", "no depth was said, so the bag is flat"), sane="0 mm..2 m",
     practice="2 in..6 in by 1 in")
 SEAM_OF_BAG = Input("seam", "seam allowance", LENGTH,
     says=("seam allowance", "seam allowances", "seam", "seams", "sa", "seam allowance all round", "allowance",

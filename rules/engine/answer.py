@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
@@ -39,14 +40,60 @@ class Result:
         return made
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
-    """One step of the working: what is done, in words; the formula in words; the numbers put in; the result."""
+Texts = tuple[str, str, str]
 
-    step: str
-    formula: str
-    numbers: str
-    result: str
+
+class Line:
+    """One step of the working: what is done, in words; the formula in words; the numbers put in; the result.
+
+    later: gives the last three when they are first read, since the working of many sums (those tried on the way to an
+    answer, or answered in brief) is never read.
+    """
+
+    __slots__ = ("step", "_texts", "_later")
+
+    def __init__(
+        self, step: str, formula: str, numbers: str, result: str, later: Callable[[], Texts] | None = None
+    ) -> None:
+        self.step = step
+        self._texts: Texts = formula, numbers, result
+        self._later = later
+
+    @classmethod
+    def when_read(cls, step: str, later: Callable[[], Texts]) -> Line:
+        """A line whose formula, numbers and result are written when they are first read."""
+        return cls(step, "", "", "", later)
+
+    def titled(self, step: str) -> Line:
+        """The same line with other words for what is done."""
+        return Line(step, *self.texts)
+
+    @property
+    def texts(self) -> Texts:
+        if self._later is not None:
+            self._texts, self._later = self._later(), None
+        return self._texts
+
+    @property
+    def formula(self) -> str:
+        return self.texts[0]
+
+    @property
+    def numbers(self) -> str:
+        return self.texts[1]
+
+    @property
+    def result(self) -> str:
+        return self.texts[2]
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Line) and (self.step, self.texts) == (other.step, other.texts)
+
+    def __hash__(self) -> int:
+        return hash((self.step, self.texts))
+
+    def __repr__(self) -> str:
+        return f"Line{(self.step, *self.texts)!r}"
 
 
 @dataclass(frozen=True, slots=True)

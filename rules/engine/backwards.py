@@ -219,8 +219,8 @@ def _found(puzzle: Puzzle, known: Known, bound: Bound, value: Number, got: Numbe
     shown, exact = puzzle.show(value), puzzle.show(bound.value)
     if shown != exact:
         how = "up" if value > bound.value else "down"
-        why = {"most": ", so that it still fits", "least": ", so that it is enough"}.get(bound.want, " to the nearest")
-        known.say(f"Round it {how}{why}", "", exact, shown)
+        why = {"most": f"{how}, so that it still fits", "least": f"{how}, so that it is enough"}
+        known.say(f"Round it {why.get(bound.want, 'to what can be measured')}", "", exact, shown)
     return Found(value, bound.value, tuple(known.lines), _checked(puzzle, value, got, start), bound.want)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from .declare import Caution
@@ -25,11 +26,31 @@ def applies(caution: Caution, mentions: frozenset[str], run: Run | None) -> bool
 
 def cautions_for(run: Run) -> tuple[str, ...]:
     """The cautions of a finished run, each with its source, none twice."""
-    from rules.cautions import GENERAL
-
     mentions = with_ages(run.request.mentions | frozenset((*run.rule.topic.split(), run.rule.family)))
-    met = [caution for caution in (*run.rule.cautions, *GENERAL) if applies(caution, mentions, run)]
-    return tuple(dict.fromkeys(f"{caution.text} ({caution.source})" for caution in met))
+    met = [caution for caution in (*run.rule.cautions, *_brought_up(mentions)) if applies(caution, mentions, run)]
+    return tuple(dict.fromkeys(f"{caution.text.rstrip('.')} ({caution.source})" for caution in met))
+
+
+def _brought_up(mentions: frozenset[str]) -> list[Caution]:
+    """The general cautions that some word of a question may bring up, in their own order."""
+    numbers = {number for word in mentions & _by_word().keys() for number in _by_word()[word]}
+    return [_general()[number] for number in sorted(numbers)]
+
+
+def _general() -> tuple[Caution, ...]:
+    from rules.cautions import GENERAL  # here, since it is made of what this package declares
+
+    return GENERAL
+
+
+@lru_cache(maxsize=1)
+def _by_word() -> dict[str, list[int]]:
+    """Word -> the numbers of the general cautions that need it or one of its fellows. Each of them needs some word."""
+    found: dict[str, list[int]] = {}
+    for number, caution in enumerate(_general()):
+        for word in caution.mentions or caution.all_of[0]:
+            found.setdefault(word, []).append(number)
+    return found
 
 
 def with_ages(mentions: frozenset[str]) -> frozenset[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
 from .kinds import CHOICE, LENGTH, Kind
@@ -243,10 +244,16 @@ class Rule:
         check_rule(self)
 
     def input(self, name: str) -> Input | None:
-        return next((i for i in self.inputs if i.name == name), None)
+        return parts_by_name(self)[0].get(name)
 
     def step(self, name: str) -> Step | None:
-        return next((s for s in self.steps if s.name == name), None)
+        return parts_by_name(self)[1].get(name)
+
+
+@lru_cache(maxsize=1024)
+def parts_by_name(rule: Rule) -> tuple[Mapping[str, Input], Mapping[str, Step]]:
+    """The inputs and the steps of a rule by their names."""
+    return {item.name: item for item in rule.inputs}, {step.name: step for step in rule.steps}
 
 
 def choice(

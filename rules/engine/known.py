@@ -99,14 +99,12 @@ class Known(Run):
 
     def words(self, node: Node, that: str = "that") -> str:
         """A formula in words. that: what THAT is called in it."""
-        take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
-        return formula.show(node, lambda name: self._label(name) if name else that, None, take)
+        return formula.show(node, lambda name: self._label(name) if name else that, None, self.work)
 
     def numbers(self, node: Node, that: str) -> str:
         """A formula with its numbers put in. that: the number that stands for THAT."""
-        take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
         return formula.show(
-            node, lambda name: self._number(name) if name else that, lambda name: self._rounded_number(name), take
+            node, lambda name: self._number(name) if name else that, lambda name: self._rounded_number(name), self.work
         )
 
     def label(self, name: str) -> str:

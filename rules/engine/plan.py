@@ -238,7 +238,7 @@ def with_parts(made: Answer, outcome: Outcome) -> Answer:
 
 
 def _titled(title: str, line: Line) -> Line:
-    return replace(line, step=f"{title}: {line.step[:1].lower()}{line.step[1:]}")
+    return line.titled(f"{title}: {line.step[:1].lower()}{line.step[1:]}")
 
 
 def _once(groups: Iterable[tuple[str, ...]]) -> tuple[str, ...]:

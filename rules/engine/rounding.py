@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import cast
 
 from .request import Number
 from .units import factor
@@ -17,9 +18,13 @@ class Step:
     direction: str
     step: Fraction
     unit: str
+    _in_base: Fraction | None = field(default=None, init=False, repr=False, compare=False)
 
     def base_step(self) -> Fraction:
-        return self.step * factor(self.unit)
+        """The step in base units; worked out when first asked for."""
+        if self._in_base is None:
+            object.__setattr__(self, "_in_base", self.step * factor(self.unit))
+        return cast(Fraction, self._in_base)
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,10 +107,22 @@ def snap(value: Number, size: Fraction, direction: str) -> Fraction:
         if abs(units - whole) < 1e-9 * max(1.0, abs(units)):
             return whole * size
         return _whole(units, direction) * size
-    return _whole(value / size, direction) * size
+    above, below = value.as_integer_ratio()
+    step_above, step_below = size.as_integer_ratio()
+    whole = _whole_of(above * step_below, below * step_above, direction)
+    return Fraction(whole * step_above, step_below)
 
 
-def _whole(units: Number, direction: str) -> int:
+def _whole_of(above: int, below: int, direction: str) -> int:
+    """above/below made whole."""
+    if direction == "up":
+        return -(-above // below)
+    if direction == "down":
+        return above // below
+    return (2 * above + below) // (2 * below)
+
+
+def _whole(units: float, direction: str) -> int:
     if direction == "up":
         return math.ceil(units)
     if direction == "down":

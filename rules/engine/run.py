@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Any
 
 from grammar.formula import Call, Name, Node
 
 from . import formula
-from .answer import Line, Value
-from .declare import Default, Input, Rule, Step, When
+from .answer import Line, Texts, Value
+from .declare import Default, Input, Rule, Step, When, parts_by_name
 from .kinds import ANY, CHOICE, COUNT, TEXT, Kind
 from .literal import bounds, literal
 from .request import Given, Number, Request
@@ -57,8 +58,9 @@ class Run:
         self.lines: list[Line] = []
         self.assumed: list[Value] = []
         self.touched: set[str] = set(self.values)
-        self._inputs = {item.name: item for item in rule.inputs}
-        self._steps = {step.name: step for step in rule.steps}
+        self._inputs, self._steps = parts_by_name(rule)
+        self._rounded: dict[str, tuple[Any, Any]] = {}  # step -> its value, and that rounded
+        self._texts: dict[str, tuple[Any, str]] = {}  # input or step -> its value, and that for reading
         self._algorithm_done = False
         self._algorithm_mark: Mark | None = None
         self._busy: set[str] = set()
@@ -107,7 +109,12 @@ class Run:
 
     def round_step(self, step: Step, value: Any) -> Any:
         how = self.rounding(step)
-        return value if how is None or isinstance(value, str) else apply(value, how)
+        if how is None or isinstance(value, str):
+            return value
+        known = self._rounded.get(step.name)
+        if known is None or known[0] is not value:
+            known = self._rounded[step.name] = value, apply(value, how)
+        return known[1]
 
     def rounding(self, step: Step) -> RoundingStep | None:
         """How a step is rounded here: its table line, or the shop's own step for a length that is bought."""
@@ -166,9 +173,10 @@ class Run:
 
     def _default(self, item: Input, default: Default) -> Any:
         if default.value.startswith("="):
-            node = formula.read(default.value[1:])
-            value = formula.evaluate(node, self.get, self.rounded)
-            self._line(item.label, default.because or f"Work out the {item.label}", node, value, item.kind, None, self.noun(item))
+            made = formula.ready(default.value[1:])
+            value = self.work(made.value)
+            sentence = default.because or f"Work out the {item.label}"
+            self._line(item.label, sentence, self._taken(made), value, item.kind, None, self.noun(item))
             if not default.derived:
                 unit = self.unit_of(item.kind)
                 text = self.show(value, item.kind, self.noun(item))
@@ -226,12 +234,13 @@ class Run:
             return self._from_algorithm(step)
         if step.words is not None:
             return self._verdict(step)
-        node = formula.read(step.formula)
-        value = self.evaluate(node)
-        if not self._is_taken_over(node):
-            self._line(step.shown_label, step.sentence, node, value, step.kind, step, self.noun(step))
+        made = formula.ready(step.formula)
+        value = self.work(made.value)
+        taken = self._taken(made)
+        if not (made.is_choice and _is_name(taken)):
+            self._line(step.shown_label, step.sentence, taken, value, step.kind, step, self.noun(step))
         elif self.round_step(step, value) != value:
-            self.say("Round it for use", step.shown_label, "", self._result(value, step.kind, step, self.noun(step)))
+            self.say("Round it for use", step.shown_label, "", self._result(value, step.kind, step, self.noun(step), self.rounding(step)))
         return value
 
     def _verdict(self, step: Step) -> str:
@@ -240,17 +249,17 @@ class Run:
         node = formula.read(f"if({step.formula}, 1, 0)")
         word = step.words[0 if self.evaluate(node) else 1]
         assert isinstance(node, Call)
-        show = formula.show(node.args[0], self._label, self._rounded_label)
+        show = formula.show(node.args[0], self._label)
         self.say(step.sentence, show, formula.show(node.args[0], self._number, self._rounded_number), word)
         return word
 
-    def _is_taken_over(self, node: Node) -> bool:
-        """Whether a formula with an if() comes down to another value as it is: nothing was done, so nothing is said."""
-        if not (isinstance(node, Call) and node.name == "if"):
-            return False
-        while isinstance(node, Call) and node.name == "if":
-            node = node.args[1 if self.evaluate(node.args[0]) else 2]
-        return isinstance(node, Name)
+    def _taken(self, made: formula.Formula) -> formula.Pieces:
+        """How a formula is read here, with only the branches taken."""
+        return formula.taken(made.pieces, self.work)
+
+    def work(self, worker: formula.Work) -> Any:
+        """The value here of a formula made ready."""
+        return worker(self.get, self.rounded)
 
     def evaluate(self, node: Node) -> Any:
         return formula.evaluate(node, self.get, self.rounded)
@@ -258,7 +267,7 @@ class Run:
     def holds_formula(self, text: str) -> bool:
         """Whether a condition written as a formula is true here; false when it needs a value that is not known."""
         try:
-            return bool(self.evaluate(formula.read(f"if({text}, 1, 0)")))
+            return bool(self.work(formula.ready(f"if({text}, 1, 0)").value))
         except Needs:
             return False
 
@@ -283,26 +292,35 @@ class Run:
         """Add a line of working by hand, for algorithms."""
         self.lines.append(Line(sentence, formula_text, numbers, result))
 
-    def _line(self, label: str, sentence: str, node: Node, value: Any, kind: Kind, step: Step | None, noun: str) -> None:
-        take = lambda condition: bool(self.evaluate(condition))  # noqa: E731
-        in_words = f"{label} = {formula.show(node, self._label, self._rounded_label, take)}"
-        numbers = formula.show(node, self._number, self._rounded_number, take)
-        self.lines.append(Line(sentence, in_words, numbers, self._result(value, kind, step, noun)))
+    def _line(
+        self, label: str, sentence: str, read: formula.Pieces, value: Any, kind: Kind, step: Step | None, noun: str
+    ) -> None:
+        """Add a line for a formula that was worked; its texts are made when they are read."""
+        how = self.rounding(step) if step else None
+
+        def texts() -> Texts:
+            in_words = f"{label} = {formula.filled(read, self._label, self._label)}"
+            numbers = formula.filled(read, self._number, self._rounded_number)
+            return in_words, numbers, self._result(value, kind, step, noun, how)
+
+        if _counts_what_is_chosen(self.rule):
+            self.lines.append(Line(sentence, *texts()))  # at once: it may take a choice that is then listed as assumed
+        else:
+            self.lines.append(Line.when_read(sentence, texts))
 
     def noun(self, declared: Input | Step) -> str:
         """What a count counts: its own noun, or the option that its choice was given ("{what}")."""
         noun = declared.noun
         return str(self.get(noun[1:-1])).replace("_", " ") if noun.startswith("{") else noun
 
-    def _result(self, value: Any, kind: Kind, step: Step | None, noun: str) -> str:
+    def _result(self, value: Any, kind: Kind, step: Step | None, noun: str, how: RoundingStep | None) -> str:
         if isinstance(value, str):
             return value
         unit = self.step_unit(step) if step else self.unit_of(kind)
-        exact = self.show_in(value, unit, noun)
-        how = self.rounding(step) if step else None
-        if how is None:
+        exact = self.exact_text(step, value, noun) if step else self.show_in(value, unit, noun)
+        if step is None or how is None:
             return exact
-        final = self.show_in(apply(value, how), unit, noun)
+        final = self.rounded_text(step, value, noun)
         if final == exact:
             return exact
         words = {"up": "up to", "down": "down to", "near": "to the nearest"}[how.direction]
@@ -329,9 +347,6 @@ class Run:
             return self._inputs[name].label
         return self._steps[name].shown_label if name in self._steps else name
 
-    def _rounded_label(self, name: str) -> str:
-        return self._label(name)
-
     def _number(self, name: str) -> str:
         item, step = self._inputs.get(name), self._steps.get(name)
         value = self.get(name)
@@ -342,11 +357,25 @@ class Run:
         if item is not None:
             return self.show(value, item.kind, self.noun(item))
         assert step is not None
-        return self.show_in(value, self.step_unit(step), self.noun(step))
+        return self.exact_text(step, value, self.noun(step))
 
     def _rounded_number(self, name: str) -> str:
         step = self._steps.get(name)
-        return self.show_in(self.rounded(name), self.step_unit(step), self.noun(step)) if step else self._number(name)
+        return self.rounded_text(step, self.get(name), self.noun(step)) if step else self._number(name)
+
+    def exact_text(self, step: Step, value: Any, noun: str) -> str:
+        """A step's exact value for reading, in the step's own unit; it is wanted in several lines, and made once."""
+        known = self._texts.get(step.name)
+        if known is None or known[0] is not value:
+            known = self._texts[step.name] = value, self.show_in(value, self.step_unit(step), noun)
+        return known[1]
+
+    def rounded_text(self, step: Step, value: Any, noun: str) -> str:
+        """A step's value for reading after its own rounding."""
+        rounded = self.round_step(step, value)
+        if rounded == value:
+            return self.exact_text(step, value, noun)
+        return self.show_in(rounded, self.step_unit(step), noun)
 
     # -- units --------------------------------------------------------------------------------------------------
 
@@ -376,6 +405,17 @@ class Run:
         if isinstance(value, str):
             return value
         return shown(value, unit, noun)
+
+
+@lru_cache(maxsize=1024)
+def _counts_what_is_chosen(rule: Rule) -> bool:
+    """Whether what some count counts is settled by a choice ("{what}")."""
+    return any(item.noun.startswith("{") for item in rule.inputs) or any(step.noun.startswith("{") for step in rule.steps)
+
+
+def _is_name(read: formula.Pieces) -> bool:
+    """Whether a formula comes down to another value as it is: nothing is done, so nothing need be said."""
+    return len(read) == 1 and isinstance(read[0], Name)
 
 
 def _in_unit(value: Any, unit: str) -> Any:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 from fractions import Fraction
+from functools import lru_cache
+from typing import NamedTuple
 
 from .request import Number
 from .units import SIGNS, factor
@@ -35,12 +37,15 @@ def mixed(value: Fraction) -> str:
     >>> mixed(Fraction(5, 2)), mixed(Fraction(-3, 4)), mixed(Fraction(3))
     ('2 1/2', '-3/4', '3')
     """
-    sign = "-" if value < 0 else ""
-    size = abs(value)
-    whole, numerator, denominator = size.numerator // size.denominator, size.numerator % size.denominator, size.denominator
-    if not numerator:
+    return _mixed(*value.as_integer_ratio())
+
+
+def _mixed(above: int, below: int) -> str:
+    sign = "-" if above < 0 else ""
+    whole, rest = divmod(abs(above), below)
+    if not rest:
         return f"{sign}{whole}"
-    return f"{sign}{whole} {numerator}/{denominator}" if whole else f"{sign}{numerator}/{denominator}"
+    return f"{sign}{whole} {rest}/{below}" if whole else f"{sign}{rest}/{below}"
 
 
 def decimal(value: Number, places: int = 3) -> str:
@@ -50,11 +55,9 @@ def decimal(value: Number, places: int = 3) -> str:
     ('2.5', '0.333', '40')
     """
     if isinstance(value, Fraction):
-        return _exact_decimal(value.numerator, value.denominator, places)
+        return _exact_decimal(*value.as_integer_ratio(), places)
     if abs(value) >= 10**300:
         return HUGE
-    if isinstance(value, Fraction):  # ties away from nought, as on paper; a float cannot hold most of them
-        value = Fraction(math.floor(abs(value) * 10**places + Fraction(1, 2)), 10**places) * (1 if value > 0 else -1) or value
     text = f"{float(value):.{places}f}".rstrip("0").rstrip(".") if abs(value) < 10**12 else f"{float(value):.6g}"
     if text in ("0", "-0") and value:
         return f"{float(value):.2g}"
@@ -83,11 +86,44 @@ def _exact_decimal(above: int, below: int, places: int) -> str:
 
 def number_text(value: Number, unit: str) -> str:
     """The number alone, as a fraction where rulers have one (to 1/64), else as a decimal."""
-    if unit in FRACTION_UNITS and isinstance(value, Fraction):
-        below = value.denominator
-        if below <= 64 and below & (below - 1) == 0:
-            return mixed(value)
-    return decimal(value)
+    return _exact_text(*value.as_integer_ratio(), unit in FRACTION_UNITS) if isinstance(value, Fraction) else decimal(value)
+
+
+def _exact_text(above: int, below: int, on_ruler: bool) -> str:
+    if on_ruler and below <= 64 and below & (below - 1) == 0:
+        return _mixed(above, below)
+    return _exact_decimal(above, below, 3)
+
+
+class Dress(NamedTuple):
+    """What goes about a number in a unit. pence: the number is money, with two decimals. one, many: what follows it."""
+
+    before: str
+    one: str
+    many: str
+    pence: bool = False
+    on_ruler: bool = False
+
+
+@lru_cache(maxsize=1024)
+def _dress(unit: str, noun: str) -> Dress:
+    """How numbers of a unit are written, worked out once for each unit."""
+    above, _, below = unit.partition("/")
+    if above in SIGNS:
+        rate = f"/{below}" if below else ""
+        return Dress(SIGNS[above], rate, rate, pence=True)
+    if unit in ("1", "row"):
+        counted = noun or ("row" if unit == "row" else "")
+        return Dress("", " " + counted, " " + plural(counted, 2)) if counted else Dress("", "", "")
+    if unit == "st":
+        return Dress("", " stitch", " stitches")
+    if below and below[0].isdigit():
+        digits = len(below) - len(below.lstrip("0123456789"))
+        what = {"st": "stitches", "row": "rows"}.get(above, above)
+        after = f" {what} to {below[:digits]} {below[digits:]}"
+    else:
+        after = f" {unit}"
+    return Dress("", after, after, on_ruler=unit in FRACTION_UNITS)
 
 
 def amount(value: Number, unit: str, noun: str = "") -> str:
@@ -95,38 +131,61 @@ def amount(value: Number, unit: str, noun: str = "") -> str:
 
     unit: a canonical unit; noun: for a plain count, what is counted.
     """
-    if unit in SIGNS:
-        sign = "-" if value < 0 else ""
-        return f"{sign}{SIGNS[unit]}{abs(float(value)):.2f}"
-    above, _, below = unit.partition("/")
-    if below and above in SIGNS:
-        return f"{SIGNS[above]}{float(value):.2f}/{below}"
-    if unit == "1":
-        shown = number_text(value, unit)
-        return f"{shown} {plural(noun, value)}" if noun else shown
-    if unit == "st":
-        return f"{decimal(value)} {'stitch' if value == 1 else 'stitches'}"
-    if unit == "row":
-        noun = noun or "row"
-        return f"{decimal(value)} {plural(noun, value)}"
-    if below and below[0].isdigit():
-        digits = len(below) - len(below.lstrip("0123456789"))
-        what = {"st": "stitches", "row": "rows"}.get(above, above)
-        return f"{decimal(value)} {what} to {below[:digits]} {below[digits:]}"
-    return f"{number_text(value, unit)} {unit}"
+    if isinstance(value, Fraction):
+        return _exact_amount(*value.as_integer_ratio(), unit, noun)
+    dress = _dress(unit, noun)
+    number = _money(value, dress) if dress.pence else dress.before + decimal(value)
+    return number + (dress.one if value == 1 else dress.many)
+
+
+def _exact_amount(above: int, below: int, unit: str, noun: str) -> str:
+    """`amount` of above/below, in lowest terms: in whole numbers, since it is wanted many times in each answer."""
+    dress = _dress(unit, noun)
+    number = _money(above / below, dress) if dress.pence else dress.before + _exact_text(above, below, dress.on_ruler)
+    return number + (dress.one if above == below else dress.many)
+
+
+def _money(value: float, dress: Dress) -> str:
+    if dress.many:  # a price for each of something
+        return f"{dress.before}{value:.2f}"
+    return f"{'-' if value < 0 else ''}{dress.before}{abs(value):.2f}"
+
+
+def lowest(value: Fraction | int, size: Fraction) -> tuple[int, int]:
+    """value / size as two whole numbers in lowest terms; size is more than nothing."""
+    above, below = value.as_integer_ratio()
+    size_above, size_below = size.as_integer_ratio()
+    above, below = above * size_below, below * size_above
+    shared = math.gcd(above, below)
+    return above // shared, below // shared
 
 
 def shown(value: Number, unit: str, noun: str = "") -> str:
     """A value in base units, shown in the unit."""
     size = factor(unit)
-    return amount(value / size if isinstance(value, Fraction) else value / float(size), unit, noun)
+    if isinstance(value, Fraction):
+        return _exact_amount(*lowest(value, size), unit, noun)
+    return amount(value / float(size), unit, noun)
+
+
+def plain_in(value: Number | int, unit: str) -> int | float:
+    """A value in base units as JSON carries it: a number of the unit."""
+    size = factor(unit)
+    return plain(value / float(size)) if isinstance(value, float) else _exact_plain(*lowest(value, size))
+
+
+def _exact_plain(above: int, below: int) -> int | float:
+    if below == 1:
+        return above
+    if above.bit_length() - below.bit_length() > HUGE_BITS:
+        return int(Fraction(above, below))
+    number = above / below
+    return int(number) if number.is_integer() and abs(number) < 1e15 else number
 
 
 def plain(value: Number) -> int | float:
     """A number as JSON carries it: whole numbers as int, the rest as float."""
-    if isinstance(value, Fraction) and value.denominator == 1:
-        return value.numerator
-    if isinstance(value, Fraction) and value.numerator.bit_length() - value.denominator.bit_length() > HUGE_BITS:
-        return int(value)
+    if isinstance(value, Fraction):
+        return _exact_plain(*value.as_integer_ratio())
     number = float(value)
     return int(number) if number.is_integer() and abs(number) < 1e15 else number

@@ -5,6 +5,7 @@ from __future__ import annotations
 import string
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
@@ -20,7 +21,7 @@ from .request import Amount, Given, Item, Request
 from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
-from .text import number_text, plain, shown
+from .text import decimal, number_text, plain, plain_in, shown
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
@@ -137,14 +138,15 @@ def result_of(run: Run, step: Step) -> Result:
     fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
-    size = factor(unit)
     rounded = run.round_step(step, exact)
-    value = rounded / size if not isinstance(rounded, float) else rounded / float(size)
-    bare = exact / size if not isinstance(exact, float) else exact / float(size)
     noun = run.noun(step)
     name = noun or "1" if unit == "1" else unit
-    return Result(label, plain(value), name, shown(rounded, unit, noun), plain(bare), shown(exact, unit, noun),
-                  _other_system(run, step, exact, unit), step.name)
+    as_worked = unit == run.step_unit(step)
+    exact_text = run.exact_text(step, exact, noun) if as_worked else shown(exact, unit, noun)
+    bare, other = plain_in(exact, unit), _other_system(run, step, exact, unit)
+    if rounded == exact:
+        return Result(label, bare, name, exact_text, bare, exact_text, other, step.name)
+    return Result(label, plain_in(rounded, unit), name, shown(rounded, unit, noun), bare, exact_text, other, step.name)
 
 
 def _amount_result(step: Step, amount: Amount) -> Result:
@@ -164,7 +166,7 @@ def _fits(wanted: str, unit: str, step: Step) -> bool:
 def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
     """The same length, area, weight or rate in the other system, rounded by that system's own line."""
     here = system_of(unit)
-    if not here or unit.startswith(tuple("ABCDEFGHIJKLMNOPQRSTUVWXYZ")):
+    if not here or unit[:1].isupper():  # money
         return ""
     there = OTHER[here]
     other = step.rounding.of(there) if step.rounding else None
@@ -174,8 +176,17 @@ def _other_system(run: Run, step: Step, exact: Any, unit: str) -> str:
         into = step.kind.inch if there == "in" else step.kind.metric
         if system_of(into) != there:
             return ""
-        return shown(apply(exact, SMALL.of(there)), into) if step.kind is LENGTH else shown(exact, into)
+        return length_in(exact, into) if step.kind is LENGTH else shown(exact, into)
     return shown(apply(exact, other), other.unit)
+
+
+def length_in(exact: Any, unit: str) -> str:
+    """An unrounded length in a unit: as a ruler has it, but under an inch in two decimals, which a ruler would lose."""
+    there = system_of(unit)
+    if not 0 < abs(exact) < factor("in"):
+        return shown(apply(exact, SMALL.of(there)), unit)
+    fine = "mm" if there == "cm" else "in"
+    return f"{decimal(exact / (factor(fine) if isinstance(exact, Fraction) else float(factor(fine))), 2)} {fine}"
 
 
 def compose(run: Run, results: list[Result], asked: list[str], head: str = "") -> Answer:
@@ -260,10 +271,9 @@ def _given_number(given: Given) -> Any:
     if isinstance(given.value, tuple | str) or given.unit in ("text", ""):
         return given.text
     try:
-        size = factor(given.unit)
+        return plain_in(given.value, given.unit)
     except ValueError:
         return plain(given.value)
-    return plain(given.value / size if not isinstance(given.value, float) else given.value / float(size))
 
 
 @lru_cache(maxsize=1024)

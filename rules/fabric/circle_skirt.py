@@ -114,7 +114,7 @@ CIRCLE_SKIRT = Rule(
     answers=("cloth", "radius", "cut_radius", "outer", "sweep", "way", "joins"),
     algorithm=way,
     headline=("Buy {cloth}: {way}. Waist radius {radius}.",
-              "Cut the waist at a radius of {cut_radius} (stitch at {radius}).",
+              "Cut the waist at a radius of {cut_radius}, and stitch at {radius}.",
               "The waist radius is {radius}; cut at {cut_radius}.", "The waist radius is {radius}."),
     source=GEOMETRY,
     cautions=(Caution("Hang it for 24 hours before hemming: the bias parts drop"),),

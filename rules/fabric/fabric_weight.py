@@ -26,8 +26,8 @@ def weigh(run: Run) -> Outcome:
     target = run.request.unit if run.request.unit in ("g/m^2",
                                                       "oz/yd^2") else "oz/yd^2" if given == "g/m^2" else "g/m^2"
     ratio = factor(given) / factor(target) if given != target else Fraction(1)
-    run.say(f"One {given} is {decimal(ratio, 4)} {target}", f"weight × {decimal(ratio, 4)}",
-            f"{shown(weight, given)} × {decimal(ratio, 4)}",
+    run.say(f"One {given} is {decimal(ratio, 6)} {target}", f"weight × {decimal(ratio, 6)}",
+            f"{shown(weight, given)} × {decimal(ratio, 6)}",
             shown(weight, target))  # fmt: skip
     grams = weight / factor("g/m^2")
     kind = "light" if grams <= LIGHT else "medium" if grams <= MEDIUM else "heavy"

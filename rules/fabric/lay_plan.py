@@ -41,7 +41,7 @@ def plan(run: Run) -> Outcome:
     drawings = tuple(LayDrawing(lay, run.unit_of(LENGTH)) for lay in lays.values())
     spare = [f"{copies} {label} more than asked for is cut through both layers" for lay in lays.values() for label,
              copies in lay.spare.items()]
-    return Outcome(values, notes=tuple(spare), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings),
+    return Outcome(values, notes=(*spare, _searched(lays)), drawing=drawings[0] if len(drawings) == 1 else Drawings(drawings),
                    table=_table(run, lays))
 
 
@@ -61,7 +61,7 @@ def _lay(run: Run, cloth: str, cuts: tuple[Cut, ...]) -> Lay:
     named = f"{cloth}: " if cloth else ""
     number = sum(piece.count for piece in pieces)
     area = decimal(lay.cut_area / factor("m^2"),
-                   3) + " m²" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd²"
+                   3) + " m^2" if run.system == "cm" else decimal(lay.cut_area / factor("yd^2"), 3) + " yd^2"
     run.say(f"{named}{number} {plural('piece', number)} laid {'free to turn' if turn else 'on their grain'} on "
             f"{shown(width, unit)}"
             f"{', folded in half' if folded else ''}", "shortest lay found", f"pieces of {area} in all",
@@ -84,6 +84,16 @@ def _misfit(run: Run, misfit: Misfit, turn: bool) -> str:
 def _nearness(lays: dict[str, Lay]) -> str:
     gap = max(lay.gap for lay in lays.values())
     return "the best possible" if not gap else f"within {decimal(-(-gap * 1000 // 1) / 10, 1)} % of the best possible"
+
+
+def _searched(lays: dict[str, Lay]) -> str:
+    """How long was searched, and what that says of the lay."""
+    from ..layplan.search import EFFORT_SECONDS
+
+    budget = f"A lay is improved for up to about {EFFORT_SECONDS} {plural('second', EFFORT_SECONDS)}"
+    if all(lay.proved for lay in lays.values()):
+        return f"{budget}; this search ended sooner, at the best possible."
+    return f"{budget}; the time ran out with this one {_nearness(lays)}, so a little shorter may exist."
 
 
 def _used(lays: dict[str, Lay]) -> Fraction:
@@ -138,7 +148,7 @@ LAY_PLAN = Rule(
              says=("lower bound", "least possible", "bound")),
         Step("nearness", "How near the best possible", kind=TEXT, label="this lay is", says=("how good",
             "best possible")),
-        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, says=("offcut", "left over",
+        Step("offcut", "What is left at the end of the cloth bought", kind=TEXT, label="offcut of what is bought", says=("offcut", "left over",
             "leftover", "what is left")),
         Step("used", "Cloth that becomes pieces", kind=PERCENT, rounding=PERCENT_TENTH, label="share of the cloth used",
              says=("efficiency", "marker efficiency", "utilisation", "how much is wasted")),

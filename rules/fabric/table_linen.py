@@ -16,8 +16,8 @@ HEM_KIND = choice(
     "turned", "hem", {"double": ("double hem", "double", "turned twice", "double-turned", "double turned hem"),
                       "single": ("single hem", "single",
     "turned once", "overlocked hem", "in all")}, default=(Default("double",
-        "turned twice: the usual hem of table linen", when={"shape": "square"}),
-                                                Default("double", "turned twice: the usual hem of table linen",
+        "turned twice, the usual hem of table linen", when={"shape": "square"}),
+                                                Default("double", "turned twice, the usual hem of table linen",
                                                         when={"shape": "oblong"}),
                                                 Default("single", "a round edge takes a narrow hem", derived=True)),
 )  # fmt: skip

@@ -31,7 +31,7 @@ TUCKS = Rule(
                                                     derived=True), sane="1 mm..1 m", spoken=True),
         Input("edge", "edge to the first tuck", LENGTH, says=("edge", "from the edge", "each side", "edge distance",
             "from each edge", "at each side",
-              "in from the edge"), default=Default("0 cm", "none said: the first and last tuck at the edges"),
+              "in from the edge"), default=Default("0 cm", "none was said, so the first and the last tuck lie at the edges"),
               sane="0 cm..5 m", spoken=True,
               practice="1 cm..3 cm by 5 mm"),
         Input("number", "number of tucks", COUNT, says=("tuck", "tucks", "pin tucks", "pintucks", "number of tucks"),
@@ -40,7 +40,7 @@ TUCKS = Rule(
                               "One tuck more than the gaps that fill the span, taken whole", derived=True)),
     ),
     steps=(
-        Step("count", "How many tucks there are", "number", COUNT, rounding=COUNT_UP, noun="tuck", label="tucks",
+        Step("count", "How many tucks there are", "number", COUNT, rounding=COUNT_UP, noun="tuck", label="number of tucks",
              says=("how many tucks", "how many")),
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks",
              rounding=CUT,

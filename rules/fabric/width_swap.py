@@ -92,7 +92,7 @@ WIDTH_SWAP = Rule(
           "fabric width conversion", "width conversion",
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
-          "if i buy", "if i used"),
+          "if i buy", "if i used", "buying"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,

@@ -204,7 +204,7 @@ def swap(run: Run) -> Outcome:
     given = run.given("allowance")
     there = "cm" if system_of(given.unit) == "in" else "in"
     exact = shown(given.value, there)
-    run.say("An inch is 2.54 cm, exactly", f"{given.unit} in {there}", given.text, exact)
+    run.say("An inch is 2.54 cm, exactly", "inches × 2.54" if there == "cm" else "centimetres ÷ 2.54", given.text, exact)
     pair = _pair(given.value, there)
     if pair:
         run.say("Patterns print it beside", "the trade's pair", given.text, pair)

@@ -94,7 +94,7 @@ CUP_SIZE = Rule(
         ),
     ),
     answers=("cup", "difference", "choose_by"),
-    headline=("That is a pattern's {cup} ({difference}): {choose_by}.",),
+    headline=("That is a pattern's {cup}, for a difference of {difference}: {choose_by}.",),
     algorithm=_cup,
     source=CUP_SOURCE,
     examples=(

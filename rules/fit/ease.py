@@ -129,7 +129,7 @@ EASE = Rule(
             "verdict",
             "What is published",
             kind=TEXT,
-            label="beside published ease",
+            label="beside what is published",
             says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose"),
         ),
     ),

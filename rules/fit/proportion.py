@@ -115,7 +115,7 @@ def _beside(run: Run) -> Outcome:
     rows = published_shares(landmark, run.get("figure")) if landmark else ()
     if not rows:
         raise Needs("")
-    said = "; ".join(f"{decimal(share * 100, 2)} % of height for {figure} ({source})" for figure, share, source in rows)
+    said = ", ".join(f"{decimal(share * 100, 2)} % for {figure}" for figure, share, _ in rows)
     run.say(f"Published for the height of the {landmark} from the floor", "", "", said)
     return Outcome({"published": said})
 
@@ -222,9 +222,9 @@ PROPORTION_CHECK = Rule(
         ),
     ),
     answers=("share", "published"),
-    headline=("That is {share} of the height; published: {published}.", "That is {share} of the height."),
+    headline=("That is {share} of the height.",),
     algorithm=_beside,
-    source=ARITHMETIC,
+    source=f"{ARITHMETIC}; published shares: {ANTHROPOMETRY}; {CIRCULAR}",
     examples=(
         "my waist is 100 cm from the floor and I am 165 cm tall, what proportion of my height is that -> 60.6 %",
         "proportion of height: knee 18 in from the floor, height 66 in -> 27.3 %",

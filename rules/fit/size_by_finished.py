@@ -109,7 +109,7 @@ SIZE_BY_FINISHED = Rule(
             says=("size", "what size", "which size"),
         ),
         Step("has", "The ease it has", kind=LENGTH, rounding=FINE, label="ease it has"),
-        Step("verdict", "What is published", kind=TEXT, label="beside published ease"),
+        Step("verdict", "What is published", kind=TEXT, label="beside what is published"),
     ),
     answers=("size", "has", "verdict"),
     headline=("Cut {size}: it has {has} of ease.",),

@@ -76,7 +76,7 @@ HAT = Rule(
         EDGE_STITCHES,
         Input("depth", "depth of the hat", LENGTH, says=("deep", "depth", "long", "high", "tall", "length", "height",
                                                          "brim to top", "hat length"), axis="depth",
-              default=tuple(Default(length, f"hat length for {who} (Hat measurement & sizing guide, Posh Patterns)",
+              default=tuple(Default(length, f"hat length for {who} (a published sizing guide)",
                                     when={"wearer": key})
                             for key, length, who in HAT_LENGTHS),
               sane="5 cm..45 cm", practice="7 in..9 in by 1/2 in"),
@@ -109,7 +109,7 @@ HAT = Rule(
                                                                          "round by round", "top")),
         Step("rows", "Multiply the depth by the row tension, less a round for each crown decrease round and a plain "
              "one after it",
-             "if(depth * row_tension > 2 * crown_rounds, depth * row_tension - 2 * crown_rounds, 0 * crown_rounds)",
+             "if(2 * crown_rounds < depth * row_tension, depth * row_tension - 2 * crown_rounds, 0 * crown_rounds)",
              ROWS, rounding=ROW, label="rows before the crown",
              says=("rows to the crown", "rows", "how many rows", "rounds before the crown", "how many rounds")),
     ),
@@ -119,7 +119,7 @@ HAT = Rule(
     algorithm=_crown,
     backwards={"head": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     no_unknown=("edge", "multiple", "depth", "row_tension"),
-    source=COMMON_PRACTICE,
+    source=f"{COMMON_PRACTICE}; hat lengths: Hat measurement & sizing guide, Posh Patterns",
     cautions=(
         Caution("Published hats take off anything from 1 in to 15 % of the head: choose the ease for how stretchy the "
                 "stitch is", when="ease > 0"),

@@ -81,7 +81,6 @@ def _look_up(run: Run) -> Outcome:
     labels = {one.us for one in same if one.us} if into == "us" or system == "mm" else set()
     if len(labels) > 1:
         notes.append(f"The lists call it US {' and US '.join(sorted(labels))}.")
-    notes.append(f"From: {found[0].source}.")
     return Outcome(values, notes=tuple(notes))
 
 

@@ -68,7 +68,7 @@ def _look_up(run: Run) -> Outcome:
     if "x" not in first.value:
         low, high = _ends(first)
         values |= {"low": low, "high": high}
-    notes = [f"From: {first.source}.", *(f"Another list: {_named(row)}, {_text(row)} ({row.source})." for row in others
+    notes = [*(f"Another list: {_named(row)}, {_text(row)} ({row.source})." for row in others
                                          if _text(row) != _text(first))]
     return Outcome(values, notes=tuple(dict.fromkeys(notes)))
 

@@ -88,8 +88,8 @@ ROWS_FOR_A_LENGTH = Rule(
         Input("multiple", "multiple of rows", ROWS, says=(*MULTIPLE_WORDS, "row repeat"), default="1 row",
               because="no row repeat was named",
               sane="1 row..400 row", practice="2 row..12 row by 2 row", usual="1 row..80 row", spoken=True),
-        Input("extra", "extra rows", ROWS, says=("plus", "extra rows", "set-up rows", "setup rows"), default="0 row",
-              because="no extra rows were named", sane="0 row..400 row", spoken=True),
+        Input("extra", "extra rows", ROWS, says=("plus", "extra rows", "set-up rows", "setup rows"),
+              default=Default("0 row", derived=True), sane="0 row..400 row", spoken=True),
     ),
     steps=(
         Step("product", "Multiply the length by the row tension", "length * row_tension", ROWS,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Input, choice
+from ..engine.declare import Default, Input, choice
 from ..engine.kinds import ROW_RATE, STITCH_RATE, STITCHES
 
 SANE_STITCHES = "1 st/10cm..250 st/10cm"
@@ -30,7 +30,7 @@ MULTIPLE = Input(
     sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st", spoken=True,
 )  # fmt: skip
 EDGE_STITCHES = Input(
-    "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default="0 st", because="no edge stitches were named",
+    "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default=Default("0 st", derived=True),
     sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st", spoken=True,
 )  # fmt: skip
 

@@ -238,7 +238,7 @@ def _takes(run: Run) -> Outcome:
         run.say("A cardigan takes 5 % more than a pullover", "", "", run.show_in(low, "yd"))
     yards, metres = (_range(low / factor(unit), high / factor(unit), unit) for unit in ("yd", "m"))
     text = f"{yards} ({metres})"
-    return Outcome({"range": text, "low": low, "high": high}, notes=(f"From: {row.source}.",))
+    return Outcome({"range": text, "low": low, "high": high}, notes=(f"The table is {row.source.removesuffix(', n.d.')}.",))
 
 
 def _range(low: Fraction, high: Fraction, unit: str) -> str:

@@ -94,7 +94,7 @@ def _convert(run: Run) -> Outcome:
 
 def _into_words(system: str) -> str:
     if system in DIRECT:
-        return f"1000 ÷ tex; 1 {system} is {DIRECT[system]} tex"
+        return f"{1000 / DIRECT[system]} ÷ {system}"
     if system in HANKS:
         return f"count × {HANKS[system]} yd × 0.9144 ÷ 453.59237 g"
     return "the length in metres ÷ the weight in grams"
@@ -103,7 +103,7 @@ def _into_words(system: str) -> str:
 def _out_words(system: str) -> str:
     return {"m100": "metres to a gram × 100", "ydlb": "metres to a gram × 453.59237 ÷ 0.9144",
             "Nm": "metres to a gram"}.get(
-        system, f"1000 ÷ metres to a gram, ÷ {DIRECT[system]}" if system in DIRECT
+        system, f"{1000 / DIRECT[system]} ÷ metres to a gram" if system in DIRECT
         else f"yards to the pound ÷ {HANKS.get(system, 1)}"
     )  # fmt: skip
 

@@ -17,7 +17,8 @@ from rules.layplan.problem import Problem, Spot
 from rules.layplan.scales import Conservative
 from rules.layplan.sides import Ways
 
-EFFORT = 5_000_000  # search steps: about 1 s on a desktop machine of the 2020s
+EFFORT = 5_000_000  # search steps
+EFFORT_SECONDS = 1  # which that takes, about, on a desktop machine of the 2020s
 SCALES_MOST = 40  # kinds up to which bounds by conservative scales are tried
 EXACT_MOST = 30  # outlines up to which a proof by search is tried
 EXACT_SHARE = 0.4  # of the effort

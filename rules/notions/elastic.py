@@ -7,6 +7,8 @@ from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import CUT_TAPE
 from .words import how_many
 
+OTHER_ADVICE = "Burda Style; About.com Sewing"
+
 ELASTIC = Rule(
     topic="elastic",
     family="notions",
@@ -29,7 +31,7 @@ ELASTIC = Rule(
             says=("smaller", "less", "shorter", "less than", "reduction", "reduce", "take off", "off",
                 "negative ease", "tighter", "stretch", "stretched", "under"),
             default="=if(width >= 25, 0.08, 0.1)",
-            because="common practice: 8 % off for elastic 25 mm (1 in) or wider, 10 % off for narrower",
+            because="8 % off for elastic 25 mm (1 in) or wider, 10 % off for narrower (common practice)",
             sane="-20 %..60 %", practice="5 %..15 %"),
         Input("share", "share of the body measure", PERCENT,
             says=("of the body", "of the waist", "of waist", "of body", "of the measure", "of the head", "share",
@@ -66,12 +68,11 @@ ELASTIC = Rule(
     ),
     answers=("cut", "total", "in_wear"),
     headline=("Cut the elastic {cut} long.", "Buy {total} of elastic.", "The elastic is {in_wear} in wear."),
-    source=COMMON_PRACTICE,
+    source=f"{COMMON_PRACTICE}; other advice: {OTHER_ADVICE}",
     no_unknown=("number",),
     cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
-    notes=("Published advice differs: firm elastic up to 1 in less than the body, soft elastic 3 to 5 in less (Burda "
-    "Style); 2 to 4 in less "
-           "(About.com Sewing).",),
+    notes=("Published advice differs: one takes firm elastic up to 1 in less than the body and soft elastic 3 to 5 in "
+           "less, another takes 2 to 4 in less.",),
     examples=(
         "elastic for a 28 in waist, 1 in wide -> 27 in",
         "how long do I cut 1 cm elastic for a 42 cm head, 10% less, overlap 2 cm -> 40 cm",

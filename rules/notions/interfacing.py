@@ -45,7 +45,7 @@ INTERFACING = Rule(
     topic="interfacing",
     family="notions",
     says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer",
-        "fusible fleece", "vilene-type interfacing", "how much interfacing", "sew-in interfacing",
+        "fusible fleece", "how much interfacing", "sew-in interfacing",
         "fusible interfacing", ),
     about="How much interfacing to buy for pieces of one size.",
     inputs=(

@@ -7,7 +7,10 @@ from ..engine.kinds import COUNT, LENGTH, MONEY, RATIO
 from ..engine.rounding import COUNT_UP, PENNY, THREAD
 from .words import EACH, WASTE, how_many
 
-FACTORS = "factors credited to Carr and Latham, Technology of Clothing Manufacture, and to Coats"
+FACTORS = (
+    "factors credited to Carr and Latham, Technology of Clothing Manufacture, and to Coats; waste: Coats, and "
+    "American & Efird 2010"
+)
 
 # Stitch class (ISO 4915) and its everyday name -> how it is asked for, and thread for each length of seam.
 STITCHES = {
@@ -52,7 +55,7 @@ THREAD_LENGTH = Rule(
         Input("ratio", "thread to a length of seam", RATIO,
             says=("times", "to 1", "to one", "times the seam", "ratio", "factor", "x the seam", "for each of seam",
                 "per seam"),
-            default=tuple(Default(factor, f"the factor of a {name} seam (Coats; Carr and Latham)",
+            default=tuple(Default(factor, f"the factor of a {name} seam (published)",
                     when={"stitch": name}) for name, (_, factor) in STITCHES.items()), sane="1..60",
             practice="2.5..20 by 1/2"),
         WASTE,
@@ -95,7 +98,7 @@ THREAD_LENGTH = Rule(
     no_unknown=("waste", "ratio", "number", "reel", "each"),
     cautions=(Caution("The factors are for ordinary cloth: they rise with its thickness and with closer stitches",
         "Coats and American & Efird bulletins"),),
-    notes=("Published figures differ for some stitches: Coats' own stitch guide gives 5 for 101 and 5.5 for 304.",),
+    notes=("Published figures differ for some stitches: a thread maker's own guide gives 5 for 101 and 5.5 for 304.",),
     examples=(
         "thread in yards for four seams of 24 in and two of 36 in, lockstitch at 2.5 to one, with 15 percent "
         "waste -> 13 1/2 yd",

@@ -27,5 +27,5 @@ def how_many(name: str, label: str, noun: str, says: tuple[str, ...] = (), one: 
 
 WASTE = Input("waste", "waste", PERCENT,
     says=("waste", "wastage", "extra for waste", "allowance for waste"),
-    default="15 %", because="10 to 15 % is the usual allowance (Coats, and American & Efird 2010)", sane="0 %..200 %",
+    default="15 %", because="10 to 15 % is the usual allowance (two thread makers)", sane="0 %..200 %",
     practice="10 %..20 %", usual="0 %..50 %")

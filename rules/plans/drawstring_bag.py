@@ -107,6 +107,7 @@ DRAWSTRING_BAG_PLAN = plan(
             LENGTHS,
             {"number": "bag.cords", "each_length": "bag.one_cord", "price": "cord_price"},
             buys={"total": Buy("cord")},
+            plain=True,
         ),
         total(),
     ),

@@ -46,7 +46,7 @@ COVER_FROM_PIECES = Rule(
     topic="cover from pieces",
     family="quilting",
     says=("how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
-          "quilt from", "squares make", "patches make", "charm squares", "charm pack", "square bundle",
+          "quilt from", "squares make", "patches make", "charm squares", "square bundle",
           "what size quilt", "make from", "inch squares", "area do they cover"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(

@@ -37,7 +37,7 @@ SCALE_A_BLOCK = Rule(
         SEAM,
     ),
     steps=(
-        Step("percent", "As a percentage, for a copier", "factor", PERCENT, rounding=PERCENT_TENTH, label="scale",
+        Step("percent", "As a percentage, for a copier", "factor", PERCENT, rounding=PERCENT_TENTH, label="scale in percent",
              says=("percentage", "what percentage", "copier", "percent", "scale", "by how much")),
         Step("new_patch", "Scale the finished patch", "patch * factor", rounding=SMALL, label="new patch, finished",
              says=("finished", "finished size", "new finished size", "finish")),

@@ -134,7 +134,7 @@ def test_a_file_that_is_there_is_not_written_over_unless_told(listed: Book, tmp_
 
 
 def test_a_place_that_cannot_be_written_is_said_so(listed: Book, tmp_path: Path) -> None:
-    assert "I cannot write" in listed.refused(f"shopping list to {tmp_path}/none/list.csv")
+    assert "cannot be written" in listed.refused(f"shopping list to {tmp_path}/none/list.csv")
     assert "CSV, Markdown or JSON" in listed.refused(f"shopping list to {tmp_path}/list.xyz")
 
 

@@ -127,3 +127,10 @@ def test_what_cannot_be_is_said(line: str, told: str) -> None:
     made = ask(line)
     assert made.status == "unclear"
     assert made.message.startswith(told)
+
+
+def test_another_file_is_written_over_only_when_that_is_said(tmp_path: Path) -> None:
+    file = tmp_path / "letter.html"
+    file.write_text("<p>My dear Ines", "utf-8")
+    assert ask(f"worksheet 12 of 4 on elastic as html to {file}, replacing it").status == "answered"
+    assert "worksheet 12" in file.read_text("utf-8")

@@ -74,14 +74,14 @@ def test_a_small_cut_up_rectangle_packs_to_its_own_length(seed: int, width: int,
     assert (lay.length, lay.proved) == (Fraction(length, 8), True)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=12, deadline=None)
 @given(seed=SEEDS, width=st.integers(30, 300), length=st.integers(30, 300), may_turn=st.booleans())
 def test_a_large_one_packs_without_overlap_and_near_its_length(
     seed: int, width: int, length: int, may_turn: bool
 ) -> None:
     random = Random(seed)
     sizes = cut_up(random, width, length, most=60)
-    lay = lay_plan(pieces_of(sizes, random, may_turn), Fraction(width, 8), effort=200_000)
+    lay = lay_plan(pieces_of(sizes, random, may_turn), Fraction(width, 8))
     check(lay, len(sizes))
     assert lay.bound <= Fraction(length, 8) <= lay.length <= Fraction(length, 8) * Fraction(3, 2)
 

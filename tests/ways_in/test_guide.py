@@ -17,7 +17,7 @@ def told(line: str, columns: int = 80) -> str | None:
 def test_help_names_each_family_and_topic(line: str) -> None:
     text = told(line)
     assert text is not None
-    assert "  quilting: binding strips\n  fit: ease, elastic\n" in text
+    assert "  quilting: binding strips\n  fit: ease; elastic\n" in text
 
 
 FIT = "elastic: About elastic.\n  elastic for 28 in\nease: About ease.\n  ease for 28 in"

@@ -26,7 +26,8 @@ Working
      strips = binding length ÷ usable fabric width
      = 274 in ÷ 40 in
      = 6.85 strips, up to 7 strips
-Assumed: Usable fabric width 40 in: the usual between selvedges, to be safe.
+Assumed
+  - Usable fabric width 40 in: the usual between selvedges, to be safe.
   To change one, say it in your own figures, such as "usable fabric width
   40 in".
 Mind: Binding cut straight will not go round a curve.
@@ -50,8 +51,9 @@ Working
        fabric width
      = 274 in ÷ 40 in
      = 6.85 strips, up to 7 strips
-Assumed: Usable fabric width 40 in: the
-  usual between selvedges, to be safe.
+Assumed
+  - Usable fabric width 40 in: the usual
+    between selvedges, to be safe.
   To change one, say it in your own
   figures, such as "usable fabric width
   40 in".
@@ -141,10 +143,37 @@ def test_several_of_a_kind_stand_in_a_list() -> None:
     assert "\nMind\n  - One thing.\n  - Another thing.\n" in text
 
 
+def test_one_of_a_kind_stands_on_the_title_s_line_unless_it_has_a_colon_of_its_own() -> None:
+    assert "\nNote: Press first.\n" in full(replace(STRIPS, notes=("Press first.",)))
+    assert "\nNote\n  - Press first: it stretches.\n" in full(replace(STRIPS, notes=("Press first: it stretches.",)))
+
+
+def test_what_comes_to_nothing_is_told_only_when_it_is_the_answer() -> None:
+    none = Result("joins", Fraction(0), "join", "0 joins")
+    assert "0 joins" not in full(replace(STRIPS, results=(*STRIPS.results, none)))
+    assert "Also: joins 0 joins" in full(replace(STRIPS, results=(none, STRIPS.results[0])))
+
+
+def test_a_result_in_words_is_parted_from_its_name() -> None:
+    crown = Result("crown", "k2tog to the end", "text", "k2tog to the end")
+    assert "\n  - crown: k2tog to the end\n" in full(replace(STRIPS, results=(*STRIPS.results, crown)))
+
+
+def test_a_step_begins_with_a_capital_and_says_nothing_twice() -> None:
+    working = (
+        Line("the same at both ends", "part taken off = 8 %", "8 %", "8 %"),
+        Line("four", "corners = 4", "4", "4 triangles"),
+        Line("As cut", "strip = strip", "2 in", "2 in"),
+    )
+    text = full(replace(STRIPS, working=working))
+    assert "  1. The same at both ends.\n     part taken off = 8 %\n  2. Four.\n     corners = 4\n     = 4 triang" in text
+    assert "  3. As cut.\n     = 2 in\n" in text
+
+
 def test_how_a_number_was_taken_and_what_was_not_used_are_said() -> None:
     given = (Value("cloth width", 44, "in", "44", "taken as inches"),)
     text = full(replace(STRIPS, given=given, not_used=("blue", "please")))
-    assert "\nRead: Cloth width 44: taken as inches.\n" in text
+    assert "\nRead\n  - Cloth width 44: taken as inches.\n" in text
     assert "\nNot used: blue; please\n" in text
 
 
