@@ -197,7 +197,8 @@ class Conversation:
         if len(heard.line.values) > 2 and one_of_another(heard.line, heard.line.values):
             topics += self.mind.paired()
         if len(heard.line.values) > 1:
-            topics += self.mind.telling(frozenset(kind for value in heard.line.values for kind in kinds_of(value.main)[:2] if value.main.unit))
+            kinds = frozenset(kind for value in heard.line.values for kind in kinds_of(value.main)[:2] if value.main.unit)
+            topics += self.mind.telling(kinds)
         if len(heard.line.values) >= SHORTEST_LIST:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if len(heard.line.values) == 1 and (unit_asked(heard.line) or rate_asked(heard.line)):
@@ -225,7 +226,8 @@ class Conversation:
         best = self.best(readings, heard.matches)
         if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
-        rivals = [one for one in readings if one is not best and one.score > best.score - _margin(best, one) and len(one.lost) <= len(best.lost)]
+        rivals = [one for one in readings if one is not best and one.score > best.score - _margin(best, one)]
+        rivals = [one for one in rivals if len(one.lost) <= len(best.lost)]
         rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and _as_well_heard(one, best)]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         if self.tried(best, heard).answer.status == "answered":
@@ -282,8 +284,10 @@ class Conversation:
         made = tried.answer
         if made.status == "impossible" and not reading.line.values and not reading.listed:
             return say.lost(self.mind, reading.line, [reading])  # nothing was told that could be impossible
-        if made.status == "answered" and tried.request is not None and made.not_used and any(told := against(reading.rule, tried.request, made)):
-            return say.disagree(reading, *told)
+        if made.status == "answered" and tried.request is not None and made.not_used:
+            told, other = against(reading.rule, tried.request, made)
+            if told:
+                return say.disagree(reading, told, other)
         if made.status == "answered" and (more := unheard(reading, self.mind.lexicon.words)):
             made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)

@@ -54,7 +54,8 @@ def in_unit(rule: Rule, unit: str) -> tuple[str, ...]:
         return (own[0].name,)
     if steps[0].kind is not COUNT or rule.parts:
         return ()
-    lengths = sorted((step for step in steps if step.kind is LENGTH), key=lambda step: not (step.rounding is not None and step.rounding.bought))
+    lengths = [step for step in steps if step.kind is LENGTH]
+    lengths.sort(key=lambda step: not (step.rounding is not None and step.rounding.bought))
     return (lengths[0].name,) if lengths else ()
 
 
@@ -168,7 +169,8 @@ def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
     if not results:
         return 0.0
     if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
-        return COSTS if {"cost", "pay"}.intersection(line.words[match.first : match.last]) and _asks_before(line.words, match.first) else 1.3
+        verb = bool({"cost", "pay"}.intersection(line.words[match.first : match.last]))
+        return COSTS if verb and _asks_before(line.words, match.first) else 1.3
     return 1.0 if match.first == 0 else 0.0
 
 
@@ -208,8 +210,8 @@ def _sought(line: Line, match: Match) -> bool:
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
-    closes = all(word in CLOSING for word in line.words[match.last :]) and line.words[0] == "what" and {after, line.words[match.last - 1]} & {"at", "to"}
-    asking = asking or bool(closes)  # "what do my 5 in squares finish at?"
+    ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
+    asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
     alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 
@@ -263,7 +265,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in CLOSING]
-    if names_topic and not tail and "?" in words[match.last :] and (match.last - match.first > 1 or not line.values) and _beside_none(line, match):
+    phrase = match.last - match.first > 1 or not line.values
+    if names_topic and phrase and not tail and "?" in words[match.last :] and _beside_none(line, match):
         best = max(best, 0.9)  # "casing depth?", "and the change?"
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:

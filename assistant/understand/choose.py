@@ -348,7 +348,8 @@ def _past_what(line: Line, spot: int) -> int:
 def _is_put_into(line: Line) -> bool:
     """Whether a line is nothing but a measure, of something, to be put into a unit: "8 ounces of stuffing in grams"."""
     first = line.values[0].first
-    return _put_directly(line) and _past_what(line, line.values[0].last) > line.values[0].last and all(word in FILLERS for word in line.words[:first])
+    said_of_what = _past_what(line, line.values[0].last) > line.values[0].last
+    return said_of_what and _put_directly(line) and all(word in FILLERS for word in line.words[:first])
 
 
 def _passed_over(reading: Reading, matches: list[Match]) -> float:

@@ -23,7 +23,8 @@ def against(rule: Rule, request: Request, made: Answer) -> tuple[str, str]:
     unused = {name for name in request.given if any(text.startswith(_told(rule, request, name)) for text in made.not_used)}
     for name in request.given if unused else ():
         item = rule.input(name)
-        formulas = [default.value for default in item.defaults if default.derived and default.value.startswith("=")] if item is not None else []
+        defaults = item.defaults if item is not None else ()
+        formulas = [default.value for default in defaults if default.derived and default.value.startswith("=")]
         ignored = sorted({word for formula in formulas for word in _NAME.findall(formula)} & unused)
         if not ignored:
             continue

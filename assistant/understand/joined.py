@@ -60,7 +60,7 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
     link = made[-2] if len(made) > 1 else None
     if _plain_length(measure) and isinstance(before, Measure) and _is_tension(before, measure):
         made[-1] = _over(before, measure)
-    elif (_plain_length(measure) and isinstance(before, Word) and before.lower == "per" and _is_price(link)) or (_plain_length(measure) and isinstance(before, Word) and before.lower == "on" and _is_count(link)):
+    elif _plain_length(measure) and isinstance(before, Word) and _is_rate(link, before.lower):
         assert isinstance(link, Measure)
         made[-2:] = [_over(link, measure)]
     elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _gathered(made):
@@ -117,6 +117,11 @@ def _is_tension(counted: Measure, length: Measure) -> bool:
 
 def _is_price(chunk: Chunk | None) -> bool:
     return isinstance(chunk, Measure) and chunk.per is None and chunk.unit in MONEY
+
+
+def _is_rate(chunk: Chunk | None, link: str) -> bool:
+    """Whether what stands before "per" or "on" is so much or so many of a length."""
+    return (link == "per" and _is_price(chunk)) or (link == "on" and _is_count(chunk))
 
 
 def _is_count(chunk: Chunk | None) -> bool:

@@ -227,7 +227,11 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
 
 def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
     """Values with a word between them that says one is of the other: "3 m of 140 cm", "2 m on 150 wide"."""
-    return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH)
+    return tuple(
+        (index - 1, index)
+        for index in range(1, len(values))
+        if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH
+    )
 
 
 def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:

@@ -14,9 +14,10 @@ from .values import Line, Value, kinds_of, rough_value
 GIVEN = 0.1  # something already said is a little likelier to be changed than something new
 CHANGED = 0.5  # and what was changed last a little more
 NEAR = 0.6  # and what is about as large
+LAST = 0.2  # the last said of what is about as large most of all
 AWAITED = 1.5
 ABOUT_AS_LARGE = (0.4, 2.5)
-ONES_OWN = frozenset(("mine", "my", "i've"))  # "mine is 120 cm wide": not what the pattern said
+ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pattern said
 
 
 def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], changed: frozenset[str]) -> dict[str, float]:
@@ -25,6 +26,8 @@ def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], cha
     if len(line.values) == 1 and not ONES_OWN.intersection(line.words):
         for name in near(rule, request, line.values[0]):
             drawn[name] += NEAR
+        if last := last_near(rule, request, line.values[0]):
+            drawn[last] += LAST
     drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
     return drawn
 
@@ -36,12 +39,19 @@ def near(rule: Rule, request: Request, value: Value) -> list[str]:
     return [name for name, given in request.given.items() if (item := rule.input(name)) and _alike(item, given, value)]
 
 
+def last_near(rule: Rule, request: Request, value: Value) -> str:
+    """The one of these that was said last, when it is no side of a size whose sides could all be meant; "" for none."""
+    alike = near(rule, request, value)
+    sides = {name for group in rule.sizes if all(name in request.given for name in group) for name in group}
+    return alike[-1] if alike and not (len(alike) > 1 and sides.issuperset(alike)) else ""
+
+
 def replaces(rule: Rule, request: Request, line: Line, placed: Mapping[int, str], changed: frozenset[str]) -> bool:
     """Whether the one number of a line, spoken for by nothing, plainly takes the place of one given before."""
     if len(line.values) != 1 or not placed:
         return False
     alike, name = near(rule, request, line.values[0]), next(iter(placed.values()))
-    return name in alike and (len(alike) == 1 or name in changed)
+    return name in alike and (len(alike) == 1 or name in changed or name == last_near(rule, request, line.values[0]))
 
 
 def _alike(item: Input, given: Given, value: Value) -> bool:

@@ -100,7 +100,8 @@ DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
     says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket",
-        "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew", "pockets in a row", "split a pocket", "tool roll",
+        "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew",
+        "pockets in a row", "split a pocket", "tool roll",
         "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(

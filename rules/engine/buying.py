@@ -48,7 +48,8 @@ def with_buying(rule: Rule) -> Rule:
         rule = replace(rule, inputs=(*rule.inputs, SHOP_STEP))
     if rule.input("price") is None and rule.step("cost") is None:
         cost = Step("cost", f"The {bought.shown_label} as bought, at its price", f"rounded({bought.name}) * price * (1 - discount)",
-                    MONEY, rounding=PENNY, says=("cost", "price in all", "pay", "come to", "how much money", "total", "the total", "total cost", "total price"), when=bought.when)  # fmt: skip
+                    MONEY, rounding=PENNY, when=bought.when, says=("cost", "price in all", "pay", "come to", "how much money", "total",
+                    "the total", "total cost", "total price"))  # fmt: skip
         rule = replace(
             rule,
             inputs=(*rule.inputs, PRICE_A_LENGTH, DISCOUNT),

@@ -42,7 +42,8 @@ EXTRA_EACH = Input(
 NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",
-                     "velvet", "velveteen", "corduroy", "needlecord", "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap",
+                     "velvet", "velveteen", "corduroy", "needlecord",
+                     "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap",
                          "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(

@@ -144,7 +144,8 @@ BIAS_YIELD = Rule(
     family="notions",
     says=("bias yield", "bias from a square", "out of a square", "length of bias", "bias comes out", "how much bias",
         "square of fabric", "continuous bias from", "bias out of", "bias binding from a square", "from a square",
-        "fat quarter bias", "square yields", "bias strip from", "from cloth of", "from a piece", "out of a piece", "bias strip it gives", "it gives", "does it give", "bias from", "bias will", "bias can", "bias yards"),
+        "fat quarter bias", "square yields", "bias strip from", "from cloth of", "from a piece", "out of a piece", 
+        "bias strip it gives", "it gives", "does it give", "bias from", "bias will", "bias can", "bias yards"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,

@@ -35,7 +35,8 @@ def _by_the_same_length(values: list[Value]) -> list[Value]:
     if len(rates) != 1:
         return values
     return [
-        replace(value, members=(replace(value.main, per=rates[0]),)) if kinds_of(value.main)[:1] == ("money",) else value for value in values
+        replace(value, members=(replace(value.main, per=rates[0]),)) if kinds_of(value.main)[:1] == ("money",) else value
+        for value in values
     ]
 
 
