@@ -17,6 +17,7 @@ from .understand import follow, say
 from .understand.asked import rate_asked, unit_asked
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import (
+    PLAIN_KINDS,
     CLOSE,
     Reading,
     Tried,
@@ -35,6 +36,7 @@ from .understand.place import ASKING, one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
+from .understand.doubt import against
 from .understand.values import Line, kinds_of, lay_out
 
 LONGEST = 8000
@@ -51,6 +53,8 @@ NEAR = 1.5
 PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 LESS_HEARD_OF_THE_NAMED = 0.3
+HALF_AS_WELL = 0.6
+CLOSE_OF_A_NAME = 0.9
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
 
@@ -186,7 +190,7 @@ class Conversation:
         hint = system_of_line(heard.line) or self.habits.system
         found: list[Reading] = []
         loud = dict(candidates(heard.matches))
-        topics = list(loud)
+        topics, lone = list(loud), set[str]()
         if heard.line.sum is not None:
             topics += self.mind.takers("sum")
         if len(heard.line.values) > 2 and one_of_another(heard.line, heard.line.values):
@@ -197,9 +201,10 @@ class Conversation:
             topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
         if len(heard.line.values) == 1 and (unit_asked(heard.line) or rate_asked(heard.line)):
             topics += self.mind.lone()
+            lone = set(self.mind.lone())
         plain = False
         for topic in dict.fromkeys(topics):
-            if plain and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
+            if plain and topic not in lone and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
                 continue  # the loudest is plainly meant, and this one is far less spoken of
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
@@ -219,8 +224,8 @@ class Conversation:
         best = self.best(readings, heard.matches)
         if best is None or _talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
-        rivals = [one for one in readings if one is not best and one.score > best.score - CLOSE and len(one.lost) <= len(best.lost)]
-        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and coverage(one) >= coverage(best) - LESS_HEARD]
+        rivals = [one for one in readings if one is not best and one.score > best.score - _margin(best, one) and len(one.lost) <= len(best.lost)]
+        rivals = [one for one in rivals if one.topic_score >= best.topic_score - 0.05 and _as_well_heard(one, best)]
         best, *rivals = [one for one in (best, *rivals) if self.tried(one, heard).answer.status != "impossible"] or (best, *rivals)
         if self.tried(best, heard).answer.status == "answered":
             # A rule defers only to one that can do its work here.
@@ -276,6 +281,10 @@ class Conversation:
         made = tried.answer
         if made.status == "answered" and (more := unheard(reading, self.mind.lexicon.words)):
             made = replace(made, not_used=(*made.not_used, *more))
+        if made.status == "answered" and tried.request is not None and made.not_used and any(told := against(reading.rule, tried.request, made)):
+            return say.disagree(reading, *told)
+        if made.status == "answered":
+            made = replace(made, not_used=(*made.not_used, *unheard(reading, self.mind.lexicon.words)))
         return self._keep(tried.request, made)
 
     def _keep(self, request: Request | None, made: Answer) -> Answer:
@@ -312,6 +321,18 @@ def _fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def _as_well_heard(reading: Reading, best: Reading) -> bool:
+    """Whether a reading explains about as much of the line as the best one."""
+    heard, most = coverage(reading), coverage(best)
+    return heard >= most - LESS_HEARD and heard > HALF_AS_WELL * most - 1e-9
+
+
+def _margin(best: Reading, other: Reading) -> float:
+    """How near a rival is: one named by the very same word, and heard in all the same words, is a rival from farther off."""
+    same = other.topic_score == best.topic_score < PLAINLY_NAMED and other.heard == best.heard and not (best.chosen or other.chosen)
+    return CLOSE_OF_A_NAME if same else CLOSE
 
 
 def _named_nearly(reading: Reading, best: Reading) -> bool:
@@ -358,7 +379,8 @@ def plain_enough(reading: Reading, matches: list[Match]) -> bool:
     spoken, placed, telling = reading.placing.spoken, len(reading.placing.spots), evidence(reading, matches)
     if not reading.asked:  # nothing in particular is asked for: every number must be spoken for
         return spoken == placed and telling >= UNASKED_EVIDENCE
-    return 2 * spoken >= placed and telling >= UNNAMED_EVIDENCE
+    by_kind = sum(1 for slots in reading.placing.spots.values() if slots[0].kind not in PLAIN_KINDS)
+    return spoken + by_kind >= placed and telling >= UNNAMED_EVIDENCE
 
 
 def live(rule: Rule, reading: Reading, line: Line) -> Live:

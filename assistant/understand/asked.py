@@ -34,7 +34,14 @@ COUNTED_NEXT = 1.7
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 SUBJECT = 1.9
 COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
+CLOSING = frozenset(("?", ".", "!", "please", "at", "to", "out"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
+
+
+def length_asked(line: Line) -> str:
+    """A unit of length when "what length" is asked, of no thing in particular; "" otherwise."""
+    pairs = zip(line.words, line.words[1:], strict=False)
+    return "m" if ("what", "length") in pairs else ""
 
 
 def in_unit(rule: Rule, unit: str) -> tuple[str, ...]:
@@ -201,6 +208,8 @@ def _sought(line: Line, match: Match) -> bool:
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
     asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    closes = all(word in CLOSING for word in line.words[match.last :]) and line.words[0] == "what" and after in ("at", "to")
+    asking = asking or closes  # "what do my 5 in squares finish at?"
     alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 
@@ -253,9 +262,9 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    tail = [word for word in words[match.last :] if word not in ("?", ".", "please", "!")]
-    if names_topic and not tail and "?" in words[match.last :] and match.last - match.first > 1 and _beside_none(line, match):
-        best = max(best, 0.9)  # "casing depth?"
+    tail = [word for word in words[match.last :] if word not in CLOSING]
+    if names_topic and not tail and "?" in words[match.last :] and (match.last - match.first > 1 or not line.values) and _beside_none(line, match):
+        best = max(best, 0.9)  # "casing depth?", "and the change?"
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")

@@ -11,7 +11,7 @@ from grammar.query import Measure
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, LENGTH, MONEY, PRICE, PRICE_AREA, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
-from rules.engine.units import CURRENCIES, system_of
+from rules.engine.units import CURRENCIES, factor, system_of
 
 from .asked import unit_asked
 from .choose import Reading
@@ -121,6 +121,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
             (stated if slot.stated else given)[name] = one
             if slot.stated:
                 pass
+    _in_units_before(rule, given, earlier)
     for name, keys in reading.chosen.items():
         if len(keys) > 1:
             series.append((name, tuple(Given(key, "text", key.replace("_", " ")) for key in keys)))
@@ -170,6 +171,14 @@ def _word_system(line: Line) -> str:
         if word in ("cm", "centimetre", "metre", "mm", "metric"):
             return "cm"
     return ""
+
+
+def _in_units_before(rule: Rule, given: dict[str, Given], earlier: Request | None) -> None:
+    """A bare number for any kind of measure is in the unit that was said before: "and 60?" after 44 inches."""
+    for name, before in earlier.given.items() if earlier is not None else ():
+        item, now = rule.input(name), given.get(name)
+        if item is not None and item.kind is ANY and now is not None and now.unit == "1" and before.unit not in ("1", "text"):
+            given[name] = Given(now.value * factor(before.unit), before.unit, f"{now.text} {before.unit}", f"read as {before.unit}")
 
 
 def _by_sense(reading: Reading) -> str:

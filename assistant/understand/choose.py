@@ -12,7 +12,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given, Request
 
-from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, in_unit, unit_asked, unknown_count
+from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, in_unit, length_asked, unit_asked, unknown_count
 from .counted import Counted, counts_of
 from .lexicon import Match
 from .place import UNPLACED, Placing, one_of_another, place
@@ -126,7 +126,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
-    reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line)), listed, counts)
+    reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line) or length_asked(line)), listed, counts)
     reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = _score(reading, mine, kept or {}) - _passed_over(reading, matches)
@@ -315,7 +315,7 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
     if reading.topic_score == LONE and reading.rule.lone and not missing:
         if _is_put_into(reading.line):
             reading.topic_score = 1.0
-            score += TOPIC_WEIGHT
+            score += TOPIC_WEIGHT + DIRECT_GAIN
         score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
 

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from grammar.query import Part
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
-from rules.engine.kinds import LENGTH
+from rules.engine.kinds import ANY, LENGTH, MONEY
 from rules.engine.request import Given, Request
 from rules.engine.units import system_of
 from rules.engine.work import answer as work
@@ -19,7 +21,7 @@ from .choose import PLAIN_KINDS, Reading, coverage, read_as
 from .pull import pulls, replaces
 from .say import needs_unit
 from .tokens import FILLERS
-from .values import LENGTHS
+from .values import LENGTHS, Line, kinds_of, lacks_length, rough_value
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -31,6 +33,9 @@ GOES_ON = frozenset(
     ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
 )
 GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
+# How much likelier a lone number stands for one like it, and how near in size that must be.
+ALIKE = 1.2
+NEAR_IN_SIZE = 2.5
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
@@ -50,9 +55,22 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return None, part
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
+    heard = replace(heard, line=_at_the_same_rate(heard.line, request))
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
+
+
+def _at_the_same_rate(line: Line, request: Request) -> Line:
+    """The line with a lone sum of money as a price by the length the last price was by: "and £15?" after £10 a metre."""
+    below = next((one.unit.partition("/")[2] for one in request.given.values() if one.unit.partition("/")[0].isupper()), "")
+    values = line.values
+    if len(values) != 1 or values[0].main.per is not None or kinds_of(values[0].main)[:1] != ("money",) or below not in LENGTHS:
+        return line
+    if any(system_of(one.unit) == "" and one.unit.isupper() for one in request.given.values()):
+        return line  # a sum of money was given too: it may be that
+    value = replace(values[0], members=(replace(values[0].main, per=Part(Fraction(1), below)),))
+    return replace(line, values=[value], at_value=dict.fromkeys(range(value.first, value.last), value))
 
 
 def _asks_why(heard: Heard) -> bool:
@@ -108,14 +126,19 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return None  # "plan a pouch" begins anew
     prefer = pulls(rule, request, heard.line, talk.context.waiting, talk.context.changed)
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
+    alike = "" if reading.placing.spoken else _alike(talk, heard, rule, request)
+    if alike:
+        reading = read_as(rule, heard.line, heard.matches, request.system, request.given, {**prefer, alike: ALIKE})
     if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
             return None, told
     best = talk.best(talk.readings(heard), heard.matches)
-    followed = _follows(talk, heard, reading, request)
+    followed = _follows(talk, heard, reading, request, bool(alike))
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed
+    if followed is not None and not asks(heard) and best.rule.topic != rule.topic and coverage(reading) > coverage(best):
+        return followed  # "add a ten inch pillow tuck" is no pillow: more of the line is heard as a change
     if followed is not None and rule.parts and not asks(heard) and coverage(reading) >= OF_THE_PLAN:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
@@ -134,13 +157,36 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     return followed
 
 
-def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
+def _alike(talk: Conversation, heard: Heard, rule: Rule, request: Request) -> str:
+    """The input that a lone number stands for, in place of what was said before: "and 25 cm?" after a foot of 22 cm.
+
+    It is of one kind with what it replaces, and near it in size; of several such, the one said last is meant. "" for none.
+    """
+    values = [value for value in heard.line.values if not value.soft]
+    if talk.context.waiting or len(values) != 1 or values[0].shape != "one" or heard.line.words[values[0].last : values[0].last + 1] == ["of"]:
+        return ""
+    measure, found = values[0].main, ""
+    grouped = {name for group in rule.sizes for name in group if all(one in request.given for one in group)}
+    for name, given in request.given.items():
+        item = rule.input(name)
+        if item is None or not item.kind.is_number or not isinstance(given.value, int | float | Fraction) or not given.value:
+            continue
+        if item.kind.name not in kinds_of(measure) and item.kind is not ANY:
+            continue
+        unit = given.unit if measure.bare or lacks_length(measure, item.kind) else ""
+        ratio = rough_value(measure, item.kind, unit if unit != "1" else "") / float(given.value)
+        if 1 / NEAR_IN_SIZE <= ratio <= NEAR_IN_SIZE and name not in grouped and (measure.bare is False or item.kind in (LENGTH, ANY) or not found):
+            found = name
+    return found
+
+
+def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request, alike: bool = False) -> Followed:
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
     placed = {number: slots[0].name for number, slots in reading.placing.spots.items()}
     meant = reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)
-    if not meant and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):
+    if not (meant or alike) and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
@@ -197,6 +243,9 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
+    if not reading.asked and "price" in changed.given and changed.given["price"] != request.given.get("price") and changed.asked:
+        cost = tuple(step.name for step in reading.rule.steps if step.kind is MONEY and step.name == "cost")
+        changed = replace(changed, asked=(*cost, *(name for name in changed.asked if name not in cost)))
     return changed, work(reading.rule, changed)
 
 
@@ -229,8 +278,6 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
 
 def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:
     """What is known so far by label: what was given, and what was worked out."""
-    from fractions import Fraction
-
     from rules.engine.units import factor
 
     rule = talk.mind.rules[request.topic]

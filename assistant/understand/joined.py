@@ -159,6 +159,10 @@ def _words(text: str, start: int) -> list[Chunk]:
 
 def _asked_of(made: list[Chunk]) -> bool:
     """Whether what comes next is asked for: "what's that a yard"."""
+    before = made[-1] if made else None
+    priced = any(isinstance(chunk, Measure) and chunk.unit in MONEY and chunk.per is not None for chunk in made)
+    if priced and isinstance(before, Word | Mark) and before.text in ("£", "$", "€", "in"):
+        return True  # "£10 a metre in £ a yard"
     words = [chunk.lower for chunk in made[-3:] if isinstance(chunk, Word)]
     return bool(words) and words[-1] in (*POINTERS, *(f"{ask}s" for ask in ASKS)) and any(word.startswith(ASKS) for word in words)
 

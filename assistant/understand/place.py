@@ -37,6 +37,7 @@ SECOND_VOICE = 0.2  # two words that speak for a place say a little more than on
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+THE = (["the"], ["those"], ["these"], ["my"])
 EITHER = frozenset(("or", "versus", "vs"))
 # How near its words must stand for a number to be taken by an input that is only taken when spoken of.
 BESIDE = 0.9
@@ -175,7 +176,8 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
         found.sort(key=lambda option: -option.score)
         options.append(found[: MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS])
     order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    best = _search(values, options, order, _alternatives(line, values), Pairing(one_of_another(line, values), frozenset(rule.pairs)))
+    pairing = Pairing((*one_of_another(line, values), *_from_to(line, values)), frozenset((*rule.pairs, *rule.spans)))
+    best = _search(values, options, order, _alternatives(line, values), pairing)
     placing = Placing(score=best[0])
     for index, option in best[1].items():
         if option is None:
@@ -200,6 +202,9 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
     return len(values) > 1 and all(value.first in before for value in values)
+    """Whether each number has its role word straight before it ("bust 92 dress 98"): then none is named by what follows."""
+    before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
+    return len(values) > 1 and all(value.first in before for value in values) and not all(value.last in after for value in values)
 
 
 def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
@@ -226,6 +231,15 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
 def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
     """Values with a word between them that says one is of the other: "3 m of 140 cm", "2 m on 150 wide"."""
     return tuple((index - 1, index) for index in range(1, len(values)) if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH)
+
+
+def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
+    """Values said as "from 90 to 70"."""
+    return tuple(
+        (index - 1, index)
+        for index in range(1, len(values))
+        if line.words[values[index - 1].last : values[index].first] == ["to"] and line.words[max(0, values[index - 1].first - 1)] == "from"
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -301,7 +315,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         found += _group_options(rule, line, value, by_name, by_slot, prefer, system_hint)
     if value.shape == "size" or (value.shape == "span" and found):
         return found
-    counted = _counts(rule, line, value)
+    counted = _counts(rule, line, value) and not _names_a_length(line, value, by_slot, by_name)
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
@@ -315,6 +329,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
+        if soft and slot.kind is LENGTH and value.main.bare and line.words[value.first - 1 : value.first] in THE:
+            continue  # "each of the two back pieces" gives no length
         if soft and ((slot.stated and not counted) or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
             continue
         if fit is None or (counted and slot.kind not in COUNTED_KINDS):
@@ -369,6 +385,18 @@ def _counts(rule: Rule, line: Line, value: Value) -> bool:
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
     return line.words[value.last] in _nouns(rule)
+
+
+def _names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:
+    """Whether what follows a number is said of one thing, and names a length: "a 64 repeat" is no number of repeats."""
+    start, end = line.origin[value.last]
+    if value.main.value == 1 or line.text[start:end].lower().endswith("s"):
+        return False
+    return any(
+        mention.first == value.last and not mention.stated
+        for name, mentions in by_slot.items() if name in by_name and by_name[name].kind is LENGTH
+        for mention in mentions
+    )  # fmt: skip
 
 
 def _group_options(rule: Rule, line: Line, value: Value, by_name: dict[str, Slot], by_slot: dict[str, list[Mention]],

@@ -7,12 +7,13 @@ from dataclasses import replace
 from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import LENGTH
+from rules.engine.kinds import COUNT, LENGTH
 from rules.engine.request import Given, Request
 from rules.engine.run import Impossible, Run
 from rules.engine.text import shown
 
 from .choose import Reading
+from .place import Slot
 from .values import Line, Value
 
 # What is said of a measure -> which way it goes, and the axes it may mean, the likeliest first.
@@ -27,6 +28,7 @@ COMPARED: Mapping[str, tuple[int, tuple[str, ...]]] = {
     "higher": (1, ("height",)),
     "lower": (-1, ("height",)),
 }
+MORE: Mapping[str, int] = {"more": 1, "extra": 1, "fewer": -1, "less": -1}
 AXIS_WORD = {"length": "long", "height": "high", "width": "wide", "depth": "deep"}
 
 
@@ -54,7 +56,8 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
     """The changed request with values told by how much added to (or taken from) what they were before."""
     given = dict(changed.given)
     for value in reading.line.values:
-        told, slots = compared(reading.line, value), reading.placing.spots.get(value.number, ())
+        slots = reading.placing.spots.get(value.number, ())
+        told = compared(reading.line, value) or _more(reading.line, value, slots)
         if told is None or len(slots) != 1 or slots[0].name not in given or slots[0].stated:
             continue
         name, one = slots[0].name, given[slots[0].name]
@@ -70,6 +73,14 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
     return replace(changed, given=given)
 
 
+def _more(line: Line, value: Value, slots: tuple[Slot, ...]) -> tuple[int, tuple[str, ...]] | None:
+    """Which way a count of things changes: "one more drop", "2 fewer buttons"."""
+    if len(slots) != 1 or slots[0].kind is not COUNT or not line.words[value.last : value.last + 1]:
+        return None
+    way = MORE.get(line.words[value.last])
+    return (way, ()) if way else None
+
+
 def _word(line: Line, value: Value) -> str:
     start, end = line.origin[value.last]
     return line.text[start:end]
@@ -78,7 +89,7 @@ def _word(line: Line, value: Value) -> str:
 def _before(rule: Rule, earlier: Request, name: str) -> Fraction | None:
     """What an input was before: as given, or as it was assumed; None when it had no number."""
     item = rule.input(name)
-    if not isinstance(item, Input) or item.kind is not LENGTH or item.many:
+    if not isinstance(item, Input) or item.kind not in (LENGTH, COUNT) or item.many:
         return None
     try:
         value = Run(rule, earlier).maybe(name)

@@ -47,6 +47,13 @@ def rivals(mind: Mind, readings: Sequence[Reading]) -> Answer:
                   choices=choices)  # fmt: skip
 
 
+def disagree(reading: Reading, told: str, other: str) -> Answer:
+    """Two things told that do not go together: which holds is asked."""
+    rule = reading.rule
+    text = f"I read {told}, but that does not go with {other}. Say which of them holds and leave the other out"
+    return Answer("unclear", topic=rule.topic, message=f"{text}, such as: {rule.examples[0].partition(' -> ')[0]}")
+
+
 def unplaced(reading: Reading) -> Answer:
     """A number has no place in the rule: never dropped, asked about."""
     texts = ", ".join(value.text for value in reading.lost)

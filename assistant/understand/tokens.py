@@ -103,6 +103,7 @@ FILLERS = frozenset(
 
 # Prepositions: as role words they belong to the number that follows.
 LEADING = frozenset("""nearest from than to of until into at over with by a an the per for""".split())
+LEADING = frozenset("""nearest than from to of until into at over with by a an the per for""".split())
 
 # Fillers between a number and its role word that do not part them.
 LINKS = frozenset(

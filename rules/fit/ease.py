@@ -19,7 +19,7 @@ BODY_MEASURE = Input(
     "body",
     "body measure",
     LENGTH,
-    says=("body", "i measure", "she measures", "i am", "she is", "i'm", "person", "wearer", *PLACE_WORDS),
+    says=("body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer", *PLACE_WORDS),
     ask="What does the body measure there?",
     example="92 cm",
     sane="9 cm..300 cm",

@@ -116,12 +116,13 @@ def other_rate(run: Run) -> Outcome:
         run.get("per")
         given = "in" if system_of(wanted.unit) == "cm" else "cm"
     values = {}
-    if given != "cm" or "per_metre" in run.request.asked:
+    price_unit = run.request.given["price"].unit.partition("/")[2] if "price" in run.request.given else ""
+    if price_unit != "m" and (given != "cm" or "per_metre" in run.request.asked):
         values["per_metre"] = price
         run.say("A yard is 0.9144 m: divide by it", "price a metre = price a yard ÷ 0.9144",
                 f"{shown(price, run.money('money/yd'))} ÷ 0.9144",
                 shown(price, run.money("money/m")))  # fmt: skip
-    if given != "in" or "per_yard" in run.request.asked:
+    if price_unit != "yd" and (given != "in" or "per_yard" in run.request.asked):
         values["per_yard"] = price
         run.say("A yard is 0.9144 m: multiply by it", "price a yard = price a metre × 0.9144",
                 f"{shown(price, run.money('money/m'))} × 0.9144",
