@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,8 +102,7 @@ class Series:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """A word as typed and in lower case; hyphenated words stay one word ("one-way")."""
 
     text: str
@@ -111,8 +111,7 @@ class Word:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(NamedTuple):
     """Punctuation or a sign: , . ; : ? ! ( ) + - × / = and line ends (as "\\n")."""
 
     text: str

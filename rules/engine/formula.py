@@ -49,6 +49,19 @@ def names(node: Node) -> tuple[str, ...]:
     return ()
 
 
+def surely_needed(node: Node) -> tuple[str, ...]:
+    """The names in a formula whose values it needs whatever the others are: those outside the branches of an if()."""
+    if isinstance(node, Call) and node.name == "if":
+        return surely_needed(node.args[0])
+    if isinstance(node, Negate):
+        return surely_needed(node.of)
+    if isinstance(node, Binary):
+        return surely_needed(node.left) + surely_needed(node.right)
+    if isinstance(node, Call):
+        return tuple(name for arg in node.args for name in surely_needed(arg))
+    return names(node)
+
+
 def evaluate(node: Node, get: Get, rounded: Get) -> Any:
     """The value of a formula in base units: a Fraction while it can be, a float once a root or pi enters.
 
