@@ -271,7 +271,7 @@ def _pieces_of_call(node: Call, choices: bool) -> tuple[Pieces, int]:
 class Formula:
     """A formula made ready: its tree, its value as a function (see `worker`), and how it is read (see `pieces`)."""
 
-    __slots__ = ("node", "value", "pieces", "is_choice")
+    __slots__ = ("is_choice", "node", "pieces", "value")
 
     def __init__(self, node: Node) -> None:
         self.node = node

@@ -130,11 +130,13 @@ def _lacks_an_extra(run: Run, name: str) -> bool:
 def _extras_needed(rule: Rule) -> dict[str, tuple[str, ...]]:
     """Step -> the inputs without any value of their own that its formula cannot do without."""
     optional = {item.name for item in rule.inputs if item.extra and not item.defaults}
-    return {
-        step.name: tuple(name for name in surely_needed(read(step.formula if step.words is None else f"if({step.formula}, 1, 0)")) if name in optional)
-        if step.formula else ()
-        for step in rule.steps
-    }  # fmt: skip
+    return {step.name: tuple(name for name in _surely_needed_by(step) if name in optional) for step in rule.steps}
+
+
+def _surely_needed_by(step: Step) -> tuple[str, ...]:
+    """The names a step's formula (a condition, for a step in words) cannot do without."""
+    text = step.formula if step.words is None else f"if({step.formula}, 1, 0)"
+    return surely_needed(read(text)) if step.formula else ()
 
 
 def rule_first(run: Run) -> str:
