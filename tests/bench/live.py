@@ -1,4 +1,4 @@
-"""How long the line under the prompt takes at each key: `python -m tests.bench.live`, by hand. Nothing passes or fails."""
+"""How long the line under the prompt takes at each key, by hand: `python -m tests.bench.live`."""
 
 from __future__ import annotations
 
