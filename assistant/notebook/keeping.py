@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from collections.abc import Mapping
+from fractions import Fraction
 from typing import Any
 
 from rules.engine.answer import Answer, Value
