@@ -315,6 +315,9 @@ class Conversation:
             heard = self.hear(text)
         except TooLong:
             return Live()
+        kept, lacks = self.notebook.reading(heard, self) if self.notebook is not None else ("", ())
+        if kept:
+            return Live(f"notebook: {kept}", missing=lacks)
         readings = self.readings(heard)
         best = self.best(readings, heard.matches)
         if best is None:

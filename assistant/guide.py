@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from . import explain
+from . import explain, ways
 from .notebook import help as notebook
 from .wrap import wrap
 
 if TYPE_CHECKING:
+    from rules.engine.declare import Rule
+
     from .understand.mind import Mind
 
 ASKS_HELP = ("help", "?")
+BESIDES = {
+    "practise": "to learn the sums: explained, derived, step by step, as exercises and worksheets.",
+    "plans": "for whole projects: what to buy, the cut list, the lays, the order of work.",
+    "drawings": "for drawings in a file, such as: draw it to lay.svg.",
+    "notebook": "for what I can keep for you: measures, cloth in hand, projects, lists, habits.",
+}
 ASKS_EXAMPLES = ("examples", "example")
 
 
@@ -19,8 +28,6 @@ def guide(line: str, mind: Mind, columns: int) -> str | None:
     """The reply to `help`, `help TOPIC`, `help FAMILY`, `examples` or `examples TOPIC`; None for any other line."""
     word, _, name = line.strip().rstrip("?!.").partition(" ") if line.strip() != "?" else ("?", "", "")
     name = " ".join(name.split()).lower()
-    if word.lower() in ASKS_HELP and name in notebook.NAMES:
-        return notebook.told(columns)
     if word.lower() in ASKS_HELP:
         return help_on(name, mind, columns) if name else overview(mind, columns)
     if word.lower() in ASKS_EXAMPLES:
@@ -34,22 +41,30 @@ def overview(mind: Mind, columns: int) -> str:
     for family, topics in mind.families().items():
         lines += wrap(f"{family}: {'; '.join(topics)}", columns, "  ", "    ")
     lines += wrap("Type help and a topic or a family for more of it, or examples for questions to try.", columns)
-    lines += wrap("To learn the sums: explain binding, derive circle skirt, step by step (after a question), practise quilting, "
-                  "worksheet of 10 on elastic as HTML to sheet.html.", columns)  # fmt: skip
-    lines += wrap("Type help notebook for what I can keep for you.", columns)
+    for name, what in BESIDES.items():
+        lines += wrap(f"Type help {name} {what}", columns)
     return "\n".join(lines)
 
 
 def help_on(name: str, mind: Mind, columns: int) -> str:
-    """Help on a topic or a family, or the nearest names when it is neither."""
+    """Help on a topic or a family, on the notebook and other ways, or the nearest names when it is none of them."""
+    if name in notebook.NAMES:
+        return ways.told(notebook.OPENING, notebook.SENTENCES, columns)
+    if (way := ways.way(name)) is not None:
+        told = ways.told(way.opening, way.parts, columns)
+        rules = tuple(rule for rule in mind.rules.values() if rule.family in way.names)
+        return "\n".join([told, *_on(rules, columns)])
     rules = explain.found(name, mind.rules)
-    if not rules:
-        return _not_known(name, mind, columns)
+    return "\n".join(_on(rules, columns)) if rules else _not_known(name, mind, columns)
+
+
+def _on(rules: Sequence[Rule], columns: int) -> list[str]:
+    """Help on one rule, or in short on several."""
     lines: list[str] = []
     for line in explain.on_rule(rules[0]) if len(rules) == 1 else explain.on_rules(rules):
         indent = line[: len(line) - len(line.lstrip())]
         lines += wrap(line, columns, indent, indent + "  ")
-    return "\n".join(lines)
+    return lines
 
 
 def examples(name: str, mind: Mind, columns: int) -> str:

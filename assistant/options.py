@@ -18,6 +18,8 @@ answered offline, with the working shown.
   ellwand help [TOPIC]       what can be asked; ellwand examples [TOPIC]
   ellwand explain TOPIC      the sum taught; also derive, step by step and
                              practise TOPIC, worksheet of 10 on TOPIC
+  ellwand help notebook      what can be kept; also help practise, help plans,
+                             help drawings
 
 Options, anywhere before a lone --, which ends them:
   --json             one JSON object for each question, a line each

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from rules.engine.answer import Answer, Line, Missing, Result, Table, Value
 
 MOST_NEXT = 2
+DONE = frozenset("+−×÷(^")  # a formula without any of these works nothing out
 
 
 def full(answer: Answer, columns: int = 80, colour: bool = False, unicode: bool = False) -> str:
@@ -123,9 +124,22 @@ def _working(answer: Answer, columns: int) -> list[str]:
         return []
     row = _row_worked(answer.table, answer.results) if answer.table else ""
     lines = wrap(f"Working for {row}" if row else "Working", columns, "", "  ")
-    for number, line in enumerate(answer.working, 1):
+    for number, line in enumerate(worth_telling(answer), 1):
         lines += _step(number, line, columns)
     return lines
+
+
+def worth_telling(answer: Answer) -> list[Line]:
+    """The steps without those in which nothing is done: a value that only goes by another name, or is said again."""
+    names, told, before = {result.name for result in answer.results}, [], ""
+    for line in answer.working:
+        left, _, right = line.formula.partition(" = ")
+        renamed = right and line.numbers == line.result and right[0].isalpha() and not DONE.intersection(right)
+        again = "=" not in line.formula and not line.numbers and line.result == before != ""
+        if not again and (not renamed or left in names):
+            told.append(line)
+        before = line.result
+    return told
 
 
 def _row_worked(table: Table, results: tuple[Result, ...]) -> str:
@@ -145,7 +159,7 @@ def _step(number: int, line: Line, columns: int) -> list[str]:
     formula = "" if left == right else line.formula  # "strips = strips" tells nothing
     if formula:
         lines += wrap(formula, columns, indent, indent + "  ")
-    if line.numbers not in ("", line.result, right):
+    if line.numbers not in ("", line.result, right) and not line.result.startswith(f"{line.numbers},"):
         lines += wrap(line.numbers, columns, indent + ("= " if formula else ""), indent + "  ")
     if line.result and line.result != right:
         lines += wrap(line.result, columns, indent + "= ", indent + "  ")

@@ -6,8 +6,9 @@ its position in the line as typed, so that whatever is decided later can be poin
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
+from typing import NamedTuple
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +28,7 @@ class Measure:
     sign: "+" or "-" when one was typed before it, else "".
     spelled: written in words ("two"); such a number may belong to a phrase ("two at a time").
     about: "about", "roughly", "~" stood before it.
+    value, unit: of the first part, the value with its sign. bare: whether no unit of any kind was typed.
     """
 
     parts: tuple[Part, ...]
@@ -37,21 +39,16 @@ class Measure:
     sign: str = ""
     spelled: bool = False
     about: bool = False
+    value: Fraction = field(init=False, repr=False, compare=False)
+    unit: str = field(init=False, repr=False, compare=False)
+    bare: bool = field(init=False, repr=False, compare=False)
 
-    @property
-    def value(self) -> Fraction:
-        """The number of the first part, with its sign."""
-        number = self.parts[0].value
-        return -number if self.sign == "-" else number
-
-    @property
-    def unit(self) -> str:
-        return self.parts[0].unit
-
-    @property
-    def bare(self) -> bool:
-        """Whether no unit of any kind was typed."""
-        return self.unit == "" and self.per is None
+    def __post_init__(self) -> None:
+        first = self.parts[0]
+        set_once = object.__setattr__  # the way into a frozen dataclass; these three are asked for hundreds of times a line
+        set_once(self, "value", -first.value if self.sign == "-" else first.value)
+        set_once(self, "unit", first.unit)
+        set_once(self, "bare", first.unit == "" and self.per is None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,8 +98,7 @@ class Series:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """A word as typed and in lower case; hyphenated words stay one word ("one-way")."""
 
     text: str
@@ -111,8 +107,7 @@ class Word:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(NamedTuple):
     """Punctuation or a sign: , . ; : ? ! ( ) + - × / = and line ends (as "\\n")."""
 
     text: str

@@ -12,6 +12,7 @@ import pickle
 import re
 import sys
 from pathlib import Path
+from typing import Any
 
 import lark
 from lark import Lark
@@ -86,7 +87,16 @@ def _built(name: str, vocabulary: Vocabulary, strict: bool) -> Lark:
 def _saved(parser: Lark) -> bytes:
     kept = io.BytesIO()
     parser.save(kept, exclude_options=["import_paths"])
-    return kept.getvalue()
+    return pickle.dumps(_with_plain_names(pickle.loads(kept.getvalue()), {}))
+
+
+def _with_plain_names(saved: Any, names: dict[str, str]) -> Any:
+    """What Lark saved, with each name as one plain string: Lark keeps tokens for names, which are slow to compare."""
+    if isinstance(saved, dict):
+        return {_with_plain_names(key, names): _with_plain_names(value, names) for key, value in saved.items()}
+    if isinstance(saved, list | tuple):
+        return type(saved)(_with_plain_names(each, names) for each in saved)
+    return names.setdefault(str(saved), str(saved)) if isinstance(saved, str) else saved
 
 
 def vocabulary_terminals(vocabulary: Vocabulary) -> str:

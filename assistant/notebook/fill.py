@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 ME = ("my", "me", "myself")
 NEAR = 4  # tokens within which a number typed for a name follows it: "my waist, 70 cm", "my waist measurement is 70 cm"
+NO_ROLE = frozenset(("and", "with", "for", "in", "at", "on", "but", "round", "around", "please", "how", "what"))
 BETWEEN = frozenset((",", ":", "=", "is", "are", "of", "was", "measure", "measures", "measurement", "size", "now"))
 
 
@@ -95,12 +96,18 @@ def _has_number(said: Sequence[Token], first: int, last: int) -> bool:
     before = said[first - 1] if first else None
     if before is not None and before.value is not None:
         return True
-    for token in said[last : last + NEAR]:
-        if token.value is not None:
-            return True
-        if token.lower not in BETWEEN:
+    for place in range(last, min(last + NEAR, len(said))):
+        if said[place].value is not None:
+            return said[place - 1].lower != "," or not _has_word_of_its_own(said, place)
+        if said[place].lower not in BETWEEN:
             return False
     return False
+
+
+def _has_word_of_its_own(said: Sequence[Token], place: int) -> bool:
+    """Whether a number goes with the word after it: "my waist, 2.5 cm wide", but not "my waist, 70 cm, 1 in wide"."""
+    after = said[place + 1].lower if place + 1 < len(said) else ""
+    return after.isalpha() and after not in NO_ROLE
 
 
 def _wanted(

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from assistant.wrap import wrap
-
 NAMES = ("notebook", "the notebook", "my notebook", "keeping")
 SENTENCES: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Measures", ("remember my waist is 66 cm", "Ines's hip is 38 in", "what is my hip?", "forget Ines's hip")),
@@ -53,15 +51,9 @@ SENTENCES: tuple[tuple[str, tuple[str, ...]], ...] = (
         ),
     ),
     ("Habits", ("work in inches", "pounds", "my shop sells by the half metre", "usable width 42 in", "habits")),
+    ("Practice", ("my scores",)),
     ("Taking back", ("undo", "redo", "history of changes")),
 )
 
 
-def told(columns: int) -> str:
-    """The help, in lines of so many columns."""
-    lines = wrap("The notebook keeps what you tell it, in plain sentences such as these:", columns)
-    for title, sentences in SENTENCES:
-        lines += [title]
-        for sentence in sentences:
-            lines += wrap(sentence, columns, "  ", "    ")
-    return "\n".join(lines)
+OPENING = "The notebook keeps what you tell it, in plain sentences such as these:"

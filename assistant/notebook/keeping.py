@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 from typing import Any
 
@@ -14,6 +15,11 @@ from .describe import describe, is_money, key_of, without_article
 from .hearing import Hearing
 from .page import Thing
 from .stash import PRICE, in_words, lost, put_more
+
+
+def keep_known(hearing: Hearing) -> Answer | None:
+    """ "add this to the harbour tote", where a project is called so."""
+    return keep(hearing) if projects.find(hearing.page, hearing.words("project")) else None
 
 
 def keep(hearing: Hearing) -> Answer | None:
@@ -63,7 +69,15 @@ def _keep(hearing: Hearing, project: Thing, made: Answer, called: str) -> tuple[
     for thing, each in taken_plan.prices(made, rule) if rule is not None and planned else ():
         hearing.page.put(PRICE, key_of(thing), {"called": thing, "price": each.body()})
     bought = [f"{one['called']} {one['amount']['text']}" for one in needs]
-    return bought, [f"{one['text']} {one['what']}".strip() for one in pieces]
+    return bought, [_cut_words(one) for one in pieces]
+
+
+def _cut_words(piece: Mapping[str, Any]) -> str:
+    """A piece in words: "7 strips (strip width 2 1/2 in)" for a number of them, "cut width 17 cm" for a size."""
+    what, text = piece["what"], piece["text"]
+    if any(sign.isdigit() for sign in what):
+        return f"{text} ({what})"
+    return f"{what} {text}".strip()
 
 
 def _whole(made: Answer) -> dict[str, Any]:

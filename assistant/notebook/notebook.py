@@ -24,6 +24,12 @@ if TYPE_CHECKING:
 
 POLITE = frozenset(("please", "thanks", "thank", "you", "ok", "okay", ","))
 WELL = ("done", "answered")
+SPEAKS_OF = {
+    "measures": "measure", "stash": "cloth in hand", "tables": "size table", "projects": "project",
+    "keeping": "project", "habits": "habit", "lists": "list", "forget": "forget", "history": "changes",
+    "whole": "all of it",
+}  # fmt: skip
+"""What the acts of a module speak of."""
 
 
 class Notebook:
@@ -97,6 +103,23 @@ class Notebook:
                 return names.of_page(page)
         except Trouble:
             return ()
+
+    def reading(self, heard: Heard, talk: Conversation) -> tuple[str, tuple[str, ...]]:
+        """What a half-typed line would do here, and what it lacks; ("", ()) where it is no sentence of the notebook's.
+
+        A sentence that keeps something is tried on an empty page, so nothing is read or written, and no file looked at.
+        """
+        said, asked = without_politeness(tokens_of(heard.line)), self._unit_asked
+        for pattern, act, keeps in index.likely(said):
+            if "<file>" in pattern or not (keeps or "<" not in pattern):
+                continue  # whether a question is meant for the notebook, only what is kept can tell
+            found = index.meet(pattern, said, heard.line.text)
+            made = self._act(act, found, said, talk, "rehearsing") if found is not None and keeps else None
+            self._unit_asked = asked
+            if made is not None or (found is not None and not keeps):
+                lacks = ("unit",) if made is not None and any(one.name == "unit" for one in made.missing) else ()
+                return SPEAKS_OF.get(act.partition(".")[0], ""), lacks
+        return "", ()
 
     # -- practice -----------------------------------------------------------------------------------------------
 

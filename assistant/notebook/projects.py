@@ -48,6 +48,11 @@ def _go_on(page: Page, project: Thing) -> Answer:
     return reply.done(f"Project {project.body['called']} is in hand again: what you keep now is kept for it.")
 
 
+def finish_known(hearing: Hearing) -> Answer | None:
+    """ "finish harbour tote", where a project is called so."""
+    return finish(hearing) if find(hearing.page, hearing.words("project")) else None
+
+
 def finish(hearing: Hearing) -> Answer | None:
     project = find(hearing.page, hearing.words("project")) if hearing.has("project") else state.current(hearing.page)
     if project is None:
@@ -159,6 +164,11 @@ def _how(one: Thing, here: Thing | None) -> str:
     if one.body["finished"]:
         return " (finished)"
     return " (in hand)" if here is not None and here.name == one.name else ""
+
+
+def tell_known(hearing: Hearing) -> Answer | None:
+    """ "show the harbour tote", which is a sentence to the notebook only when a project is called so."""
+    return tell(hearing) if find(hearing.page, hearing.words("project")) else None
 
 
 def tell(hearing: Hearing) -> Answer | None:

@@ -222,8 +222,8 @@ def enough(hearing: Hearing) -> Answer | None:
     made, value, text = need
     compared = stock.enough(had.value, value, had.unit, thing.body.get("noun", ""))
     spare = shown(abs(compared.spare), had.unit, thing.body.get("noun", ""))
-    verdict = f"Yes, it is enough: {spare} is left over" if compared.enough else f"No, it is {spare} short"
+    verdict = f"Yes, it is enough: {spare} is left over" if compared.enough else f"No, it is not enough: {spare} short"
     head = f"{verdict}. It takes {_both(value, had, text)}, and there is {_amount(thing)}."
     results = [reply.words("enough", "enough" if compared.enough else "not enough"),
-               reply.result("spare", had.with_value(compared.spare)), *made.results]  # fmt: skip
+               reply.result("spare" if compared.enough else "short", had.with_value(abs(compared.spare))), *made.results]  # fmt: skip
     return reply.built_on(made, head, results, [compared.line], thing.body["called"], had)

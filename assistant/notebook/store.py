@@ -15,6 +15,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from datetime import UTC, datetime
 from pathlib import Path
+from weakref import finalize
 
 from .page import Page
 from .schema import APPLICATION, MIGRATIONS
@@ -38,6 +39,7 @@ class Store:
 
     def __init__(self, path: Path, now: Callable[[], str] = _now) -> None:
         self.path, self._now = path, now
+        self._blank: sqlite3.Connection | None = None
 
     def exists(self) -> bool:
         """Whether there is anything to read."""
@@ -62,12 +64,18 @@ class Store:
 
     @contextmanager
     def rehearsing(self, said: str) -> Iterator[Page]:
-        """An empty page that is kept nowhere, to try a sentence on where there is no file yet."""
-        with _closing(sqlite3.connect(":memory:", isolation_level=None)) as empty:
-            _upgrade(empty)
-            page = Page(empty)
-            page.begin(said, self._now())
+        """An empty page that is kept nowhere, to try a sentence on."""
+        if self._blank is None:  # made once: sentences are tried at every key
+            self._blank = sqlite3.connect(":memory:", isolation_level=None, check_same_thread=False)
+            finalize(self, self._blank.close)
+            _upgrade(self._blank)
+        page = Page(self._blank)
+        page.begin(said, self._now())
+        self._blank.execute("BEGIN")
+        try:
             yield page
+        finally:
+            self._blank.execute("ROLLBACK")
 
     @contextmanager
     def writing(self, said: str) -> Iterator[Page]:

@@ -120,11 +120,11 @@ class Lexicon:
         called = self.called.shut() if self.called is not None else None
         return Lexicon({}, self.words, None, self.spellings, self.topics, called, closed)
 
-    def _of(self, word: str) -> Phrases | None:
-        """The phrases that begin with a word."""
-        found = self.phrases.get(word)
-        if found is None and word in self.closed:
-            found = self.phrases[word] = Phrases(*pickle.loads(self.closed.pop(word)))
+    def _opened(self, word: str) -> Phrases | None:
+        """The phrases that begin with a word, if they are still closed."""
+        if word not in self.closed:
+            return None
+        found = self.phrases[word] = Phrases(*pickle.loads(self.closed.pop(word)))
         return found
 
     def match(self, words: list[str], talked_of: str = "") -> list[Match]:
@@ -159,7 +159,7 @@ class Lexicon:
     def _meet(self, words: list[str]) -> list[Match]:
         found = []
         for first, word in enumerate(words):
-            phrases = self._of(word)
+            phrases = self.phrases.get(word) or self._opened(word)
             if phrases is None:
                 continue
             if phrases.longer and first + 1 < len(words):

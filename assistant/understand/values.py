@@ -240,7 +240,8 @@ def base_value(measure: Measure, kind: Kind, bare_unit: str = "") -> tuple[Fract
 
 def _rough(number: Fraction) -> float:
     """A number as a float; one too large for it is without end."""
-    return math.inf if number.numerator.bit_length() > LARGEST_BITS else float(number)
+    above, below = number.as_integer_ratio()
+    return math.inf if above.bit_length() > LARGEST_BITS else above / below
 
 
 def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:

@@ -11,6 +11,7 @@ from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
+from ..engine.text import plural
 from ..layplan.pieces import Lay, Piece
 from .words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
 
@@ -82,7 +83,7 @@ def _interfacing(run: Run) -> Fraction | None:
 def _say_lay(run: Run, lay: Lay) -> None:
     unit = run.unit_of(LENGTH)
     listed = ", ".join(
-        f"{piece.count} {piece.label} {run.show_in(piece.width, unit)} × {run.show_in(piece.length, unit)}"
+        f"{piece.count} {plural(piece.label, piece.count)} {run.show_in(piece.width, unit)} × {run.show_in(piece.length, unit)}"
         for piece in lay.pieces
     )
     sure = "no shorter lay exists" if lay.proved else "the shortest lay found"

@@ -50,7 +50,7 @@ class Line:
     answer, or answered in brief) is never read.
     """
 
-    __slots__ = ("step", "_texts", "_later")
+    __slots__ = ("_later", "_texts", "step")
 
     def __init__(
         self, step: str, formula: str, numbers: str, result: str, later: Callable[[], Texts] | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
-from .declare import Caution
+from .declare import Caution, Rule
 
 if TYPE_CHECKING:
     from .run import Run
@@ -26,15 +26,21 @@ def applies(caution: Caution, mentions: frozenset[str], run: Run | None) -> bool
 
 def cautions_for(run: Run) -> tuple[str, ...]:
     """The cautions of a finished run, each with its source, none twice."""
-    mentions = with_ages(run.request.mentions | frozenset((*run.rule.topic.split(), run.rule.family)))
+    mentions = with_ages(run.request.mentions | _own_words(run.rule))
     met = [caution for caution in (*run.rule.cautions, *_brought_up(mentions)) if applies(caution, mentions, run)]
     return tuple(dict.fromkeys(f"{caution.text.rstrip('.')} ({caution.source})" for caution in met))
 
 
 def _brought_up(mentions: frozenset[str]) -> list[Caution]:
     """The general cautions that some word of a question may bring up, in their own order."""
-    numbers = {number for word in mentions & _by_word().keys() for number in _by_word()[word]}
+    by_word = _by_word()
+    numbers = {number for word in mentions if word in by_word for number in by_word[word]}
     return [_general()[number] for number in sorted(numbers)]
+
+
+@lru_cache(maxsize=1024)
+def _own_words(rule: Rule) -> frozenset[str]:
+    return frozenset((*rule.topic.split(), rule.family))
 
 
 def _general() -> tuple[Caution, ...]:

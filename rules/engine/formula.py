@@ -49,6 +49,19 @@ def names(node: Node) -> tuple[str, ...]:
     return ()
 
 
+def surely_needed(node: Node) -> tuple[str, ...]:
+    """The names in a formula whose values it needs whatever the others are: those outside the branches of an if()."""
+    if isinstance(node, Call) and node.name == "if":
+        return surely_needed(node.args[0])
+    if isinstance(node, Negate):
+        return surely_needed(node.of)
+    if isinstance(node, Binary):
+        return surely_needed(node.left) + surely_needed(node.right)
+    if isinstance(node, Call):
+        return tuple(name for arg in node.args for name in surely_needed(arg))
+    return names(node)
+
+
 def evaluate(node: Node, get: Get, rounded: Get) -> Any:
     """The value of a formula in base units: a Fraction while it can be, a float once a root or pi enters.
 
@@ -258,7 +271,7 @@ def _pieces_of_call(node: Call, choices: bool) -> tuple[Pieces, int]:
 class Formula:
     """A formula made ready: its tree, its value as a function (see `worker`), and how it is read (see `pieces`)."""
 
-    __slots__ = ("node", "value", "pieces", "is_choice")
+    __slots__ = ("is_choice", "node", "pieces", "value")
 
     def __init__(self, node: Node) -> None:
         self.node = node

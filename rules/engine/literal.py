@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import lru_cache
 
+from .text import amount
 from .units import factor, system_of
 
 
@@ -19,6 +20,8 @@ def literal(text: str, system: str = "in") -> tuple[Fraction, str, str]:
 
     >>> literal("1/2 in | 1.2 cm", "cm")
     (Fraction(12, 1), 'cm', '1.2 cm')
+    >>> literal("2 row")[2], literal("1 st")[2]
+    ('2 rows', '1 stitch')
     """
     inch, bar, metric = text.partition("|")
     chosen = (metric if bar and system == "cm" else inch).strip()
@@ -27,9 +30,12 @@ def literal(text: str, system: str = "in") -> tuple[Fraction, str, str]:
     if words and not words[-1][0].isdigit() and words[-1][0] not in "-.":
         unit = words.pop()
     value = number(" ".join(words))
+    base = value * factor(unit)
     if unit == "money" or unit.startswith("money/"):
         chosen = " ".join(words)
-    return value * factor(unit), unit, chosen
+    elif unit in ("st", "row"):
+        chosen = amount(value, unit)
+    return base, unit, chosen
 
 
 @lru_cache(maxsize=2048)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
+from functools import lru_cache
 
 from .declare import Input, Rule
 from .kinds import COUNT, LENGTH, ROWS, STITCHES, Kind
@@ -45,18 +46,24 @@ def number(item: Input, pick: Pick, system: str, coarse: bool = False) -> Given 
     """
     if not item.practice:
         return None
-    ends, _, step_text = item.practice.partition(" by ")
-    low_text, _, high_text = ends.partition("..")
-    low, unit, _ = literal(low_text.strip(), system)
-    high = literal(high_text.strip(), system)[0]
-    step = literal(step_text.strip(), system)[0] if step_text else _step(item.kind, low, high)
-    unit, low, high, step = _into_system(item.kind, system, unit, low, high, step)
+    unit, low, high, step = _range(item.practice, item.kind, system)
     if coarse and item.kind is LENGTH:
         low, step = _coarser(low, high, step, factor("in" if system == "in" else "cm"))
     count = int((high - low) / step) if step else 0
     value = low + step * pick(count + 1)
     text = amount(value / factor(unit), unit) if unit and unit != "1" else shown(value, "1")
     return Given(value, unit or "1", text)
+
+
+@lru_cache(maxsize=2048)
+def _range(practice: str, kind: Kind, system: str) -> tuple[str, Fraction, Fraction, Fraction]:
+    """A declared range in the system's units: (unit, low, high, step)."""
+    ends, _, step_text = practice.partition(" by ")
+    low_text, _, high_text = ends.partition("..")
+    low, unit, _ = literal(low_text.strip(), system)
+    high = literal(high_text.strip(), system)[0]
+    step = literal(step_text.strip(), system)[0] if step_text else _step(kind, low, high)
+    return _into_system(kind, system, unit, low, high, step)
 
 
 def _coarser(low: Fraction, high: Fraction, step: Fraction, unit: Fraction) -> tuple[Fraction, Fraction]:

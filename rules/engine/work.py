@@ -14,7 +14,7 @@ from .answer import Answer, Missing, Result, Value, impossible
 from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
-from .formula import NoAnswer, names, read
+from .formula import NoAnswer, names, read, surely_needed
 from .kinds import ANY, COUNT, LENGTH, TEXT
 from .literal import bounds
 from .request import Amount, Given, Item, Request
@@ -98,6 +98,8 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
     for name in dict.fromkeys((*wanted, *run.rule.answers)):
         step = run.rule.step(name)
         assert step is not None
+        if head is not None and _lacks_an_extra(run, name):
+            continue
         before = run.mark()
         try:
             results.append(result_of(run, step))
@@ -113,6 +115,28 @@ def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
                 raise
             run.back_to(before)  # what could not be worked used nothing and said nothing
     return results, head
+
+
+def _lacks_an_extra(run: Run, name: str) -> bool:
+    """Whether a result hangs on something optional that was not said (a price, a length in hand): it need not be tried."""
+    request = run.request
+    return any(
+        extra not in request.given and extra not in request.usual and extra not in run.values
+        for extra in _extras_needed(run.rule)[name]
+    )
+
+
+@lru_cache(maxsize=512)
+def _extras_needed(rule: Rule) -> dict[str, tuple[str, ...]]:
+    """Step -> the inputs without any value of their own that its formula cannot do without."""
+    optional = {item.name for item in rule.inputs if item.extra and not item.defaults}
+    return {step.name: tuple(name for name in _surely_needed_by(step) if name in optional) for step in rule.steps}
+
+
+def _surely_needed_by(step: Step) -> tuple[str, ...]:
+    """The names a step's formula (a condition, for a step in words) cannot do without."""
+    text = step.formula if step.words is None else f"if({step.formula}, 1, 0)"
+    return surely_needed(read(text)) if step.formula else ()
 
 
 def rule_first(run: Run) -> str:

@@ -26,7 +26,7 @@ HEAVINESS = choice(
     default=(Default("medium", "the middle weight, until said", derived=True),),
 )  # fmt: skip
 NAMED_FULLNESS = choice(
-    "said_fullness", "fullness in words",
+    "said_fullness", "fullness, as said",
     {"half_again": ("half again", "half as much again", "one and a half times"), "double": ("double fullness",
         "doubled", "twice", "twice the fullness",
      "double", "twice as full", "double the edge", "2 to 1", "two to one"), "triple": ("triple fullness", "triple",

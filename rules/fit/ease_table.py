@@ -33,9 +33,9 @@ class Published:
         """The range as words in a unit: "2 to 2 3/4 in", "at least 1 in", "up to 3 in"."""
         ends = [shown(_rounded(literal(end)[0], unit), unit) for end in (self.low, self.high) if end]
         if not self.high:
-            return f"at least {ends[0]}"
+            return f"{ends[0]} at least"
         if not self.low:
-            return f"up to {ends[0]}"
+            return f"{ends[0]} at most"
         return ends[0] if self.low == self.high else f"{ends[0].removesuffix(' ' + unit)} to {ends[1]}"
 
     def side(self, ease: Number) -> str:
@@ -106,6 +106,7 @@ def least_for(place: str) -> Fraction:
 def verdict(ease: Number, place: str, garment: str, unit: str) -> str:
     """What each published row says of an ease, joined; "" where nothing is published for the place and garment."""
     said = [
-        f"{row.side(ease)} the {row.range_text(unit)} of {row.what} ({row.source})" for row in rows_for(place, garment)
+        f"{row.side(ease)} the {row.range_text(unit)} of {row.what} ({row.source})"
+        for row in rows_for(place, garment)
     ]
     return "; ".join(said)

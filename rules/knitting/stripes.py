@@ -10,6 +10,7 @@ from ..engine.kinds import COUNT, LENGTH, MASS, ROWS, STRIPES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import YARN_LENGTH, YARN_WEIGHT
 from ..engine.run import Impossible, Run
+from ..engine.text import amount
 from .words import ROW_TENSION
 
 MOST_COLOURS = 8
@@ -91,8 +92,8 @@ def _stripe(run: Run) -> Outcome:
                 values[f"{kind}_{number}"] = total * counts[colour] / rows
                 labels[f"{kind}_{number}"] = f"yarn in {colour}"
     values["repeats"] = rows / repeat
-    part = "the whole of" if worked == last.rows else f"{worked} rows into"
-    values["ends"] = f"ends with {part} the {last.colour} stripe of {last.rows} rows"
+    part = "the whole of" if worked == last.rows else f"{amount(Fraction(worked), 'row')} into"
+    values["ends"] = f"ends with {part} the {last.colour} stripe of {amount(Fraction(last.rows), 'row')}"
     return Outcome(values, labels=labels)
 
 

@@ -143,3 +143,14 @@ def test_a_follow_up_of_a_filled_question_keeps_what_was_filled(chat: Book) -> N
     chat.told("elastic for my waist")
     made = chat.ask("in inches")
     assert ("66 cm", "your waist, from the notebook") in [(value.text, value.why) for value in made.given]
+
+
+def test_a_number_with_a_word_of_its_own_is_not_the_measure(book: Book) -> None:
+    book.done("remember my waist is 66 cm")
+    assert whence(book, "elastic for my waist, 2.5 cm wide") == [("66 cm", "your waist, from the notebook")]
+    assert book.ask("elastic for my waist, 70 cm, 2.5 cm wide").results[0].text == "67 cm"
+
+
+def test_measures_are_kept_after_a_name_and_a_colon(book: Book) -> None:
+    book.done("remember Ines: waist 72 cm, hips 98 cm, bust 90 cm")
+    assert book.told("what is Ines's hip?").endswith("98 cm.")

@@ -21,7 +21,7 @@ def test_an_answer_is_kept_with_what_it_buys_and_cuts(book: Book) -> None:
     made = book.ask("keep that")
     assert made.headline == f"Kept for lantern quilt: {head}"
     assert made.notes[0] == "On the shopping list: cloth for the binding 1/2 yd."
-    assert made.notes[1].startswith("On the cut list: 7 strips strip width 2 1/2 in")
+    assert made.notes[1] == "On the cut list: 7 strips (strip width 2 1/2 in) and length of binding 274 in."
     story = book.ask("what did I do on the lantern quilt?")
     assert story.results[0].text == f"{STRIPS}: {head}"
 
@@ -169,3 +169,12 @@ def test_a_plan_is_kept_in_one_sentence_with_its_own_cut_list(chat: Book) -> Non
     assert listed.headline.startswith("To buy: 0.6 m of outer cloth")
     assert listed.notes == ("Not in the total, since no price is known: lining.",)
     assert "£5.40" in listed.headline  # 0.6 m at £9
+
+
+def test_an_answer_is_added_to_a_project_shown_and_the_project_finished_by_its_name(chat: Book) -> None:
+    chat.done("start project lantern quilt")
+    chat.told("how many 2 1/2 in binding strips for a 60 x 72 in quilt")
+    chat.done("add this to the lantern quilt")
+    made = chat.ask("show the lantern quilt")
+    assert "Cut 7 strips for the binding" in " ".join(result.text for result in made.results)
+    assert chat.done("finish lantern quilt").startswith("Project lantern quilt is finished")

@@ -84,7 +84,7 @@ def test_enough_for_what_a_question_takes(book: Book) -> None:
     assert made.results[0].value == "enough"
     book.done("use 1 in of it")
     made = book.ask("is my navy linen enough for binding a 60 x 72 in quilt, 40 in usable width?")
-    assert made.headline.startswith("No, it is 0.014 yd short.")
+    assert made.headline.startswith("No, it is not enough: 0.014 yd short.")
     assert made.results[0].value == "not enough"
     assert any(value.why == "from the notebook" for value in made.given)
 
@@ -93,7 +93,7 @@ def test_the_width_in_hand_is_the_width_asked_with(book: Book) -> None:
     book.done("I have 1.5 m of navy linen 140 cm wide")
     made = book.ask("is my navy linen enough for a pattern that says 1.6 m of 150 cm")
     # 1.6 m of 150 cm is 2.4 m^2, which is 1.714 m of 140 cm: 0.214 m short
-    assert made.headline.startswith("No, it is 0.214 m short.")
+    assert made.headline.startswith("No, it is not enough: 0.214 m short.")
 
 
 def test_enough_for_an_amount_said_outright(book: Book) -> None:
@@ -101,7 +101,7 @@ def test_enough_for_an_amount_said_outright(book: Book) -> None:
     assert book.told("is my navy linen enough for a bag that takes 80 cm?").startswith(
         "Yes, it is enough: 0.7 m is left over."
     )
-    assert book.told("do I have enough navy linen for a bag that takes 2 m").startswith("No, it is 0.5 m short.")
+    assert book.told("do I have enough navy linen for a bag that takes 2 m").startswith("No, it is not enough: 0.5 m short.")
 
 
 def test_what_it_should_be_enough_for_must_be_known(book: Book) -> None:

@@ -2,11 +2,17 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from assistant.cli import main
+from assistant.conversation import Conversation
 from assistant.guide import guide
+from assistant.notebook import Notebook
+from assistant.ways import WAYS, Way
 from tests.fakes import FakeMind, room
+from tests.support import mind
 
 
 def told(line: str, columns: int = 80) -> str | None:
@@ -76,3 +82,39 @@ def test_help_works_as_arguments_and_in_a_pipe() -> None:
         assert main(arguments, place.world, place.wake) == 0
         assert place.out == FIT + "\n"
         assert place.conversation.asked == []
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_every_line_of_the_help_on_a_way_works_in_its_order(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, way: Way
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    talk = Conversation(mind(), Notebook(tmp_path / "notebook.db"))
+    for title, lines in way.parts:
+        for line in lines:
+            made = talk.ask(line)
+            assert made.status in ("answered", "done"), f"{title}: {line}: {made.message}"
+            assert made.headline or made.text
+
+
+@pytest.mark.parametrize(
+    ("name", "opening"),
+    [
+        ("practice", "To learn"),
+        ("practise", "To learn"),
+        ("plans", "A plan"),
+        ("drawings", "Lays"),
+        ("notebook", "The note"),
+    ],
+)
+def test_help_is_there_for_what_is_no_sum(name: str, opening: str) -> None:
+    text = told(f"help {name}", 60)
+    assert text is not None
+    assert text.startswith(opening)
+    assert max(map(len, text.splitlines())) <= 60
+    assert f"help {name}" in (told("help") or "") or name == "practice"
+
+
+def test_help_on_plans_lists_every_plan() -> None:
+    text = guide("help plans", mind(), 80) or ""
+    assert all(f"{rule.topic}: " in text for rule in mind().rules.values() if rule.family == "plans")

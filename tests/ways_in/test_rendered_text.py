@@ -163,11 +163,24 @@ def test_a_step_begins_with_a_capital_and_says_nothing_twice() -> None:
     working = (
         Line("the same at both ends", "part taken off = 8 %", "8 %", "8 %"),
         Line("four", "corners = 4", "4", "4 triangles"),
-        Line("As cut", "strip = strip", "2 in", "2 in"),
+        Line("As cut", "strip = strip", "2 1/4 in", "2 1/4 in, up to the next 1/2 in: 2 1/2 in"),
     )
     text = full(replace(STRIPS, working=working))
-    assert "  1. The same at both ends.\n     part taken off = 8 %\n  2. Four.\n     corners = 4\n     = 4 triang" in text
-    assert "  3. As cut.\n     = 2 in\n" in text
+    assert "  1. The same at both ends.\n     part taken off = 8 %\n  2. Four.\n     corners = 4\n" in text
+    assert "     = 4 triangles\n  3. As cut.\n     = 2 1/4 in, up to the next 1/2 in: 2 1/2 in\n" in text
+
+
+def test_a_step_in_which_nothing_is_done_is_left_out() -> None:
+    working = (
+        Line("As at each end", "inset of the first = inset at each end", "1 in", "1 in"),
+        Line("Share it out", "spacing = length ÷ spaces", "18 in ÷ 9", "2 in"),
+        Line("Round it for use", "spacing", "", "2 in"),
+        Line("The binding is as long", "binding length = edge to bind", "274 in", "274 in"),
+    )
+    text = full(replace(STRIPS, working=working))
+    assert "inset" not in text
+    assert "Round it" not in text
+    assert "  1. Share it out.\n     spacing = length ÷ spaces\n     = 18 in ÷ 9\n     = 2 in\n  2. The binding" in text
 
 
 def test_how_a_number_was_taken_and_what_was_not_used_are_said() -> None:
