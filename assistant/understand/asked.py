@@ -318,13 +318,14 @@ def _beside_value(line: Line, match: Match) -> bool:
 def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:
     """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
     words = line.words
+    every: tuple[Input | Step, ...] = (*rule.steps, *rule.inputs)
     for spot in range(len(words) - 1):
         if words[spot] != "how" or spot in line.at_value:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
         measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
-        for declared in (*rule.steps, *rule.inputs):
+        for declared in every:
             gain = 0.0
             if axis and declared.axis == axis:
                 gain = 1.6 if isinstance(declared, Step) else 1.2

@@ -252,7 +252,7 @@ def _any(measure: Measure) -> Given:
 
 def _one(value: Value, slot: Slot, bare: str, line: Line) -> Given:
     if value.shape == "span":
-        low, high = value.members
+        low, _ = value.members
         return Given(_given(low, slot, bare, line).value, low.unit or bare, value.text, f"the lesser of {value.text}")
     return _given(value.main, slot, bare, line)
 

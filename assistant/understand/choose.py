@@ -90,8 +90,12 @@ def candidates(matches: list[Match]) -> list[tuple[str, float]]:
 
 def names_itself(rule: Rule, matches: list[Match]) -> bool:
     """Whether a rule that must be called for is named too, besides the words that call for it ("plan a tote")."""
-    return any(match.entry is not None and match.entry.words not in _calls_of(rule.called) and any(tag.what == "topic" for tag in match.of(rule.topic))
-               for match in matches)  # fmt: skip
+    return any(
+        match.entry is not None
+        and match.entry.words not in _calls_of(rule.called)
+        and any(tag.what == "topic" for tag in match.of(rule.topic))
+        for match in matches
+    )
 
 
 @lru_cache(maxsize=8)
@@ -142,7 +146,9 @@ def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
     """The phrases without those that only ask for a result: in "what square for 250 in" the square is not 250 in."""
     return [
-        match._replace(tags=tuple(tag for tag in match.tags if not (tag.topic == rule.topic and tag.what == "result" and tag.name in asked)))
+        match._replace(
+            tags=tuple(tag for tag in match.tags if not (tag.topic == rule.topic and tag.what == "result" and tag.name in asked))
+        )
         for match in matches
     ]
 
@@ -307,7 +313,8 @@ def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) ->
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
     elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
         reading.topic_score = LONE
-    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots} | set(reading.listed) | set(reading.chosen) | set(kept)
+    filled = {slot.name for slots in reading.placing.spots.values() for slot in slots}
+    filled |= {*reading.listed, *reading.chosen, *kept}
     missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
     for item in missing:
         if item.name not in reading.asked[:1]:

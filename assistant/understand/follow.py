@@ -32,7 +32,9 @@ WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how",
 GOES_ON = frozenset(
     ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
 )
-GOES_ON_PAIRS = frozenset((("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same")))
+GOES_ON_PAIRS = frozenset(
+    (("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same"))
+)
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
@@ -263,5 +265,6 @@ def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[
                 size = factor(result.unit)
             except ValueError:
                 size = Fraction(1)
-            known[result.name] = Given(Fraction(result.value).limit_denominator(10**6) * size, result.unit, result.text, "from the answer before")
+            value = Fraction(result.value).limit_denominator(10**6) * size
+            known[result.name] = Given(value, result.unit, result.text, "from the answer before")
     return known

@@ -137,7 +137,8 @@ def _ends(text: str) -> tuple[float, float] | None:
 @lru_cache(maxsize=512)
 def _nouns(rule: Rule) -> frozenset[str]:
     """What a rule's counts count."""
-    return frozenset(stem(declared.noun) for declared in (*rule.inputs, *rule.steps) if declared.noun)
+    every: tuple[Input | Step, ...] = (*rule.inputs, *rule.steps)
+    return frozenset(stem(declared.noun) for declared in every if declared.noun)
 
 
 def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
@@ -320,7 +321,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
     named = set() if roles_lead else {
         name
         for name, mentions in by_slot.items()
-        if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS) and any(_names(line, value, mention) for mention in mentions)
+        if name in by_name and (not counted or by_name[name].kind in COUNTED_KINDS)
+        and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
     soft, kinds, several = value.soft, kinds_of(value.main), value.shape in ("series", "sweep")

@@ -192,7 +192,7 @@ def _kinds(unit: str, per: str | None) -> tuple[str, ...]:
             return ("price a length",)
         if unit == "":
             return ("price a length", "number a length", "stitch tension", "row tension", "ratio")
-        rate = RATE_KINDS.get(unit)
+        rate = RATE_KINDS.get(unit, "") if unit else ""
         return (rate, "number a length") if unit == "st" else (rate,) if rate else ()  # machine stitches are a number a length
     if per in ("m^2", "yd^2", "cm^2", "in^2"):
         return ("price an area",) if unit in MONEYS or unit == "pound" else ("weight an area",)

@@ -195,7 +195,7 @@ class Run:
     def _check_range(self, item: Input, given: Given) -> None:
         if not isinstance(given.value, Fraction | float):
             return
-        if abs(given.value) > LARGEST:
+        if not -LARGEST <= given.value <= LARGEST:
             raise Impossible(f"{given.text[:40]} is larger than anything in a workroom. {self._say_example(item)}")
         if not item.kind.is_number or item.kind is ANY:
             return
@@ -216,8 +216,9 @@ class Run:
 
     def back_to(self, mark: Mark) -> None:
         """Undo what was worked, said and assumed since a mark; what the rule's algorithm did, once whole, stands."""
-        if self._algorithm_mark is not None and self._algorithm_mark.lines >= mark.lines and not mark.touched >= self._algorithm_mark.touched:
-            mark = self._algorithm_mark
+        done = self._algorithm_mark
+        if done is not None and done.lines >= mark.lines and not mark.touched >= done.touched:
+            mark = done
         del self.lines[mark.lines :], self.assumed[mark.assumed :]
         self.touched = set(mark.touched)
         if self._algorithm_done and self.outcome is None:

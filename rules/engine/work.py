@@ -159,7 +159,8 @@ def result_of(run: Run, step: Step) -> Result:
     lead = run.request.asked[0] if run.request.asked else run.rule.answers[0]
     # "yardage" is of the cloth: the sizes beside it stay in the units of cutting.
     beside = wanted in ("yd", "m") and any(one.rounding is not None and one.rounding.bought for one in run.rule.steps)
-    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not (step.rounding is not None and step.rounding.bought))
+    bought = step.rounding is not None and step.rounding.bought
+    fixed = (step.unit is not None and step.unit[0] == step.unit[1]) or (beside and not bought)
     if wanted and wanted != unit and _fits(wanted, unit, step) and (step.name == lead or not (run.request.asked or fixed)):
         unit = wanted
     rounded = run.round_step(step, exact)
@@ -451,4 +452,5 @@ def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:
     if item.kind is LENGTH:
         there = "cm" if system_of(unit) == "in" else "in"
         other = shown(value, there) if there == "cm" else f"{number_text(round(value / factor('in') * 8) / 8, 'in')} in"
-    return Result(item.label, plain(value / size), name, shown(value, unit, noun), plain(exact / size), shown(exact, unit, noun), other, item.name)
+    text, exact_text = shown(value, unit, noun), shown(exact, unit, noun)
+    return Result(item.label, plain(value / size), name, text, plain(exact / size), exact_text, other, item.name)

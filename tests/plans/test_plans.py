@@ -105,7 +105,7 @@ def test_the_lays_fit_the_cloth_and_hold_the_cut_list(sentence: str) -> None:
 
 @pytest.mark.parametrize(
     ("plan", "title", "question", "keys"),
-    (
+    [
         (TOTE, "Outer bag", "lined tote 35 cm wide, 40 cm high and 10 cm deep", ("panel_width", "panel_height", "corner", "lining_width")),
         (TOTE, "Straps", "strap with a 25 cm drop, ends 13 cm apart, 2.5 cm sewn in at each end, 2.5 cm finished", ("strap", "four")),
         (TOTE, "Lining", "lay plan: 2 panels 46.8 x 47.4 cm on 112 cm cloth", ("cloth",)),
@@ -122,7 +122,7 @@ def test_the_lays_fit_the_cloth_and_hold_the_cut_list(sentence: str) -> None:
         ("plan a hat for a 56 cm head, 22 sts and 30 rows to 10 cm", "Hat", "hat for a 56 cm head, 22 sts and 30 rows to 10 cm, how many stitches", ("stitches", "rows")),
         (PATTERN, "Cloth", "pattern says 2.5 m of 115 cm cloth, mine is 150 cm wide, 5 cm longer over two lengths, how much to buy", ("cloth",)),
         (PATTERN, "Zip", "zip for a 40 cm opening", ("zip_length", "stop")),
-    ),
+    ],
 )  # fmt: skip
 def test_a_part_says_what_the_single_rule_says(plan: str, title: str, question: str, keys: tuple[str, ...]) -> None:
     mine, alone = texts(part(ask(plan), title)), texts(ask(question))
@@ -247,13 +247,13 @@ def test_a_new_plan_or_another_sum_begins_anew() -> None:
 
 @pytest.mark.parametrize(
     ("question", "topic"),
-    (
+    [
         ("tote 14 x 15 x 4 in, panel size", "tote"),
         ("I plan to make a tote 14 in wide, 15 in high and 4 in deep, what size panels", "tote"),
         ("full circle skirt, 66 cm waist, 55 cm long, 150 cm cloth: how much", "circle skirt"),
         ("lay plan: 2 fronts 30 x 70, 1 back 58 x 70 and 2 sleeves 40 x 60 cm on 140 cm cloth", "lay plan"),
         ("cast on for a scarf 30 cm wide and 1.5 m long, 20 sts and 28 rows to 10 cm", "scarf, blanket"),
-    ),
+    ],
 )  # fmt: skip
 def test_a_plain_question_is_no_plan(question: str, topic: str) -> None:
     assert ask(question).topic == topic
