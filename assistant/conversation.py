@@ -55,7 +55,7 @@ PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 LESS_HEARD_OF_THE_NAMED = 0.3
 HALF_AS_WELL = 0.6
-CLOSE_OF_A_NAME = 0.9
+CLOSE_OF_A_NAME = 1.0
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
 
@@ -339,8 +339,13 @@ def _as_well_heard(reading: Reading, best: Reading) -> bool:
 
 def _margin(best: Reading, other: Reading) -> float:
     """How near a rival is: one named by the very same word, and heard in all the same words, is a rival from farther off."""
-    same = other.topic_score == best.topic_score < PLAINLY_NAMED and other.heard == best.heard and not (best.chosen or other.chosen)
-    return CLOSE_OF_A_NAME if same else CLOSE
+    same = other.topic_score == best.topic_score < PLAINLY_NAMED and not (best.chosen or other.chosen)
+    return CLOSE_OF_A_NAME if same and _telling_words(best) == _telling_words(other) else CLOSE
+
+
+def _telling_words(reading: Reading) -> set[int]:
+    """Where the words stand that a reading heard, small ones left out."""
+    return {spot for spot in reading.heard if reading.line.words[spot] not in FILLERS}
 
 
 def _named_nearly(reading: Reading, best: Reading) -> bool:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from grammar.query import Part
 from rules.engine.answer import Answer
+from rules.engine.buying import WIDTHS_OF_CLOTH
 from rules.engine.declare import Rule
 from rules.engine.kinds import LENGTH, MONEY
 from rules.engine.request import Given, Request
@@ -18,7 +19,7 @@ from . import relative, why
 from .asked import unit_asked
 from .build import NeedsUnit, build
 from .choose import PLAIN_KINDS, Reading, coverage, read_as
-from .pull import pulls, replaces
+from .pull import of_cloth, pulls, replaces
 from .say import needs_unit
 from .tokens import FILLERS
 from .values import LENGTHS, Line, kinds_of
@@ -157,6 +158,8 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     """The line as a change to the last request: every number placed, and each of them changing something."""
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
+    if of_cloth(heard.line) and not reading.rule.parts and not any(item.label in WIDTHS_OF_CLOTH for item in reading.rule.inputs):
+        return None  # "out of 70 cm cloth" is no width of a finished piece
     placed = {number: slots[0].name for number, slots in reading.placing.spots.items()}
     meant = reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)
     if not meant and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):

@@ -332,6 +332,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         if (slot.stated and several) or (slot.name in asked_inputs and not slot.stated):
             continue
         fit = _fit(value.main, slot, system_hint)
+        if value.main.bare and slot.kind not in COUNTED_KINDS and line.words[value.last : value.last + 2] in OF_THEM:
+            continue  # "two of them" is a number of things
         if soft and slot.kind is LENGTH and value.main.bare and line.words[value.first - 1 : value.first] in THE:
             continue  # "each of the two back pieces" gives no length
         if soft and ((slot.stated and not counted) or (slot.kind is LENGTH and isinstance(slot.declared, Input) and slot.declared.many)):
@@ -380,6 +382,7 @@ def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:
     return affinity < BESIDE or (slot.kind is LENGTH and value.main.bare)
 
 
+OF_THEM = (["of", "them"], ["of", "those"], ["of", "these"], ["of", "em"])
 # A number is not named by the question that follows it ("£7.50/m how much can I get").
 ASKING = frozenset(("how", "what", "which", "whats"))
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)

@@ -29,7 +29,7 @@ IN_HAND = Input(
           "left on the roll", "on the roll", "own", "i own", "enough", "remnant", "offcut"),
 )  # fmt: skip
 BUYING = (SHOP_STEP.name, PRICE_A_LENGTH.name, DISCOUNT.name, IN_HAND.name)
-WIDTHS_OF_CLOTH = ("fabric width", "width of the cloth", "usable fabric width")
+WIDTHS_OF_CLOTH = ("fabric width", "cloth width", "width of the cloth", "usable fabric width")
 VERDICT = ("enough", "to_spare", "lacking")
 VERDICT_HEADLINES = ("It is {enough}: {to_spare} to spare.", "It is {enough}: {lacking} more is needed.")
 
