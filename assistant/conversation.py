@@ -37,7 +37,7 @@ from .understand.place import ASKING, one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
-from .understand.values import Line, kinds_of, lay_out
+from .understand.values import Line, Value, kinds_of, lay_out
 
 LONGEST = 8000
 MOST_STRANGE = 60
@@ -288,6 +288,8 @@ class Conversation:
             told, other = against(reading.rule, tried.request, made)
             if told:
                 return say.disagree(reading, told, other)
+            if len(idle := _idle(reading, made)) > 1 and reading.topic_score < PLAINLY_NAMED:
+                return say.unplaced(reading, idle)  # a rule hardly named, that has no use for two of the numbers
         if made.status == "answered" and (more := unheard(reading, self.mind.lexicon.words)):
             made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
@@ -341,6 +343,16 @@ def _margin(best: Reading, other: Reading) -> float:
     """How near a rival is: one named by the very same word, and heard in all the same words, is a rival from farther off."""
     same = other.topic_score == best.topic_score < PLAINLY_NAMED and not (best.chosen or other.chosen)
     return CLOSE_OF_A_NAME if same and _telling_words(best) == _telling_words(other) else CLOSE
+
+
+def _idle(reading: Reading, made: Answer) -> list[Value]:
+    """The numbers of a line that were placed and then changed nothing."""
+    idle = []
+    for value in reading.line.values:
+        labels = tuple(getattr(slot.declared, "label", "") or slot.name for slot in reading.placing.spots.get(value.number, ()))
+        if labels and any(text.startswith(labels) for text in made.not_used):
+            idle.append(value)
+    return idle
 
 
 def _telling_words(reading: Reading) -> set[int]:

@@ -14,7 +14,7 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES, Kind
 from rules.engine.literal import bounds
 
 from .lexicon import Match
-from .tokens import LEADING, stem
+from .tokens import FILLERS, LEADING, stem
 from .values import Line, Value, kinds_of, lacks_length, rough_value
 
 UNPLACED = -6.0
@@ -325,6 +325,7 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         and any(_names(line, value, mention) for mention in mentions)
         and (fits := _fit(value.main, by_name[name], system_hint)) is not None and fits > OUT_OF_SENSE + 1
     }  # fmt: skip
+    things = _counts_things(line, value) and all(mention.first != value.last for mentions in by_slot.values() for mention in mentions)
     soft, kinds, several = value.soft, kinds_of(value.main), value.shape in ("series", "sweep")
     for slot in slots:
         if slot.kind.name not in kinds and slot.kind is not ANY:
@@ -344,6 +345,8 @@ def _options(rule: Rule, line: Line, value: Value, slots: list[Slot], by_name: d
         affinity, mention = _affinity(line, value, spoken_by, isinstance(slot.declared, Input) and slot.declared.spoken)
         if named and slot.name not in named and slot.name not in prefer and not _led(line, value, spoken_by):
             continue  # "72 in wide" is no length
+        if slot.kind is LENGTH and things:
+            continue  # "12 napkins" is how many, in a rule that knows of no napkins
         if soft and value.main.bare and value.main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if _unspoken(value, slot, affinity) and slot.name not in prefer and not _made_from(line, value, slot):
@@ -373,6 +376,17 @@ def _led(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
         for mention in mentions
         if mention.last - mention.first > 1
     )  # fmt: skip
+
+
+def _counts_things(line: Line, value: Value) -> bool:
+    """Whether a bare whole number stands before a word in the plural, beside numbers that have their units."""
+    after = line.words[value.last : value.last + 1]
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or not after:
+        return False
+    start, end = line.origin[value.last]
+    word = line.text[start:end].lower()
+    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and not FILLERS.intersection((word, after[0]))
+    return plural and any(not other.main.bare for other in line.values)
 
 
 def _unspoken(value: Value, slot: Slot, affinity: float) -> bool:

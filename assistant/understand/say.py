@@ -11,7 +11,7 @@ from .build import NeedsUnit
 from .choose import Reading
 from .mind import Mind
 from .spelling import closest
-from .values import Line
+from .values import Line, Value
 
 
 def example_of(rule: Rule) -> str:
@@ -54,9 +54,9 @@ def disagree(reading: Reading, told: str, other: str) -> Answer:
     return Answer("unclear", topic=rule.topic, message=f"{text}, such as: {rule.examples[0].partition(' -> ')[0]}")
 
 
-def unplaced(reading: Reading) -> Answer:
-    """A number has no place in the rule: never dropped, asked about."""
-    texts = ", ".join(value.text for value in reading.lost)
+def unplaced(reading: Reading, values: Sequence[Value] = ()) -> Answer:
+    """A number has no place in the rule: never dropped, asked about. values: those, where they are not the lost ones."""
+    texts = ", ".join(value.text for value in values or reading.lost)
     rule = reading.rule
     labels = ", ".join(item.label for item in rule.inputs if item.kind.is_number)
     return Answer("unclear", topic=rule.topic,

@@ -178,6 +178,7 @@ DIVIDE = Rule(
         "{left} is left over.",
     ),
     algorithm=_marks,
+    no_unknown=("total", "parts", "piece"),
     source=ARITHMETIC,
     notes=("No loss in cutting is counted.",),
     examples=(

@@ -40,7 +40,7 @@ def _same(value: Any, unit: str, wanted: dict[str, Any]) -> bool:
 
 def _nouns(unit: str, other: str) -> bool:
     """Two counts' nouns: what is counted is not judged, only that both are counts."""
-    return unit.isalpha() and other.isalpha()
+    return all(name.replace(" ", "").isalpha() for name in (unit, other))
 
 
 def judge(made: Answer, turn: dict[str, Any]) -> tuple[str, str]:
