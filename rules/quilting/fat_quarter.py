@@ -33,7 +33,7 @@ FROM_A_FAT_QUARTER = Rule(
     family="quilting",
     says=("fat quarter", "fat eighth", "fq", "fat quarters", "quarter yard", "long quarter", "from a fat quarter",
           "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard",
-          "half yard", "fat", "can i cut", "can i get", "come out of", "get out of", "can be cut", "squares from",
+          "half yard", "fat", "can i cut", "can i get", "come out of", "get out of", "can be cut",
           "rectangles from", "pieces from"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
