@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from rules.engine.declare import Input, Rule
 from rules.engine.request import Given, Request
+from rules.engine.run import LARGEST
 from rules.engine.units import rough_factor
 
 from .values import Line, Value, kinds_of, rough_value
@@ -76,7 +77,7 @@ def replaces(rule: Rule, request: Request, line: Line, placed: Mapping[int, str]
 
 def _alike(item: Input, given: Given, value: Value) -> bool:
     measure = value.main
-    if not item.kind.is_number or not isinstance(given.value, Fraction | float) or not given.value:
+    if not item.kind.is_number or not isinstance(given.value, Fraction | float) or not 0 < abs(given.value) <= LARGEST:
         return False
     if item.kind.name not in kinds_of(measure):
         return False

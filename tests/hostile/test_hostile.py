@@ -33,6 +33,13 @@ def test_a_hostile_line_does_not_harm_the_conversation(name: str) -> None:
     assert [result.text for result in after.results] == [result.text for result in before.results]
 
 
+@pytest.mark.parametrize("name", LINES)
+@pytest.mark.parametrize("after", ["and 30 in?", "what about 2 at 20 sts", "60"])
+def test_a_hostile_line_can_be_followed_by_anything(name: str, after: str) -> None:
+    *_, made = talk("elastic 1 in wide for a 28 in waist", LINES[name], after)
+    assert made.status in STATUSES
+
+
 @pytest.mark.parametrize(
     "name",
     [
