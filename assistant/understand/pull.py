@@ -77,7 +77,9 @@ def replaces(rule: Rule, request: Request, line: Line, placed: Mapping[int, str]
 
 def _alike(item: Input, given: Given, value: Value) -> bool:
     measure = value.main
-    if not item.kind.is_number or not isinstance(given.value, Fraction | float) or not 0 < abs(given.value) <= LARGEST:
+    if not item.kind.is_number or not isinstance(given.value, Fraction | float):
+        return False
+    if not given.value or not -LARGEST <= given.value <= LARGEST:
         return False
     if item.kind.name not in kinds_of(measure):
         return False
