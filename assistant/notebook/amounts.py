@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Any
 
-from assistant.understand.values import Value, base_value, kinds_of
+from assistant.understand.values import base_value, kinds_of
 from grammar.query import Measure
 from rules.engine.kinds import ALL_KINDS, Kind
 from rules.engine.text import shown
@@ -41,11 +41,6 @@ class Amount:
     def with_value(self, value: Fraction) -> Amount:
         """Another amount of the same kind and unit."""
         return Amount(self.kind, value, self.unit, shown(value, self.unit))
-
-
-def length_of(value: Value, system: str) -> Amount:
-    """A length; a bare number is read in the maker's own units. Raises NoUnit."""
-    return of_measure(value.main, value.text, "length", system)
 
 
 def of_measure(measure: Measure, text: str, wanted: str = "", system: str = "") -> Amount:

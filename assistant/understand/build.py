@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, LENGTH, MONEY, PRICE, PRICE_AREA, Kind
+from rules.engine.kinds import ANY, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, factor, system_of
 
@@ -21,6 +21,7 @@ from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
 YOU_SAID_SO = "you said so"
+UNTYPED = "taken as {}, which was not typed"
 
 
 # Units that may stand apart from their numbers.
@@ -178,7 +179,7 @@ def _in_units_before(rule: Rule, given: dict[str, Given], earlier: Request | Non
     for name, before in earlier.given.items() if earlier is not None else ():
         item, now = rule.input(name), given.get(name)
         if item is not None and item.kind is ANY and now is not None and now.unit == "1" and before.unit not in ("1", "text"):
-            given[name] = Given(now.value * factor(before.unit), before.unit, f"{now.text} {before.unit}", f"read as {before.unit}")
+            given[name] = Given(now.value * factor(before.unit), before.unit, f"{now.text} {before.unit}", UNTYPED.format(before.unit))
 
 
 def _by_sense(reading: Reading) -> str:
@@ -219,7 +220,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:
             raise NeedsUnit(label, measure.text)
-        why = f"read as {use}"
+        why = UNTYPED.format(use)
     value, unit = base_value(measure, kind, use)
     text = measure.text if not use else f"{measure.text} {use}"
     return Given(value, unit or "1", text, why)
@@ -314,8 +315,3 @@ def _say_whence(reading: Reading, given: dict[str, Given]) -> None:
         for slot in reading.placing.spots.get(value.number, ()) if value.why else ():
             if slot.name in given:
                 given[slot.name] = replace(given[slot.name], why=value.why)
-
-
-def money_kind(rule: Rule, name: str) -> bool:
-    declared = rule.input(name)
-    return declared is not None and declared.kind in (MONEY, PRICE, PRICE_AREA)

@@ -246,11 +246,6 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
-def _many(items: tuple[object, ...]) -> bool:
-    """Whether a list holds two or more things."""
-    return len(items) > 1 or any(getattr(item, "count", 1) > 1 for item in items)
-
-
 def _listed(reading: Reading, name: str) -> int:
     """How many things a list input has, none when it was not read; "6 mats 18 x 14 in" are six."""
     given = reading.listed.get(name)

@@ -14,7 +14,7 @@ from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
 from .joined import put_right
-from .tokens import LINKS, NUMBER_WORDS, tokens
+from .tokens import LINKS, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
 MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
@@ -265,7 +265,3 @@ def _bare_above(kind: Kind) -> str:
 def rate_name(above: str, number: Fraction, below: str) -> str:
     """The name of a rate's unit: st/10cm, GBP/m; one that is no unit of its own is given per single unit."""
     return f"{above}/{number.numerator if number.denominator == 1 and number != 1 else ''}{below}"
-
-
-def small_number(word: str) -> bool:
-    return word in NUMBER_WORDS.values()

@@ -24,7 +24,6 @@ class Outcome:
     notes: tuple[str, ...] = ()
     drawing: Drawing | None = None
     table: Table | None = None
-    extra: Mapping[str, Any] = field(default_factory=dict)
     labels: Mapping[str, str] = field(default_factory=dict)
     parts: tuple[tuple[str, Answer], ...] = ()
     assumed: tuple[Value, ...] = ()

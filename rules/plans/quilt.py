@@ -19,7 +19,6 @@ from ..quilting.words import ACROSS, BLOCK, DOWN, SEAM, USABLE_WIDTH
 from ..quilting.yardage import QUILT_YARDAGE
 from .words import PLAN, PRICE_OF_CLOTH, SHOP, like
 
-SIZED = ("across", "down", "block", "sash", "border", "outer", "all_round")
 COUNTED = {"across": ("across", "blocks.across"), "down": ("down", "blocks.down")}
 SASHED, BORDERED = ("sash",), ("border",)
 FROM_SMALL_CUTS: When = {"cloth_from": "fat quarters", "kind": ("plain", "pieced")}
