@@ -29,7 +29,10 @@ BITS = [*f"{_NUMBERS} {_UNITS} {_JOINTS} {_ODD}".split(), *"\n\t\u00a0\u200b"]
 TYPED = st.lists(st.tuples(st.sampled_from(BITS), st.sampled_from(["", " ", "  "])), max_size=14).map(
     lambda bits: "".join(bit + gap for bit, gap in bits)
 )
+# What may stand between two chunks and belong to neither: invisible letters, and a dash (written in any way) that only
+# joins one word to the next.
 INVISIBLE = "\u200b\u200c\u200d\u2060\ufeff\u00ad\u200e\u200f"
+DASHES = "‐‑‒–—―−﹣－-"
 
 
 def check(query: Query) -> None:
@@ -38,15 +41,16 @@ def check(query: Query) -> None:
         assert last <= chunk.start < chunk.end <= len(query.text)
         assert chunk.text == query.text[chunk.start : chunk.end] or len(chunk.text) == 1
         between = query.text[last : chunk.start]
-        assert not re.search(rf"[^\s{INVISIBLE}-]", between), (between, query)
+        assert not re.search(rf"[^\s{INVISIBLE}{DASHES}]", between), (between, query)
         last = chunk.end
-    assert not re.search(rf"[^\s{INVISIBLE}-]", query.text[last:]), query
+    assert not re.search(rf"[^\s{INVISIBLE}{DASHES}]", query.text[last:]), query
 
 
 @settings(max_examples=600, deadline=None)
 @given(TYPED)
 @example("£1 in")
 @example("a half a")
+@example("half-inch–half")
 @example("1 x 2 to 3 and 4")
 def test_nothing_typed_is_lost_however_it_is_put_together(text: str) -> None:
     check(READER.read(text))
