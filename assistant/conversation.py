@@ -15,6 +15,7 @@ from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, say
 from .understand.asked import rate_asked, unit_asked
+from .understand.beside import ASKING
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.choose import (
     CLOSE,
@@ -26,6 +27,7 @@ from .understand.choose import (
     evidence,
     names_itself,
     read_as,
+    reads_list,
     takes_list,
     unheard,
 )
@@ -33,7 +35,7 @@ from .understand.doubt import against
 from .understand.joined import only_the_sum
 from .understand.lexicon import Match
 from .understand.mind import Mind
-from .understand.place import ASKING, one_of_another
+from .understand.place import one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
 from .understand.tokens import FILLERS
@@ -190,29 +192,43 @@ class Conversation:
         """Every likely reading of a line on its own, the best first."""
         hint = system_of_line(heard.line) or self.habits.system
         found: list[Reading] = []
-        loud = dict(candidates(heard.matches))
-        topics, lone = list(loud), set[str]()
-        if heard.line.sum is not None:
-            topics += self.mind.takers("sum")
-        if len(heard.line.values) > 2 and one_of_another(heard.line, heard.line.values):
-            topics += self.mind.paired()
-        if len(heard.line.values) > 1:
-            kinds = frozenset(kind for value in heard.line.values for kind in kinds_of(value.main)[:2] if value.main.unit)
-            topics += self.mind.telling(kinds)
-        if len(heard.line.values) >= SHORTEST_LIST:
-            topics += [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
-        if len(heard.line.values) == 1 and (unit_asked(heard.line) or rate_asked(heard.line)):
-            topics += self.mind.lone()
-            lone = set(self.mind.lone())
-        plain = False
-        for topic in dict.fromkeys(topics):
-            if plain and topic not in lone and loud.get(topic, 0.0) < QUIETER * loud[found[0].rule.topic]:
-                continue  # the loudest is plainly meant, and this one is far less spoken of
+
+        def read(topic: str) -> None:
             rule = self.mind.rules[topic]
             found.append(read_as(rule, heard.line, heard.matches, hint or rule.home))
-            plain = plain or (len(found) == 1 and topic in loud and _plain(found[0]))
+
+        loud = candidates(heard.matches)
+        plain, loudest = False, loud[0][1] if loud else 0.0
+        for topic, strength in loud:
+            if plain and strength < QUIETER * loudest:
+                break  # the loudest is plainly meant, and what follows is far less spoken of
+            read(topic)
+            plain = plain or (len(found) == 1 and _plain(found[0]))
+        named = {topic for topic, _ in loud}
+        for topic in dict.fromkeys((*self._lone(heard.line), *(() if plain else self._told_by_kind(heard)))):
+            if topic not in named:
+                read(topic)
         found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
         return self._called(heard, found)
+
+    def _lone(self, line: Line) -> tuple[str, ...]:
+        """The topics that need no more than one measure and the unit to put it into, where a line says just that."""
+        return self.mind.lone() if len(line.values) == 1 and (unit_asked(line) or rate_asked(line)) else ()
+
+    def _told_by_kind(self, heard: Heard) -> list[str]:
+        """The topics that a line speaks of by the kinds of its numbers, whatever its words."""
+        line, topics = heard.line, list[str]()
+        if line.sum is not None:
+            topics += self.mind.takers("sum")
+        if len(line.values) > 2 and one_of_another(line, line.values):
+            topics += self.mind.paired()
+        if len(line.values) > 1:
+            kinds = frozenset(kind for value in line.values for kind in kinds_of(value.main)[:2] if value.main.unit)
+            topics += self.mind.telling(kinds)
+        if len(line.values) >= SHORTEST_LIST:
+            lists = [topic for kind in sorted(PLAIN) for topic in self.mind.takers(kind)]
+            topics += [topic for topic in lists if reads_list(self.mind.rules[topic], line, heard.matches)]
+        return topics
 
     def _called(self, heard: Heard, found: list[Reading]) -> list[Reading]:
         """The readings; only those of what is called for by name ("plan a tote"), when it is."""

@@ -16,7 +16,8 @@ from rules.engine.units import CURRENCIES, factor, system_of
 from .asked import unit_asked
 from .choose import Reading
 from .counted import Counted
-from .place import Slot, in_sense
+from .fitting import in_sense, rate_parts
+from .slots import Slot
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
@@ -101,7 +102,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         if slots is None:
             continue
         if len(slots) > 1:
-            measures = value.members if value.shape in ("size", "span") else _parts(value.main)
+            measures = value.members if value.shape in ("size", "span") else rate_parts(value.main)
             for slot, measure in zip(slots, measures, strict=True):
                 given[slot.name] = _given(measure, slot, bare, line)
         else:
@@ -200,13 +201,6 @@ def _largest(line: Line) -> bool | None:
     if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:
         return False
     return None
-
-
-def _parts(measure: Measure) -> tuple[Measure, Measure]:
-    from .place import _rate_parts
-
-    above, below = _rate_parts(measure)
-    return above, below
 
 
 def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:

@@ -15,7 +15,8 @@ from rules.engine.request import Given, Request
 from .asked import LEAD, UNITS_ASKED, asked_for, could_be_unknown, in_unit, length_asked, unit_asked, unknown_count
 from .counted import Counted, counts_of
 from .lexicon import Match
-from .place import UNPLACED, Placing, one_of_another, place
+from .options import UNPLACED
+from .place import Placing, one_of_another, place
 from .readers import PLAIN, reader_of
 from .tokens import FILLERS, tokens
 from .values import Line, Value
@@ -106,8 +107,7 @@ def _calls_of(called: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
-    mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
-    mine = _longest(mine, line.at_value)
+    mine = _of_rule(rule, line, matches)
     options, chosen = _options(rule, line, mine)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
@@ -246,9 +246,8 @@ def _states(placing: Placing) -> bool:
     return any(slot.stated for slots in placing.spots.values() for slot in slots)
 
 
-def _listed(reading: Reading, name: str) -> int:
-    """How many things a list input has, none when it was not read; "6 mats 18 x 14 in" are six."""
-    given = reading.listed.get(name)
+def _things(given: Given | None) -> int:
+    """How many things a list has, none when it was not read; "6 mats 18 x 14 in" are six."""
     if given is None or not isinstance(given.value, Sized) or isinstance(given.value, str):
         return 0
     counts = [getattr(entry, "count", 1) for entry in given.value] if isinstance(given.value, tuple) else []
@@ -278,7 +277,22 @@ def _told_in_pairs(reading: Reading) -> bool:
 
 def takes_list(reading: Reading) -> bool:
     """Whether it takes a list that tells by itself what it is for: the lines of a bill, the pieces of a lay."""
-    return any(item.kind.name in PLAIN and _listed(reading, item.name) > 1 for item in reading.rule.inputs)
+    return any(item.kind.name in PLAIN and _things(reading.listed.get(item.name)) > 1 for item in reading.rule.inputs)
+
+
+def reads_list(rule: Rule, line: Line, matches: list[Match]) -> bool:
+    """Whether a line holds a list of several things of the kind that a rule takes."""
+    for item in rule.inputs:
+        reader = reader_of(item.kind.name) if item.kind.name in PLAIN else None
+        if reader is not None and _things(reader(item, line, line.values, _of_rule(rule, line, matches))[0]) > 1:
+            return True
+    return False
+
+
+def _of_rule(rule: Rule, line: Line, matches: list[Match]) -> list[Match]:
+    """The phrases that mean something to a rule, the longest where one lies in another."""
+    mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
+    return _longest(mine, line.at_value)
 
 
 def _score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:

@@ -13,7 +13,7 @@ from rules.engine.run import Impossible, Run
 from rules.engine.text import shown
 
 from .choose import Reading
-from .place import Slot
+from .slots import Slot
 from .values import Line, Value
 
 # What is said of a measure -> which way it goes, and the axes it may mean, the likeliest first.

@@ -50,7 +50,8 @@ class Value:
     """One number, or several that belong together, and where it stands among the words.
 
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
-    why: where it comes from, when it was not typed.
+    why: where it comes from, when it was not typed. main: the first of the members.
+    soft: a number word that may be no number at all ("one of the pieces", "what is that a metre").
     """
 
     shape: str
@@ -63,15 +64,13 @@ class Value:
     alternatives: bool = False
     number: int = 0
     why: str = ""
+    main: Measure = field(init=False)
+    soft: bool = field(init=False)
 
-    @property
-    def main(self) -> Measure:
-        return self.members[0]
-
-    @property
-    def soft(self) -> bool:
-        """A number word that may be no number at all ("one of the pieces", "what is that a metre")."""
-        return self.shape == "one" and self.main.spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
+    def __post_init__(self) -> None:
+        self.main = self.members[0]
+        spelled = self.shape == "one" and self.main.spelled
+        self.soft = spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
 STOPS = frozenset((",", ";", ".", "?", "!", "\n", "and"))

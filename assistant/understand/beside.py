@@ -1,0 +1,123 @@
+"""What the words beside a number say of it: which place they speak for, and how strongly."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from rules.engine.buying import IN_HAND
+from rules.engine.declare import Rule
+from rules.engine.kinds import LENGTH
+
+from .slots import Mention, Slot, nouns_of
+from .tokens import FILLERS, LEADING
+from .values import Line, Value
+
+# How near its words must stand for a number to be taken by an input that is only taken when spoken of.
+BESIDE = 0.9
+# How much less the words past "of 140 cm" say of the length before it.
+PAST_ITS_WIDTH = 0.8
+SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
+AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
+# These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+# A number is not named by the question that follows it ("£7.50/m how much can I get").
+ASKING = frozenset(("how", "what", "which", "whats"))
+
+
+def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: bool = False) -> tuple[float, int]:
+    """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot.
+
+    spoken: the slot is only taken when spoken of, so that words farther on are heard too ("1 m of 140 cm fabric enough").
+    """
+    best, second, who = 0.0, 0.0, -1
+    after = _past_its_width(line, value) if spoken else 0
+    for mention in mentions:
+        if value.first < mention.first and mention.last < value.last:
+            near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
+        elif mention.first <= value.first < mention.last:
+            near = 2.5  # the number stands inside the phrase ("2 at each end")
+        elif mention.first >= value.last:
+            if mention.leads:
+                continue
+            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            if line.stops(value.last, mention.first) or not ASKING.isdisjoint(line.words[value.last : mention.first]):
+                near -= AFTER_STOP  # nor does a word of the question that follows it
+            if after and mention.first >= after:
+                near = max(near, 3.0 - PAST_ITS_WIDTH - line.crossing(after, mention.first) * 1.1)
+        else:
+            near = 2.8 - line.crossing(mention.last, value.first)
+        near *= 0.55 + 0.45 * min(1.5, mention.weight)
+        if near > best:
+            best, second, who = near, best, mention.number
+        else:
+            second = max(second, near)
+    return best + SECOND_VOICE * second, who
+
+
+def _past_its_width(line: Line, value: Value) -> int:
+    """The place after "of 140 cm" behind a length, from where words still speak of it ("1 m of 140 cm enough"); 0 for none."""
+    if line.words[value.last : value.last + 1] == ["of"] and value.last + 1 in line.at_value:
+        return line.at_value[value.last + 1].last
+    return 0
+
+
+def names_it(line: Line, mention: Mention) -> bool:
+    """Whether a role word that stands straight after a value is not the next one's."""
+    if mention.leads:
+        return False
+    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
+        return False
+    return line.words[mention.first] not in ASKING
+
+
+def leads_to(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
+    """Whether a phrase of several words leads straight to a number ("meant for someone 168 cm tall", "up to a 15 in block")."""
+    followed = not AFTER_ITS_NUMBER.isdisjoint(line.words[value.last : value.last + 1])  # "inverted pleat 6.5 cm deep"
+    start = value.first - (line.words[value.first - 1] in ("a", "an") if value.first else 0)
+    return any(
+        mention.last in (start, value.first) and not mention.stated
+        and not (followed and LEADING.isdisjoint(line.words[mention.first : mention.last]))
+        for mention in mentions
+        if mention.last - mention.first > 1
+    )  # fmt: skip
+
+
+def counts_things(line: Line, value: Value) -> bool:
+    """Whether a bare whole number stands before a word in the plural, beside numbers that have their units."""
+    after = line.words[value.last : value.last + 1]
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or not after:
+        return False
+    start, end = line.origin[value.last]
+    word = line.text[start:end].lower()
+    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and not FILLERS.intersection((word, after[0]))
+    return plural and any(not other.main.bare for other in line.values)
+
+
+def counts_its_noun(rule: Rule, line: Line, value: Value) -> bool:
+    """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
+    if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
+        return False
+    return line.words[value.last] in nouns_of(rule)
+
+
+def names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:
+    """Whether what follows a number is said of one thing, and names a length: "a 64 repeat" is no number of repeats."""
+    start, end = line.origin[value.last]
+    if value.main.value == 1 or line.text[start:end].lower().endswith("s"):
+        return False
+    return any(
+        mention.first == value.last and not mention.stated
+        for name, mentions in by_slot.items() if name in by_name and by_name[name].kind is LENGTH
+        for mention in mentions
+    )  # fmt: skip
+
+
+def made_from(line: Line, value: Value, slot: Slot) -> bool:
+    """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm", "will 2 m do"."""
+    if slot.name != IN_HAND.name:
+        return False
+    if line.words[value.first - 1 : value.first] == ["will"] and line.words[value.last : value.last + 1] == ["do"]:
+        return True
+    if not _past_its_width(line, value):
+        return False
+    return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]

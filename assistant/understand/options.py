@@ -1,0 +1,168 @@
+"""The ways in which one number can be placed in a rule, each with how good it is."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from rules.engine.declare import Input, Rule
+from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES
+
+from .beside import BESIDE, affinity_of, counts_its_noun, counts_things, leads_to, made_from, names_a_length, names_it
+from .fitting import OUT_OF_SENSE, Fitting, rate_parts
+from .slots import Mention, Slot
+from .values import Line, Value, lacks_length
+
+UNPLACED = -6.0
+LATER = 0.03
+IN_ORDER = 0.001  # other things being equal, numbers are said in the order of their places
+STATED_COST = 1.6
+# When an input is asked for, some result must have been told.
+STATED_COST_BACKWARDS = 0.8
+UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
+THE = frozenset(("the", "those", "these", "my"))
+OF_THEM = frozenset(("them", "those", "these", "em"))
+GROUPED = ("size", "span")
+SEVERAL = ("series", "sweep")
+COUNTED_KINDS = (COUNT, STITCHES, ROWS)
+
+
+class Option(NamedTuple):
+    """One way to place a value: the slots it fills, how good that is, and the mention that speaks for it.
+
+    spoken: a word beside the value speaks for these slots plainly. names: the places it takes up; a list has room for more.
+    """
+
+    slots: tuple[Slot, ...]
+    score: float
+    names: frozenset[str]
+    mention: int = -1
+    spoken: bool = False
+
+
+@dataclass(slots=True)
+class Places:
+    """The places of a rule, and what a line says of them.
+
+    by_slot: the mentions of each place. asked_inputs: inputs that are asked for, and so not told. hint: the system of
+    the line's measures. prefer: places that a value is likelier to be for. roles_lead: each number has its word before it.
+    """
+
+    rule: Rule
+    line: Line
+    slots: Sequence[Slot]
+    by_name: Mapping[str, Slot]
+    by_slot: Mapping[str, list[Mention]]
+    asked_inputs: frozenset[str]
+    hint: str
+    prefer: Mapping[str, float]
+    roles_lead: bool
+
+
+def options_of(places: Places, value: Value) -> list[Option]:
+    """Every way to place a value, the best first."""
+    found: list[Option] = []
+    if value.shape in GROUPED or value.main.per is not None:
+        found = _of_groups(places, value)
+    if not (value.shape == "size" or (value.shape == "span" and found)):
+        found += _of_slots(places, value)
+    found.sort(key=lambda option: -option.score)
+    return found
+
+
+def _of_slots(places: Places, value: Value) -> list[Option]:
+    """The single places a value can go to."""
+    line, by_slot, main, soft = places.line, places.by_slot, value.main, value.soft
+    bare, backwards = main.bare, bool(places.asked_inputs)
+    fitting = Fitting(main, places.hint)
+    counted = counts_its_noun(places.rule, line, value) and not names_a_length(line, value, places.by_slot, places.by_name)
+    only_counts = counted or (bare and _of_them(line, value))
+    named = set() if places.roles_lead else _named(places, value, fitting, counted)
+    no_length = counts_things(line, value) and all(
+        mention.first != value.last for mentions in by_slot.values() for mention in mentions
+    )  # "12 napkins" is how many, in a rule that knows of no napkins
+    if soft and bare and value.first and line.words[value.first - 1] in THE:
+        no_length = True  # "each of the two back pieces" gives no length
+    several = value.shape in SEVERAL
+    found = []
+    for slot in places.slots:
+        kind, declared = slot.kind, slot.declared
+        if kind.name not in fitting.kinds and kind is not ANY:
+            continue
+        is_length, is_input = kind is LENGTH, not slot.stated
+        if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
+            continue
+        if slot.name in places.asked_inputs if is_input else several or (soft and not counted):
+            continue
+        if soft and is_length and is_input and slot.many:
+            continue
+        fit = fitting.of(slot)
+        if fit is None:
+            continue
+        affinity, mention = 0.0, -1
+        spoken_by = by_slot.get(slot.name)
+        if spoken_by and places.roles_lead:
+            spoken_by = [one for one in spoken_by if one.first < value.last]
+        if spoken_by:
+            affinity, mention = affinity_of(line, value, spoken_by, slot.spoken)
+        drawn = places.prefer.get(slot.name)
+        if named and slot.name not in named and drawn is None and not (spoken_by and leads_to(line, value, spoken_by)):
+            continue  # "72 in wide" is no length
+        if soft and bare and main.value == 1 and affinity < BESIDE:
+            continue  # "each one 6 cm" and "in one piece" give no number
+        if slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare)) and not made_from(line, value, slot):
+            continue
+        if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind):
+            continue  # stitches with no length are a tension only where the word is beside them
+        score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
+        if slot.stated:
+            score -= STATED_COST_BACKWARDS if backwards else STATED_COST
+            score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
+        elif mention < 0 and soft:
+            score -= UNCALLED_COST
+        elif mention < 0 and isinstance(declared, Input) and declared.extra:
+            score -= 2 * UNCALLED_COST if bare else UNCALLED_COST if kind in (LENGTH, COUNT, RATIO) else 0.0
+        if score > UNPLACED / 2:
+            found.append(Option((slot,), score, slot.takes, mention, affinity >= BESIDE))
+    return found
+
+
+def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set[str]:
+    """The places that a word straight behind the number names, where it fits them."""
+    named = set()
+    for name, mentions in places.by_slot.items():
+        slot = places.by_name.get(name)
+        if slot is None or (counted and slot.kind not in COUNTED_KINDS):
+            continue
+        if any(mention.first == value.last and names_it(places.line, mention) for mention in mentions):
+            fit = fitting.of(slot)
+            if fit is not None and fit > OUT_OF_SENSE + 1:
+                named.add(name)
+    return named
+
+
+def _of_them(line: Line, value: Value) -> bool:
+    """Whether a number is "two of them", which is a number of things."""
+    words, spot = line.words, value.last
+    return spot + 1 < len(words) and words[spot] == "of" and words[spot + 1] in OF_THEM
+
+
+def _of_groups(places: Places, value: Value) -> list[Option]:
+    """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
+    measures = value.members if value.shape in GROUPED else rate_parts(value.main)
+    fittings: list[Fitting] = []
+    found = []
+    for rank, group in enumerate(places.rule.spans if value.shape == "span" else places.rule.sizes):
+        if len(group) != len(measures) or any(name not in places.by_name for name in group):
+            continue
+        fittings = fittings or [Fitting(measure, places.hint) for measure in measures]
+        slots = tuple(places.by_name[name] for name in group)
+        fits = [fitting.of(slot) for fitting, slot in zip(fittings, slots, strict=True)]
+        if None in fits:
+            continue
+        near = max((affinity_of(places.line, value, places.by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
+        score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + places.prefer.get(group[0], 0.0)
+        takes = frozenset[str]().union(*(slot.takes for slot in slots))
+        found.append(Option(slots, score, takes, spoken=near >= BESIDE))
+    return found
