@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from unicodedata import category
 
 _FEET_AND_SUCH = {"ft": ("in",), "yd": ("ft", "in"), "m": ("cm", "mm"), "cm": ("mm",), "lb": ("oz",), "kg": ("g",)}
 
@@ -41,8 +42,10 @@ def units_pattern(spelled: Iterable[str]) -> str:
     words = sorted(spelled)
     digits = [word for word in words if word[-1].isdigit() and word[-1].isascii()]
     letters = [word for word in words if word[-1].isalpha() or word[-1] == "'"]
-    signs = [word for word in words if word not in digits and word not in letters]
-    kinds = ((digits, "(?![0-9])"), (signs, ""), (letters, "(?![a-z])"))
+    money = [word for word in words if category(word[-1]) == "Sc"]
+    signs = [word for word in words if word not in digits and word not in letters and word not in money]
+    # "12 £" is money, and in "2 £5 zips" the sign is the next number's.
+    kinds = ((digits, "(?![0-9])"), (signs, ""), (money, "(?! *[.]?[0-9])"), (letters, "(?![a-z])"))
     return "(?:" + "|".join(_branches(_tree(each)) + boundary for each, boundary in kinds if each) + ")"
 
 

@@ -209,7 +209,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
         return _any(measure)
     why = ""
     use = ""
-    if (measure.bare and kind.base in ("mm", "mm^2", "g")) or lacks_length(measure, kind):
+    if (measure.bare and (kind.base in ("mm", "mm^2", "g") or "/" in kind.base)) or lacks_length(measure, kind):
         use = "in" if kind is LENGTH and _ruler_fraction(measure) else _unit_for_bare(kind, bare)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:

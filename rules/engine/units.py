@@ -97,9 +97,9 @@ SPELLED: Mapping[str, str] = {
     **dict.fromkeys(
         ("oz/yd2", "oz/yd²", "oz/yd^2", "oz/sq yd", "ounces per square yard", "ounces to the square yard", "oz per square yard",
          "oz a square yard", "oz per sq yd"), "oz/yd^2"),
-    **dict.fromkeys(("gbp", "sterling", "quid"), "GBP"),
-    **dict.fromkeys(("usd", "dollar", "dollars", "bucks"), "USD"),
-    **dict.fromkeys(("eur", "euro", "euros"), "EUR"),
+    **dict.fromkeys(("gbp", "sterling", "quid", "£"), "GBP"),
+    **dict.fromkeys(("usd", "dollar", "dollars", "bucks", "$"), "USD"),
+    **dict.fromkeys(("eur", "euro", "euros", "€"), "EUR"),
     **dict.fromkeys(("cad",), "CAD"),
     **dict.fromkeys(("aud",), "AUD"),
     **dict.fromkeys(("spi", "stitches per inch", "stitches an inch", "stitches to the inch"), "st/in"),
