@@ -21,6 +21,7 @@ from .slots import Slot
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
+WEIGHTS = frozenset(("g", "kg", "oz", "lb"))
 YOU_SAID_SO = "you said so"
 UNTYPED = "taken as {}, which was not typed"
 
@@ -153,6 +154,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         usual=usual_values(rule, habits.usual),
         mentions=mentions | (earlier.mentions if earlier is not None else frozenset()),
         largest=_largest(line),
+        weights="" if asked_system or habits.forced else _weighed_in(line) or (earlier.weights if earlier is not None else ""),
     )
 
 
@@ -192,6 +194,12 @@ def _by_sense(reading: Reading) -> str:
     ]
     sensible = [unit for unit in ("in", "cm") if bare and all(in_sense(measure, slot, unit) for measure, slot in bare)]
     return sensible[0] if len(sensible) == 1 else ""
+
+
+def _weighed_in(line: Line) -> str:
+    """The system of the weights of a line, the first told; "" where none is told."""
+    units = (measure.unit for value in line.values for measure in value.members if measure.per is None and measure.unit in WEIGHTS)
+    return next((system_of(unit) for unit in units), "")
 
 
 def _largest(line: Line) -> bool | None:

@@ -166,7 +166,7 @@ def _by_inputs_alone(puzzle: Puzzle) -> Found:
     known.say(f"Work out the {label}", f"{label} = {known.words(node)}", known.numbers(node, ""), puzzle.show(exact))
     if not known.allows(exact):
         raise Impossible(f"The {label} {out_of_sense(puzzle, exact)}. Change one of the other numbers.")
-    value = snap(exact, step_of(puzzle.item.kind, puzzle.request.system), "near")
+    value = snap(exact, step_of(puzzle.item.kind, puzzle.request.system_for(puzzle.item.kind)), "near")
     got = puzzle.result(value)
     if got is None:
         raise Impossible(f"With a {label} of {puzzle.show(value)} the sum does not come out. Change one of the others.")
@@ -203,7 +203,7 @@ def _outside(puzzle: Puzzle, known: Known, bound: Bound) -> Impossible:
 
 def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
     """No value gives the result quite: the one that comes nearest, when a little less and a little more lie astride."""
-    step = step_of(puzzle.item.kind, puzzle.request.system)
+    step = step_of(puzzle.item.kind, puzzle.request.system_for(puzzle.item.kind))
     middle = snap(bound.value, step, "near")
     little = max(step, snap(bound.value, step * 20, "up") / 20)
     astride = [got for value in (middle - little, middle + little) if (got := puzzle.result(value)) is not None]
@@ -247,7 +247,7 @@ def _by_search(puzzle: Puzzle, start: Bound) -> Found:
     from .search import NotFound, search
 
     known = puzzle.known()
-    step = step_of(puzzle.item.kind, puzzle.request.system)
+    step = step_of(puzzle.item.kind, puzzle.request.system_for(puzzle.item.kind))
     if start.want == "only" and puzzle.item.kind not in WHOLE:
         step /= FINER[-1]
     low, high = known.limits()

@@ -29,7 +29,7 @@ def step_of(kind: Kind, system: str) -> Fraction:
 
 def candidates(puzzle: Puzzle, bound: Bound) -> Iterator[Number]:
     """Values to give for a bound, the best first; the exact one last, unless it must be whole."""
-    step = step_of(puzzle.item.kind, puzzle.request.system)
+    step = step_of(puzzle.item.kind, puzzle.request.system_for(puzzle.item.kind))
     whole = puzzle.item.kind in WHOLE
     near = snap(bound.value, step, "near")
     if bound.want == "only":
@@ -57,5 +57,5 @@ def fits(puzzle: Puzzle, start: Bound, got: Number) -> bool:
     if start.want == "least":
         return got > start.value if start.open else got >= start.value
     how = puzzle.known().rounding(puzzle.step)
-    step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system)
+    step = how.base_step() if how is not None else step_of(puzzle.step.kind, puzzle.request.system_for(puzzle.step.kind))
     return distance(got, start.value) * 2 <= step

@@ -47,7 +47,7 @@ class Puzzle:
         for name in self.names:
             item = self.rule.input(name)
             assert item is not None
-            unit = item.kind.inch if self.request.system == "in" else item.kind.metric
+            unit = item.kind.inch if self.request.system_for(item.kind) == "in" else item.kind.metric
             text = self.known().show(value, item.kind, self.known().noun(item))
             given[name] = Given((Item(value, unit, text),) if item.many else value, unit, text)
         return Run(self.rule, replace(self.request, given=given, stated={}, series=()))

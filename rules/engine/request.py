@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
+from .kinds import MASS, Kind
+
 Number = Fraction | float
 USUAL_READING = "the usual reading, until told otherwise"
 
@@ -65,7 +67,7 @@ class Request:
     stated: step name -> Given, a result the maker has told us; some input is then the unknown.
     asked: names of steps or inputs wanted, the first one first; empty for the rule's own answers.
     series: (input name, the values to try) for a sweep or a comparison; compare says it is the latter.
-    system: "in" or "cm". unit: the unit the answer is wanted in, or "". currency: of any money here.
+    system: "in" or "cm". weights: the system of the weights, where it was told, else "". unit: the unit the answer is wanted in, or "". currency: of any money here.
     usual: input name -> what the maker is used to, taken (and listed as assumed, with its why) where nothing was given.
     currency_why, system_why: why that currency or system, when it was assumed.
     mentions: lower-case words of the question, for the cautions. shop_step: base mm, or None for the usual step.
@@ -86,3 +88,8 @@ class Request:
     usual: Mapping[str, Given] = field(default_factory=dict)
     mentions: frozenset[str] = frozenset()
     largest: bool | None = None
+    weights: str = ""
+
+    def system_for(self, kind: Kind) -> str:
+        """The system a kind is shown in: wool is weighed in grams by one who measures in inches, if she says so."""
+        return self.weights if self.weights and kind is MASS else self.system

@@ -120,7 +120,7 @@ class Run:
         """How a step is rounded here: its table line, or the shop's own step for a length that is bought."""
         if step.rounding is None:
             return None
-        how = step.rounding.of(self.system)
+        how = step.rounding.of(self.request.system_for(step.kind))
         shop = self.request.given.get("shop_step") or self.request.usual.get("shop_step")
         if step.rounding.bought and shop is not None:
             if "shop_step" in self.request.given:
@@ -338,7 +338,7 @@ class Run:
         if isinstance(given.value, tuple | str) or given.unit in ("", "text") or item.kind is ANY:
             return
         system = system_of(given.unit)
-        if system and system != self.system:
+        if system and system != self.request.system_for(item.kind):
             unit = self.unit_of(item.kind)
             if unit not in ("text", "any"):
                 self.say(f"Put {given.text} into {unit}", f"{item.label} in {unit}", given.text, self.show_in(given.value, unit))
@@ -382,7 +382,7 @@ class Run:
 
     def unit_of(self, kind: Kind) -> str:
         """The unit a kind is shown in here: inches or metric, in the question's currency."""
-        unit = kind.inch if self.system == "in" else kind.metric
+        unit = kind.inch if self.request.system_for(kind) == "in" else kind.metric
         return self.money(unit)
 
     def money(self, unit: str) -> str:
@@ -390,10 +390,11 @@ class Run:
 
     def step_unit(self, step: Step) -> str:
         """The unit a step's value is shown in: its own, or its rounding's, or its kind's."""
+        system = self.request.system_for(step.kind)
         if step.unit is not None:
-            return self.money(step.unit[0] if self.system == "in" else step.unit[1])
+            return self.money(step.unit[0] if system == "in" else step.unit[1])
         if step.rounding is not None:
-            return self.money(step.rounding.of(self.system).unit)
+            return self.money(step.rounding.of(system).unit)
         return self.unit_of(step.kind)
 
     def show(self, value: Any, kind: Kind, noun: str = "") -> str:

@@ -196,7 +196,7 @@ SCARF_PLAN = plan(
         "plan for a blanket 100 x 120 cm, 18 sts and 24 rows to 10 cm, swatch 15 x 15 cm weighs 14 g, 100 g "
         "balls -> 9 balls; 180 stitches",
         "everything for a striped scarf 8 x 60 in, 5 sts and 6 rows per inch, stripes 6 rows navy, 4 rows "
-        "white, swatch 4 x 4 in weighs 6 g -> 7 oz",
+        "white, swatch 4 x 4 in weighs 6 g -> 198 g",
     ),
     related=("scarf, blanket", "stripes"),
 )
