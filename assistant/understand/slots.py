@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
-from rules.engine.buying import BUYING, told_in_hand
+from rules.engine.buying import BUYING, VERDICT, told_in_hand
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import ANY, Kind
 from rules.engine.literal import bounds
@@ -65,8 +65,9 @@ def slots_of(rule: Rule) -> tuple[Slot, ...]:
     slots += [
         Slot(step.name, step.kind, step, len(slots) + order, stated=True, sane=_ends(step.sane), takes=frozenset((step.name,)))
         for order, step in enumerate(rule.steps)
-        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated) and step.name != in_hand
-    ]
+        if step.kind.is_number and step.kind is not ANY and (step.name in rule.answers or step.stated)
+        and step.name not in (in_hand, *VERDICT)
+    ]  # fmt: skip
     return tuple(slots)
 
 

@@ -60,7 +60,11 @@ class Known(Run):
             return ""
         step = self._steps.get(name)
         if step is not None:
-            if not self.holds(step.when):
+            try:
+                there = self.holds(step.when)
+            except Needs as need:
+                raise Unpeelable(name) from need  # whether it is there at all hangs on the unknown
+            if not there:
                 raise Needs("")
             if not step.formula:
                 raise Unpeelable(name)
