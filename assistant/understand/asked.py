@@ -19,6 +19,8 @@ UNITS_ASKED = {
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
     "ligne": "ligne",
 }  # fmt: skip
+SUPPOSES = frozenset(("about", "if"))
+BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
@@ -209,11 +211,17 @@ def _sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
-    asking = any(word in ("how", "what", "which") for word in line.words[max(0, match.first - 4) : match.last])
+    asking = _asks_in(line.words, max(0, match.first - 4), match.last)
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
     asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
     alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
+
+
+def _asks_in(words: list[str], first: int, last: int) -> bool:
+    """Whether an asking word stands between two places, that does not only suppose something ("what if the ...")."""
+    asking = (spot for spot in range(first, last) if words[spot] in ("how", "what", "which"))
+    return any(SUPPOSES.isdisjoint(words[spot + 1 : spot + 2]) for spot in asking)
 
 
 def unknown_count(line: Line, heard: frozenset[int]) -> bool:
@@ -262,7 +270,7 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break
         if words[spot] in ("want", "need") and spot - 1 in line.at_value:
             break  # "12 m wanted after the wash" tells, and asks nothing
-        if words[spot] in ASK_WORDS and words[spot + 1] != "about":  # "what about the hood" names a thing, it does not ask for it
+        if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
     tail = [word for word in words[match.last :] if word not in CLOSING]
     phrase = match.last - match.first > 1 or not line.values
@@ -312,7 +320,7 @@ def _beside_value(line: Line, match: Match) -> bool:
         after += 1
         if after - match.last > 3:
             return False
-    return after in line.at_value and after > match.last and line.words[after - 1] in ("is", "of", "=", ":", "are", "was")
+    return after in line.at_value and after > match.last and line.words[after - 1] in BEFORE_ITS_NUMBER
 
 
 def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:

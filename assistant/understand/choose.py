@@ -224,12 +224,13 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
     found = {}
     for match in matches:
-        if match.first == 0 or line.words[match.first - 1] not in ("no", "without", "zero"):
+        before = match.first - (line.words[match.first - 1 : match.first] in (["any"], ["extra"]))
+        if before < 1 or line.words[before - 1] not in ("no", "without", "zero"):
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
             if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
-                text = f"{line.words[match.first - 1]} {' '.join(line.words[match.first : match.last])}"
+                text = f"{line.words[before - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
     return found
 

@@ -7,12 +7,13 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from grammar.query import Part
+from rules.engine import formula
 from rules.engine.answer import Answer
-from rules.engine.buying import WIDTHS_OF_CLOTH
-from rules.engine.declare import Rule
-from rules.engine.kinds import LENGTH, MONEY
+from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
+from rules.engine.declare import Rule, Step
+from rules.engine.kinds import LENGTH, MONEY, PRICE
 from rules.engine.request import Given, Request
-from rules.engine.units import system_of
+from rules.engine.units import CURRENCIES, system_of
 from rules.engine.work import answer as work
 
 from . import relative, why
@@ -219,10 +220,36 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
-    if not reading.asked and "price" in changed.given and changed.given["price"] != request.given.get("price") and changed.asked:
-        cost = tuple(step.name for step in reading.rule.steps if step.kind is MONEY and step.name == "cost")
-        changed = replace(changed, asked=(*cost, *(name for name in changed.asked if name not in cost)))
+    if not reading.asked and (asks(heard) or _points_back(heard) or _told_a_cost(talk.context.answer)) and (cost := _cost_of(reading, request, changed)):
+        # What it costs is wanted of this line; those that follow go on from what was asked before.
+        return changed, work(reading.rule, replace(changed, asked=(cost, *(name for name in changed.asked if name != cost))))
     return changed, work(reading.rule, changed)
+
+
+def _cost_of(reading: Reading, request: Request, changed: Request) -> str:
+    """What it costs, where a price or a discount is all that a line tells anew: that is what is wanted then; "" otherwise."""
+    rule = reading.rule
+    told = {slot.name for slots in reading.placing.spots.values() for slot in slots if slot.kind in (MONEY, PRICE) or slot.name == DISCOUNT.name}
+    new = [name for name in told if changed.given.get(name) != request.given.get(name)]
+    if not new or len(told) < len(reading.placing.spots) or rule.parts:
+        return ""
+    costs = [step.name for step in rule.steps if step.kind is MONEY and (step.name == "cost" or not _names_in(step).isdisjoint(new))]
+    return "cost" if "cost" in costs else costs[0] if costs else ""
+
+
+def _points_back(heard: Heard) -> bool:
+    """Whether a line speaks of what was worked out: "that at $12 a yard"."""
+    return heard.line.words[:1] in (["that"], ["those"], ["this"], ["these"], ["it"], ["all"])
+
+
+def _told_a_cost(answer: Answer | None) -> bool:
+    """Whether the last answer led with a sum of money."""
+    return answer is not None and bool(answer.results) and answer.results[0].unit in CURRENCIES
+
+
+def _names_in(step: Step) -> frozenset[str]:
+    """The names in a step's formula."""
+    return frozenset(formula.names(formula.read(step.formula))) if step.formula else frozenset()
 
 
 def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) -> Followed:

@@ -80,6 +80,9 @@ def _add_word(made: list[Chunk], word: Word) -> None:
     if word.lower in MARKS and isinstance(before, Word) and before.lower == "nearest":
         made.append(Measure((Part(Fraction(1, MARKS[word.lower]), "in"),), word.text, word.start, word.end))
         return
+    if word.lower == "em" and isinstance(before, Mark) and before.text == "'":
+        made[-1] = Word("'em", "them", before.start, word.end)
+        return
     link = made[-2] if len(made) > 1 else None
     if isinstance(before, Word) and isinstance(link, Word) and link.lower == "a" and (number := _in_words(before, word)) is not None:
         made[-2:] = [number]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
+from rules.engine.buying import DISCOUNT
 from rules.engine.declare import Input, Rule
 from rules.engine.request import Given, Request
 from rules.engine.run import LARGEST
@@ -18,6 +19,8 @@ NEAR = 0.6  # and what is about as large
 LAST = 0.2  # the last said of what is about as large most of all
 AT_A_RATE = 0.4  # "at 20 sts" is a tension, though its length is not said again
 AWAITED = 1.5
+TAKEN_OFF = 1.5
+OFF = frozenset(("less", "off", "discount", "reduction", "knocked", "minus"))
 ABOUT_AS_LARGE = (0.4, 2.5)
 CLOTH = (["cloth"], ["fabric"], ["material"])
 ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pattern said
@@ -31,8 +34,16 @@ def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], cha
             drawn[name] += NEAR + (AT_A_RATE if _at(line) and "/" in request.given[name].unit else 0.0)
         if last := last_near(rule, request, line):
             drawn[last] += LAST
+    if _taken_off(line) and (item := rule.input(DISCOUNT.name)) is not None:
+        drawn[item.name] = TAKEN_OFF
     drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
     return drawn
+
+
+def _taken_off(line: Line) -> bool:
+    """Whether a line tells a discount: "less 10%", "and 15 per cent off"."""
+    percents = [value for value in line.values if value.shape == "one" and value.main.unit == "%"]
+    return any(OFF.intersection(line.words[max(0, one.first - 2) : one.first] + line.words[one.last : one.last + 2]) for one in percents)
 
 
 def near(rule: Rule, request: Request, line: Line) -> list[str]:
