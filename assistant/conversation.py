@@ -32,12 +32,12 @@ from .understand.choose import (
     unheard,
 )
 from .understand.doubt import against
-from .understand.joined import only_the_sum
 from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.place import one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
+from .understand.sum_words import only_the_sum
 from .understand.tokens import FILLERS
 from .understand.values import Line, Value, kinds_of, lay_out
 

@@ -9,7 +9,7 @@ from grammar.query import Chunk, Measure, Part, Series, Size, Span, Sweep
 from grammar.runs import Element, Joint, Line
 
 _TIMES = frozenset({"x", "*", "by"})
-_TO = frozenset({"to", "up to", "-"})
+_TO = frozenset({"to", "up to", "thru", "through", "-"})
 _OVER = frozenset({"to", "over", "across", "per", "in", "for", "=", "/"})
 _SWATCHES = frozenset({("cm", Fraction(10)), ("in", Fraction(4)), ("in", Fraction(1)), ("cm", Fraction(1))})
 _TO_ONE = frozenset({"to", ":"})

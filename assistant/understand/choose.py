@@ -113,7 +113,8 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     values = [value for value in line.values if value.first not in eaten]
     before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
-    listed.update(_none_of(rule, line, mine))
+    nothing = _none_of(rule, line, mine)
+    listed.update(nothing)
     asked = asked_for(rule, line, mine)
     if not line.values and not kept:
         asked = tuple(name for name in asked if rule.input(name) is None)  # nothing is told to work an input back from
@@ -129,6 +130,8 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
+    for name in nothing.keys() & filled:
+        del listed[name]  # "1 1/2 in sashing, no sashing round the outside" has sashing
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line) or length_asked(line)), listed, counts)
     reading.taken = before - {value.number for value in values}

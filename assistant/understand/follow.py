@@ -220,7 +220,8 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
-    if not reading.asked and (asks(heard) or _points_back(heard) or _told_a_cost(talk.context.answer)) and (cost := _cost_of(reading, request, changed)):
+    of_cost = asks(heard) or _points_back(heard) or _told_a_cost(talk.context.answer)
+    if of_cost and not reading.asked and (cost := _cost_of(reading, request, changed)):
         # What it costs is wanted of this line; those that follow go on from what was asked before.
         return changed, work(reading.rule, replace(changed, asked=(cost, *(name for name in changed.asked if name != cost))))
     return changed, work(reading.rule, changed)
@@ -229,9 +230,10 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
 def _cost_of(reading: Reading, request: Request, changed: Request) -> str:
     """What it costs, where a price or a discount is all that a line tells anew: that is what is wanted then; "" otherwise."""
     rule = reading.rule
-    told = {slot.name for slots in reading.placing.spots.values() for slot in slots if slot.kind in (MONEY, PRICE) or slot.name == DISCOUNT.name}
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    told = {slot.name for slot in slots if slot.kind in (MONEY, PRICE) or slot.name == DISCOUNT.name}
     new = [name for name in told if changed.given.get(name) != request.given.get(name)]
-    if not new or len(told) < len(reading.placing.spots) or rule.parts:
+    if not new or len(told) < len(slots) or rule.parts:
         return ""
     costs = [step.name for step in rule.steps if step.kind is MONEY and (step.name == "cost" or not _names_in(step).isdisjoint(new))]
     return "cost" if "cost" in costs else costs[0] if costs else ""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -23,20 +22,6 @@ MARKS = {
 ACROSS = frozenset(("wide", "long", "high", "tall", "deep", "across", "square", "by", "apart"))
 POINTERS = frozenset(("that", "it", "this", "is"))
 ASKS = ("what", "how")
-
-
-# A question about what was reckoned: "is what", "- what's that in cm".
-_ASKS_OF_IT = re.compile(
-    r"[\s,;:.=–—-]*\b(?:(?:is|are|makes?|equals?|comes? to)\s+(?:what|how much|how many)"
-    r"|(?:what(?:'s|’s|s|\s+is|\s+does)?|how\s+(?:much|long))(?:\s+is)?\s+(?:that|it|this)(?:\s+(?:come to|make))?)"
-    r"(?=\s+(?:in|as)\b|[?.!\s]*$)",
-    re.IGNORECASE,
-)
-
-
-def only_the_sum(text: str) -> str:
-    """A text with blanks for a question that follows a sum, every position as it was."""
-    return _ASKS_OF_IT.sub(lambda found: " " * len(found[0]), text)
 
 
 def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:

@@ -67,7 +67,8 @@ class Request:
     stated: step name -> Given, a result the maker has told us; some input is then the unknown.
     asked: names of steps or inputs wanted, the first one first; empty for the rule's own answers.
     series: (input name, the values to try) for a sweep or a comparison; compare says it is the latter.
-    system: "in" or "cm". weights: the system of the weights, where it was told, else "". unit: the unit the answer is wanted in, or "". currency: of any money here.
+    system: "in" or "cm". weights: the system of the weights, where it was told, else "".
+    unit: the unit the answer is wanted in, or "". currency: of any money here.
     usual: input name -> what the maker is used to, taken (and listed as assumed, with its why) where nothing was given.
     currency_why, system_why: why that currency or system, when it was assumed.
     mentions: lower-case words of the question, for the cautions. shop_step: base mm, or None for the usual step.

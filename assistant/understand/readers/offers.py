@@ -20,8 +20,9 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     """Each price a length with the width said nearest before it (or, when none is, just after it)."""
     single = _by_the_same_length([value for value in values if value.shape == "one"])
     prices = [value for value in single if kinds_of(value.main)[:1] == ("price a length",) and value.main.per]
-    widths = [value for value in single if value.main.per is None and "length" in kinds_of(value.main)]
-    pairs = _before(prices, widths) or _after(prices, widths)
+    widths = [value for value in single if value.main.per is None and not value.soft and "length" in kinds_of(value.main)]
+    ways = [pairs for pairs in (_before(prices, widths), _after(prices, widths)) if pairs]
+    pairs = min(ways, key=lambda pairs: sum(abs(width.first - price.first) for width, price in pairs), default=[])
     if len(pairs) < FEWEST:
         return None, frozenset()
     items = tuple(_offer(width, price) for width, price in pairs)

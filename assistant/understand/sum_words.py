@@ -1,0 +1,50 @@
+"""A line in words that is a sum of measures, put as the grammar of sums has it: "add 2 m and 30 cm", "take 5 in from 3 ft".
+
+Every letter that stays keeps its place, so that what is shown of a measure is what was typed.
+"""
+
+from __future__ import annotations
+
+import re
+
+# A question about what was reckoned: "is what", "- what's that in cm".
+_ASKS_OF_IT = re.compile(
+    r"[\s,;:.=–—-]*\b(?:(?:is|are|makes?|equals?|comes? to)\s+(?:what|how much|how many)"
+    r"|(?:what(?:'s|’s|s|\s+is|\s+does)?|how\s+(?:much|long))(?:\s+is)?\s+(?:that|it|this)(?:\s+(?:come to|make))?)"
+    r"(?=\s+(?:in|as)\b|[?.!\s]*$)",
+    re.IGNORECASE,
+)
+_ADD = re.compile(r"\s*(?:please\s+|(?:can|could)\s+you\s+)?add(?:\s+up|\s+together)?\b", re.IGNORECASE)
+_TOGETHER = re.compile(
+    r"\b(?:(?:added|put|joined|sewn|laid)\s+)?(?:(?:al)?together|in\s+all|all\s+told|in\s+total|end\s+to\s+end)\b", re.IGNORECASE
+)
+_MAKE = re.compile(r"(\s*(?:what|how\s+much)\s+(?:do|does|will)\b)(.*?)(\b(?:make|come\s+to|total)\b)", re.IGNORECASE | re.DOTALL)
+_TAKE = re.compile(r"(\s*(?:please\s+)?take\s)(.*)(\s(?:from|off|away\s+from)\s)", re.IGNORECASE | re.DOTALL)
+# "and" between two measures; in "two and a quarter" it is part of a number.
+_PORTION = r"(?:an?\s+|one\s+|three\s+|two\s+)?(?:half|third|quarter|eighth|fifth|tenth|sixteenth)"
+_JOINS = re.compile(rf"\b(?:and|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNORECASE)
+
+
+def only_the_sum(text: str) -> str:
+    """A text with blanks for what only asks, and signs for the words that add or take away; every position as it was."""
+    text = _ASKS_OF_IT.sub(_blank, text)
+    if taken := _TAKE.match(text):
+        begins, what, link = taken.groups()
+        return "-".rjust(len(begins)) + what + "+".center(len(link)) + text[taken.end() :]
+    if made := _MAKE.match(text):
+        begins, what, end = made.groups()
+        return " " * len(begins) + _added(what) + " " * len(end) + text[made.end() :]
+    if _ADD.match(text):
+        return _added(_TOGETHER.sub(_blank, _ADD.sub(_blank, text, count=1)))
+    if _TOGETHER.search(text):
+        return _added(_TOGETHER.sub(_blank, text))
+    return text
+
+
+def _added(text: str) -> str:
+    """The words between measures as signs that add."""
+    return _JOINS.sub(lambda found: "+".center(len(found[0])), text)
+
+
+def _blank(found: re.Match[str]) -> str:
+    return " " * len(found[0])
