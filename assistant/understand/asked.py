@@ -204,7 +204,7 @@ def _asks_before(words: list[str], first: int) -> bool:
 def _asks_again(words: list[str], first: int, last: int) -> bool:
     """Whether a new question begins between two places: "and" or a stop, and an asking word of its own."""
     between = words[first:last]
-    return any(word in ("and", "?", ".", ",") for word in between) and any(word in ("what", "how", "which") for word in between)
+    return any(word in ("and", "n", "&", "?", ".", ",") for word in between) and any(word in ("what", "how", "which") for word in between)
 
 
 def _sought(line: Line, match: Match) -> bool:
