@@ -53,7 +53,8 @@ UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 NEAR = 1.5
 # A reading this plain is not weighed against those that the words speak for so much less.
-PLAINLY_NAMED, PLAINLY_HEARD, QUIETER = 1.0, 0.75, 0.75
+PLAINLY_MEANT, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+PLAINLY_NAMED = 1.0
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 LESS_HEARD_OF_THE_NAMED = 0.3
 HALF_AS_WELL = 0.6
@@ -406,7 +407,7 @@ def _alike(one: object, other: object) -> bool:
 
 def _plain(reading: Reading) -> bool:
     """Whether a reading names its topic, finds a place for every number, and is heard in most of the line."""
-    return reading.topic_score >= PLAINLY_NAMED and not reading.placing.unplaced and coverage(reading) >= PLAINLY_HEARD
+    return reading.topic_score >= PLAINLY_MEANT and not reading.placing.unplaced and coverage(reading) >= PLAINLY_HEARD
 
 
 def plain_enough(reading: Reading, matches: list[Match]) -> bool:

@@ -148,12 +148,13 @@ def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
 
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
     """The phrases without those that only ask for a result: in "what square for 250 in" the square is not 250 in."""
-    return [
-        match._replace(
-            tags=tuple(tag for tag in match.tags if not (tag.topic == rule.topic and tag.what == "result" and tag.name in asked))
-        )
-        for match in matches
-    ]
+    if not asked or rule.step(asked[0]) is None:
+        return matches
+    heard = []
+    for match in matches:
+        tags = tuple(tag for tag in match.tags if tag.what != "result" or tag.name not in asked)
+        heard.append(match if len(tags) == len(match.tags) else match._replace(tags=tags))
+    return heard
 
 
 def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:

@@ -10,7 +10,7 @@ from rules.engine.declare import Rule
 from .beside import AFTER_ITS_NUMBER
 from .lexicon import Match
 from .options import UNPLACED, Option, Places, options_of
-from .slots import Mention, Slot, mentions_of, slots_of
+from .slots import Mention, Slot, mentions_of, places_of
 from .values import Line, Value
 
 MOST_STEPS = 4000
@@ -19,6 +19,7 @@ UNPLACED_SOFT = -0.4
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
 PAIRED = 1.7
 OF_A_WIDTH = (["of"], ["in"], ["on"])
+Best = tuple[float, dict[int, Option | None]]
 EITHER = frozenset(("or", "versus", "vs"))
 
 @dataclass(slots=True)
@@ -41,21 +42,21 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
 
     told: whether a value may be a result that was told, so that the rule runs backwards. chosen: the options chosen.
     """
-    slots = [slot for slot in slots_of(rule) if (told or not slot.stated) and _possible(slot, chosen)]
+    slots, by_name = places_of(rule, told)
+    if chosen and any(not _possible(slot, chosen) for slot in slots if slot.declared.when):
+        slots = tuple(slot for slot in slots if _possible(slot, chosen))
+        by_name = {slot.name: slot for slot in slots}
     mentions = mentions_of(rule, line, matches)
     by_slot: dict[str, list[Mention]] = {}
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
-    by_name = {slot.name: slot for slot in slots}
     roles_lead = _roles_lead(line, values, mentions)
     places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
-    order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
-    pairing = Pairing((*one_of_another(line, values), *_from_to(line, values)), frozenset((*rule.pairs, *rule.spans)))
-    best = _search(values, options, order, _alternatives(line, values), pairing)
-    placing = Placing(score=best[0])
-    for index, option in best[1].items():
+    score, best = _best_of(rule, line, values, options)
+    placing = Placing(score=score)
+    for index, option in best.items():
         if option is None:
             placing.unplaced.append(values[index])
         else:
@@ -70,16 +71,16 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
 
     "Triangles 4 in high cover a quilt 40 x 48 in" has words before its numbers and yet names one by what follows.
     """
+    if len(values) < 2:
+        return False
     before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
     if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
-    return len(values) > 1 and all(value.first in before for value in values) and not all(value.last in after for value in values)
+    return all(value.first in before for value in values) and not all(value.last in after for value in values)
 
 
-def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]] | None) -> bool:
+def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
     """Whether a place is there at all under the options chosen: a circle has no height."""
-    if not chosen or not slot.declared.when:
-        return True
     for name, wanted in slot.declared.when.items():
         options = (wanted,) if isinstance(wanted, str) else wanted
         if name in chosen and not set(chosen[name]) & set(options):
@@ -139,13 +140,20 @@ class Pairing:
         return one is not None and other is not None and (one.slots[0].name, other.slots[0].name) in self.pairs
 
 
-def _search(values: list[Value], options: list[list[Option]], order: list[int],
-            twins: Mapping[int, frozenset[int]], pairing: Pairing) -> tuple[float, dict[int, Option | None]]:  # fmt: skip
+def _best_of(rule: Rule, line: Line, values: list[Value], options: list[list[Option]]) -> Best:
+    """The best placing of all values together, and its score."""
+    duos = (*one_of_another(line, values), *_from_to(line, values)) if len(values) > 1 and (rule.pairs or rule.spans) else ()
+    if not duos and (firsts := _undisputed(options)) is not None:
+        return sum(option.score for option in firsts), dict(enumerate(firsts))
+    order = sorted(range(len(values)), key=lambda index: -(options[index][0].score if options[index] else 0))
+    return _search(values, options, order, _alternatives(line, values), Pairing(duos, frozenset((*rule.pairs, *rule.spans))))
+
+
+def _search(values: list[Value], options: list[list[Option]], order: list[int], twins: Mapping[int, frozenset[int]],
+            pairing: Pairing) -> Best:  # fmt: skip
     """Branch and bound over the ways to place each value; no slot (but a list's, or for twins) and no mention is used twice."""
     best_score = float("-inf")
     best: dict[int, Option | None] = {}
-    if not pairing.most and (firsts := _undisputed(options)) is not None:
-        return sum(option.score for option in firsts), dict(enumerate(firsts))
     bound = [0.0] * (len(order) + 1)
     for depth in range(len(order) - 1, -1, -1):
         found = options[order[depth]]

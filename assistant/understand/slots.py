@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
@@ -69,6 +70,13 @@ def slots_of(rule: Rule) -> tuple[Slot, ...]:
         and step.name not in (in_hand, *VERDICT)
     ]  # fmt: skip
     return tuple(slots)
+
+
+@lru_cache(maxsize=1024)
+def places_of(rule: Rule, told: bool) -> tuple[tuple[Slot, ...], Mapping[str, Slot]]:
+    """The places of a rule, in order and by name. told: those for results that the maker tells are among them."""
+    slots = tuple(slot for slot in slots_of(rule) if told or not slot.stated)
+    return slots, {slot.name: slot for slot in slots}
 
 
 def _of_input(item: Input, order: int) -> Slot:

@@ -47,7 +47,7 @@ TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "i
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
 SOMEONE = frozenset(("he", "she", "who"))
-ENDS = ([], ["."], [","], ["?"], ["!"], ["and"], ["so"], [";"])
+CLAUSE_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["?"], ["!"], ["and"], ["so"], [";"])
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
 
@@ -159,7 +159,7 @@ def _is_age(words: list[str], spot: int, value: Value) -> bool:
     """Whether a number is how old someone is: "3 year old", "he's 2", "aged four"."""
     if words[spot + 1 : spot + 2] in AGES and words[spot + 2 : spot + 3] == ["old"]:
         return True
-    if value.shape != "one" or not value.main.bare or value.main.value > OLDEST or words[value.last : value.last + 1] not in ENDS:
+    if value.shape != "one" or not value.main.bare or value.main.value > OLDEST or words[value.last : value.last + 1] not in CLAUSE_ENDS:
         return False
     return words[spot - 1] in AGED or (words[spot - 1] == "is" and words[spot - 2] in SOMEONE) if spot else False
 

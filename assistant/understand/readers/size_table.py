@@ -15,16 +15,19 @@ from rules.fit.size_tables import FIGURE, Size, SizeTable
 
 from ..lexicon import Match
 from ..values import Line, Value
-from .size_atoms import BEGINS, ENDS, OPENS, PLACES, SIGNS, SIZE_WORDS, Atom, atoms_of, table_atoms
+from .size_atoms import BEGINS, ENDS, LETTERS, OPENS, PLACES, SIGNS, SIZE_WORDS, Atom, atoms_of, table_atoms
 
 LARGEST_IN_INCHES = 60  # a bare measure above it is in centimetres: no bust of a size table is larger in inches
 
 
+NAMES_IN_TABLES = frozenset((*LETTERS, *SIZE_WORDS, *PLACES))
 Entry = tuple[str, list[tuple[str, Atom, Atom]], list[int]]
 
 
 def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> tuple[Given | None, frozenset[int]]:
     """The table in the line, body or finished as the input wants, and the values it took."""
+    if not _may_hold_table(line):
+        return None, frozenset()
     free = {value.number for value in values}
     finished = "finished" in item.label
     atoms = [atom for atom in table_atoms(line, finished) if atom.number < 0 or atom.number in free]
@@ -42,6 +45,13 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     places = ", ".join(place or "measure" for place in SizeTable(ordered, unit).places())
     text = f"{', '.join(size.name for size in ordered)} by {places}, in {unit}"
     return Given(SizeTable(ordered, unit), "text", text), used
+
+
+def _may_hold_table(line: Line) -> bool:
+    """Whether a line has any of what every table has: a size's letters, a word for a size or a place, or "10 is", "10:"."""
+    if not NAMES_IN_TABLES.isdisjoint(line.words):
+        return True
+    return any(value.main.bare and not BEGINS.isdisjoint(line.words[value.last : value.last + 1]) for value in line.values)
 
 
 def read_figure(
