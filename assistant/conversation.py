@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from grammar import Sum, TooLong
+from grammar import TooLong
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
 from rules.engine.request import Given, Request
@@ -37,7 +37,7 @@ from .understand.mind import Mind
 from .understand.place import one_of_another
 from .understand.readers import PLAIN
 from .understand.spelling import nearest
-from .understand.sum_words import only_the_sum
+from .understand.sum_words import read_sum
 from .understand.tokens import FILLERS
 from .understand.values import Line, Value, kinds_of, lay_out
 
@@ -157,8 +157,7 @@ class Conversation:
         if len(text) > LONGEST:
             raise TooLong(len(text), LONGEST)
         line = lay_out(self.mind.reader.read(text))
-        found = self.mind.reader.read_sum(only_the_sum(text))
-        line.sum = found if isinstance(found, Sum) else None
+        line.sum = read_sum(line, self.mind.reader)
         corrected = self._correct(line)
         talked_of = self.context.request.topic if self.context.request is not None else ""
         return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)

@@ -63,9 +63,16 @@ class Reader:
         """A sum of measures with nothing else in the line, else None; TooDeep is returned for one nested too deep."""
         if len(text) > LONGEST_LINE:
             return None
+        return self._sum_reader().read(text, lambda: self._parser(_SUMS))
+
+    def sum_words(self) -> frozenset[str]:
+        """Every word that a sum may hold: a line with another is none."""
+        return self._sum_reader().words
+
+    def _sum_reader(self) -> sums.SumReader:
         if self._sums is None:
             self._sums = sums.SumReader(self.vocabulary)
-        return self._sums.read(text, lambda: self._parser(_SUMS))
+        return self._sums
 
     def read_formula(self, text: str) -> Node:
         """A rule's formula. Raises FormulaError."""

@@ -53,18 +53,18 @@ _OPERATIONS |= {"x": "*", "*": "*", "times": "*", "multiplied by": "*", "/": "/"
 
 
 class SumReader:
-    """Tells sums from other lines, mostly by one look at the words, and reads them."""
+    """Tells sums from other lines, mostly by one look at the words, and reads them. words: all that a sum may hold."""
 
     def __init__(self, vocabulary: Vocabulary) -> None:
         self.vocabulary = vocabulary
-        self._words = set(_ROOM.split()) | {word for unit in vocabulary.units for word in _WORD.findall(unit)}
+        self.words = frozenset(_ROOM.split()) | {word for unit in vocabulary.units for word in _WORD.findall(unit)}
 
     def read(self, text: str, parser: Callable[[], Lark]) -> Sum | TooDeep | None:
         """The sum that is the whole of a text; None for any other text; TooDeep (returned) for one nested too deep."""
         plain, origin = enter(text)
         begins = _LEAD.match(plain).end()  # type: ignore[union-attr]
         ends = max(begins, len(plain.rstrip(" \n?=.")))
-        if any(word not in self._words for word in _WORD.findall(plain, begins, ends)):
+        if any(word not in self.words for word in _WORD.findall(plain, begins, ends)):
             return None
         unit = ""
         asked = _ASKED.match(plain[:ends])

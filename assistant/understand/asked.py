@@ -117,18 +117,19 @@ NEVER_ASKED = frozenset((IN_HAND.name, SHOP_STEP.name))
 def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     """Names of the steps (or, for backwards, inputs) asked for, the likeliest first; empty when nothing particular is.
 
-    A plan is wanted whole, unless an asking word singles something out.
+    matches: the phrases that mean something to the rule. A plan is wanted whole, unless an asking word singles something out.
     """
     if rule.parts and not any(word in SINGLES_OUT for word in line.words):
         return ()
     scores: dict[str, float] = {}
     spots: dict[str, tuple[int, int]] = {}
+    longer = [match for match in matches if match.last - match.first > 1]
     for match in matches:
-        tags = [tag for tag in match.tags if tag.topic == rule.topic and tag.what in ("result", "role")]
-        if not tags or _is_option(rule, match, matches):
+        tags = [tag for tag in match.tags if tag.what in ("result", "role")]
+        if not tags or _inside(match, longer):
             continue
         counted = _counted(line, match)
-        names_topic = any(tag.what == "topic" and tag.topic == rule.topic for tag in match.tags)
+        names_topic = len(tags) < len(match.tags) and any(tag.what == "topic" for tag in match.tags)
         strength = _asking(line, match, names_topic) or counted
         subject = _subject(line, match)
         if strength <= 0 and not subject:
@@ -247,13 +248,10 @@ def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
     return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
 
 
-def _is_option(rule: Rule, match: Match, matches: list[Match]) -> bool:
+def _inside(match: Match, longer: list[Match]) -> bool:
     """Whether the words are part of a longer phrase that means something else for this rule."""
-    return any(
-        other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
-        and any(tag.topic == rule.topic for tag in other.tags)
-        for other in matches
-    )  # fmt: skip
+    first, last = match.first, match.last
+    return any(one.first <= first and last <= one.last and one.last - one.first > last - first for one in longer)
 
 
 def _asking(line: Line, match: Match, names_topic: bool) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Container, Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -81,12 +82,21 @@ class Reading:
 
 def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
-    scores: dict[str, float] = {}
+    scores: defaultdict[str, float] = defaultdict(float)
     for match in matches:
         for topic, strength in match.entry.loudness() if match.entry is not None else ():
-            scores[topic] = scores.get(topic, 0.0) + strength
-    ranked = sorted(scores.items(), key=lambda entry: (-entry[1], entry[0]))[:CANDIDATES]
-    return [entry for place, entry in enumerate(ranked) if place < ALWAYS or entry[1] >= FAINT * ranked[0][1]]
+            scores[topic] += strength
+    if not scores:
+        return []
+    faint = FAINT * max(scores.values())
+    loud = [entry for entry in scores.items() if entry[1] >= faint]
+    if len(loud) < ALWAYS:
+        loud = sorted(scores.items(), key=_loudest_first)[:ALWAYS]
+    return sorted(loud, key=_loudest_first)[:CANDIDATES]
+
+
+def _loudest_first(entry: tuple[str, float]) -> tuple[float, str]:
+    return -entry[1], entry[0]
 
 
 def names_itself(rule: Rule, matches: list[Match]) -> bool:
@@ -168,17 +178,19 @@ def _keep_counts(placing: Placing, counts: Mapping[int, Counted]) -> None:
 
 def _longest(matches: list[Match], at_value: Container[int]) -> list[Match]:
     """A phrase inside a longer one that names the same rule or an option of it is that longer phrase's part."""
+    naming = [
+        match for match in matches
+        if match.last - match.first > 1 and any(tag.what in ("option", "topic") for tag in match.tags)
+    ]  # fmt: skip
+    if not naming:
+        return matches
     kept = []
     for match in matches:
-        if match.last in at_value and match.last - 1 not in at_value and any(tag.what == "role" for tag in match.tags):
+        first, last = match.first, match.last
+        if last in at_value and last - 1 not in at_value and any(tag.what == "role" for tag in match.tags):
             kept.append(match)  # "squares cut 5 in" names the topic, and the number too
             continue
-        swallowed = any(
-            other.first <= match.first and other.last >= match.last and other.last - other.first > match.last - match.first
-            and any(tag.what in ("option", "topic") for tag in other.tags)
-            for other in matches
-        )  # fmt: skip
-        if not swallowed:
+        if not any(one.first <= first and last <= one.last and one.last - one.first > last - first for one in naming):
             kept.append(match)
     return kept
 

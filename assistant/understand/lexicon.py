@@ -103,7 +103,7 @@ class Lexicon:
 
     closed: first word -> its phrases as bytes, opened when the word is first met, for a plain answer meets only a few.
     called: the phrases of the rules that are meant only when one of their own words is said; they are kept apart, so that
-    no other question is read differently for them.
+    no other question is read differently for them. calling: the first words of the phrases that call for such a rule.
     """
 
     phrases: dict[str, Phrases] = field(default_factory=dict)
@@ -113,12 +113,13 @@ class Lexicon:
     topics: tuple[str, ...] = ()
     called: Lexicon | None = None
     closed: dict[str, bytes] = field(default_factory=dict)
+    calling: frozenset[str] = frozenset()
 
     def shut(self) -> Lexicon:
         """The same lexicon with its phrases as bytes, to be kept."""
         closed = self.closed | {word: pickle.dumps(tuple(found)) for word, found in self.phrases.items()}
         called = self.called.shut() if self.called is not None else None
-        return Lexicon({}, self.words, None, self.spellings, self.topics, called, closed)
+        return Lexicon({}, self.words, None, self.spellings, self.topics, called, closed, self.calling)
 
     def _opened(self, word: str) -> Phrases | None:
         """The phrases that begin with a word, if they are still closed."""
@@ -133,7 +134,7 @@ class Lexicon:
         talked_of: the topic of what went before, which need not be called again.
         """
         found = self._met(words)
-        if self.called is not None:
+        if self.called is not None and (talked_of in self.called.topics or not self.called.calling.isdisjoint(words)):
             others = self.called._met(words)
             meant = self._calls(words, found) | ({talked_of} & set(self.called.topics))
             found += [kept for match in others if (kept := _only(match, meant)).tags] if meant else []
@@ -141,7 +142,9 @@ class Lexicon:
 
     def calls(self, words: list[str]) -> set[str]:
         """The topics that are meant only when called for, and are called for here."""
-        return self._calls(words, self._met(words)) if self.called is not None else set()
+        if self.called is None or self.called.calling.isdisjoint(words):
+            return set()
+        return self._calls(words, self._met(words))
 
     def _calls(self, words: list[str], found: list[Match]) -> set[str]:
         assert self.called is not None
@@ -236,6 +239,7 @@ def _build(rules: Mapping[str, Rule]) -> Lexicon:
         for listed in phrases.longer.values():
             listed.sort(key=lambda entry: -len(entry.words))
     lexicon.words = frozenset(word for key in entries for word in key) | WORDS
+    lexicon.calling = frozenset(key[0] for key, tags in entries.items() if any(tag.what == "called" for tag in tags))
     return lexicon
 
 

@@ -6,6 +6,12 @@ Every letter that stays keeps its place, so that what is shown of a measure is w
 from __future__ import annotations
 
 import re
+from functools import lru_cache
+
+from grammar import Reader, Sum
+
+from .tokens import stem
+from .values import Line
 
 # A question about what was reckoned: "is what", "- what's that in cm".
 _ASKS_OF_IT = re.compile(
@@ -23,6 +29,27 @@ _TAKE = re.compile(r"(\s*(?:please\s+)?take\s)(.*)(\s(?:from|off|away\s+from)\s)
 # "and" between two measures; in "two and a quarter" it is part of a number.
 _PORTION = r"(?:an?\s+|one\s+|three\s+|two\s+)?(?:half|third|quarter|eighth|fifth|tenth|sixteenth)"
 _JOINS = re.compile(rf"\b(?:and|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNORECASE)
+
+
+_ASKING = frozenset(
+    "what what's whats how much many long is are do does will make makes come comes to total that it this can could you please add up"
+    " added put joined sewn laid together altogether in all told end take from with equal equals as & n".split()
+)
+
+
+def read_sum(line: Line, reader: Reader) -> Sum | None:
+    """The sum that a whole line is, or None: most lines hold a word that no sum has."""
+    words, known = line.words, _known(reader)
+    if not line.values or any(word not in known for word in words if word[:1].isalpha()):
+        return None
+    found = reader.read_sum(only_the_sum(line.text))
+    return found if isinstance(found, Sum) else None
+
+
+@lru_cache(maxsize=4)
+def _known(reader: Reader) -> frozenset[str]:
+    """Every word that a line with a sum may hold, folded."""
+    return frozenset(stem(word) for word in (*reader.sum_words(), *_ASKING)) | {"i", "s"}
 
 
 def only_the_sum(text: str) -> str:
