@@ -12,33 +12,43 @@ from .sentences import KEEPS, TELLS
 ALL = (*((pattern, act, True) for pattern, act in KEEPS), *((pattern, act, False) for pattern, act in TELLS))
 
 
+Ranks = dict[str, list[int]]
+
+
 @lru_cache(maxsize=1)
-def _by_word() -> dict[str, list[int]]:
-    """A word -> the ranks of the patterns that begin with it, or whose first slot it follows."""
-    found: dict[str, list[int]] = {}
+def _by_word() -> tuple[Ranks, Ranks]:
+    """A word -> the ranks of the patterns that a line may meet: that begins with it, and that holds it anywhere.
+
+    A pattern that begins with a slot is known by the word after it, wherever that stands.
+    """
+    first: Ranks = {}
+    within: Ranks = {}
     for rank, (pattern, _, _) in enumerate(ALL):
-        for word in _signs(pattern):
-            found.setdefault(word, []).append(rank)
-    return found
+        begins, words = _signs(pattern)
+        for word in words:
+            (first if begins else within).setdefault(word, []).append(rank)
+    return first, within
 
 
-def _signs(pattern: str) -> list[str]:
-    """The words of which a line that meets the pattern holds at least one: up to the first that must be there."""
+def _signs(pattern: str) -> tuple[bool, list[str]]:
+    """The words of which a line that meets the pattern holds at least one, and whether it must begin with one of them."""
     signs: list[str] = []
-    for word in pattern.split():
-        optional = word.endswith("?")
-        bare = word[:-1] if optional else word
-        if not bare.startswith("<"):
-            signs += bare.split("|")
-            if not optional:
-                break
-    return signs
+    begins = True
+    for piece in pieces(pattern):
+        if piece.slot:
+            begins = False
+            continue
+        signs += piece.words
+        if not piece.optional:
+            break
+    return begins, signs
 
 
 def likely(said: Sequence[Token]) -> Iterator[tuple[str, str, bool]]:
     """The patterns that a line may meet, in their order: (pattern, act, whether it keeps)."""
-    known = _by_word()
-    ranks = {rank for token in said[:24] for rank in known.get(token.lower, ())}
+    first, within = _by_word()
+    ranks = {rank for token in said[:24] for rank in within.get(token.lower, ())}
+    ranks.update(rank for token in said[:1] for rank in first.get(token.lower, ()))
     for rank in sorted(ranks):
         yield ALL[rank]
 
