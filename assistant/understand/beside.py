@@ -20,6 +20,8 @@ SECOND_VOICE = 0.2  # two words that speak for a place say a little more than on
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+# What stands between a length of cloth and its width: "3 m of 140 cm", "2 yd at 45 in".
+OF_A_WIDTH = (["of"], ["in"], ["on"], ["at"])
 # A number is not named by the question that follows it ("£7.50/m how much can I get").
 ASKING = frozenset(("how", "what", "which", "whats"))
 
@@ -27,7 +29,7 @@ ASKING = frozenset(("how", "what", "which", "whats"))
 def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: bool = False) -> tuple[float, int]:
     """How strongly the words beside a value speak for a slot, and the mention that does; mentions: those of the slot.
 
-    spoken: the slot is only taken when spoken of, so that words farther on are heard too ("1 m of 140 cm fabric enough").
+    spoken: words farther on are heard too, past the width of a length of cloth ("1 m of 140 cm fabric enough").
     """
     best, second, who = 0.0, 0.0, -1
     after = _past_its_width(line, value) if spoken else 0
@@ -56,7 +58,7 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
 
 def _past_its_width(line: Line, value: Value) -> int:
     """The place after "of 140 cm" behind a length, from where words still speak of it ("1 m of 140 cm enough"); 0 for none."""
-    if line.words[value.last : value.last + 1] == ["of"] and value.last + 1 in line.at_value:
+    if line.words[value.last : value.last + 1] in OF_A_WIDTH and value.last + 1 in line.at_value:
         return line.at_value[value.last + 1].last
     return 0
 

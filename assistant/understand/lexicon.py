@@ -161,17 +161,18 @@ class Lexicon:
 
     def _meet(self, words: list[str]) -> list[Match]:
         found = []
-        for first, word in enumerate(words):
-            phrases = self.phrases.get(word) or self._opened(word)
-            if phrases is None:
+        known, following = self.phrases, [*words[1:], ""]
+        for first, (word, after) in enumerate(zip(words, following, strict=True)):
+            phrases = known.get(word)
+            if phrases is None and (phrases := self._opened(word)) is None:
                 continue
-            if phrases.longer and first + 1 < len(words):
-                for entry in phrases.longer.get(words[first + 1], ()):
-                    last = first + len(entry.words)
-                    if len(entry.words) == 2 or tuple(words[first:last]) == entry.words:
-                        found.append(Match(first, last, entry.tags, entry.weight, entry))
-            if phrases.alone is not None:
-                found.append(Match(first, first + 1, phrases.alone.tags, phrases.alone.weight, phrases.alone))
+            alone, longer = phrases
+            for entry in longer.get(after, ()):
+                last = first + len(entry.words)
+                if last == first + 2 or tuple(words[first:last]) == entry.words:
+                    found.append(Match(first, last, entry.tags, entry.weight, entry))
+            if alone is not None:
+                found.append(Match(first, first + 1, alone.tags, alone.weight, alone))
         return found
 
 

@@ -47,6 +47,7 @@ class Places:
 
     by_slot: the mentions of each place. asked_inputs: inputs that are asked for, and so not told. hint: the system of
     the line's measures. prefer: places that a value is likelier to be for. roles_lead: each number has its word before it.
+    duos: numbers of values of which one is of the other ("3 m of 140 cm"), in a rule that has such pairs of places.
     """
 
     rule: Rule
@@ -58,6 +59,7 @@ class Places:
     hint: str
     prefer: Mapping[str, float]
     roles_lead: bool
+    duos: tuple[tuple[int, int], ...] = ()
 
 
 def options_of(places: Places, value: Value) -> list[Option]:
@@ -85,6 +87,9 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     if soft and bare and value.first and line.words[value.first - 1] in THE:
         no_length = True  # "each of the two back pieces" gives no length
     several = value.shape in SEVERAL
+    head, second = _in_duo(places, value)
+    if second and named.isdisjoint(second):
+        named = set()  # in "3 yd of 45 in called for" the 3 yd are called for
     found = []
     for slot in places.slots:
         kind, declared = slot.kind, slot.declared
@@ -104,8 +109,10 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         spoken_by = by_slot.get(slot.name)
         if spoken_by and places.roles_lead:
             spoken_by = [one for one in spoken_by if one.first < value.last]
+        if spoken_by and second and slot.name not in second:
+            spoken_by = [one for one in spoken_by if one.first != value.last]
         if spoken_by:
-            affinity, mention = affinity_of(line, value, spoken_by, slot.spoken)
+            affinity, mention = affinity_of(line, value, spoken_by, slot.spoken or head)
         drawn = places.prefer.get(slot.name)
         if named and slot.name not in named and drawn is None and not (spoken_by and leads_to(line, value, spoken_by)):
             continue  # "72 in wide" is no length
@@ -140,6 +147,13 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)
     return named
+
+
+def _in_duo(places: Places, value: Value) -> tuple[bool, frozenset[str]]:
+    """Whether another value is of this one; and, where this one is of another, the places it may then fill."""
+    head = any(one == value.number for one, _ in places.duos)
+    is_second = any(other == value.number for _, other in places.duos)
+    return head, frozenset(name for _, name in places.rule.pairs) if is_second else frozenset()
 
 
 def _of_them(line: Line, value: Value) -> bool:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from rules.engine.declare import Rule
 
-from .beside import AFTER_ITS_NUMBER
+from .beside import AFTER_ITS_NUMBER, OF_A_WIDTH
 from .lexicon import Match
 from .options import UNPLACED, Option, Places, options_of
 from .slots import Mention, Slot, mentions_of, places_of
@@ -18,7 +18,6 @@ MANY, MOST_OPTIONS, FEW_OPTIONS = 6, 6, 3  # with many numbers only the best pla
 UNPLACED_SOFT = -0.4
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
 PAIRED = 1.7
-OF_A_WIDTH = (["of"], ["in"], ["on"])
 Best = tuple[float, dict[int, Option | None]]
 EITHER = frozenset(("or", "versus", "vs"))
 
@@ -51,7 +50,9 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     for mention in mentions:
         by_slot.setdefault(mention.slot, []).append(mention)
     roles_lead = _roles_lead(line, values, mentions)
-    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead)
+    duos = one_of_another(line, values) if rule.pairs else ()
+    numbers = tuple((values[one].number, values[other].number) for one, other in duos)
+    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
     score, best = _best_of(rule, line, values, options)
