@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Container, Mapping, Sized
 from dataclasses import dataclass, field
 from fractions import Fraction
@@ -276,8 +276,8 @@ def _tells(reading: Reading) -> bool:
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
     if reading.lost or any(slot.stated for slot in slots):
         return False
-    kinds, tells = {slot.kind.name for slot in slots}, set(reading.rule.tells)
-    return bool(kinds) and tells in (kinds, kinds - {PERCENT.name})
+    kinds, tells = Counter(slot.kind.name for slot in slots), Counter(reading.rule.tells)
+    return bool(kinds) and set(tells) in (set(kinds), set(kinds) - {PERCENT.name}) and tells <= kinds
 
 
 def _told_in_pairs(reading: Reading) -> bool:

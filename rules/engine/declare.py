@@ -196,7 +196,8 @@ class Rule:
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
-    tells: kinds of value that together tell the rule when a line names no topic (a length and a price: their cost).
+    tells: kinds of value that together tell the rule when a line names no topic (a length and a price: their cost), a kind
+    as often as there must be values of it.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
