@@ -220,7 +220,7 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
-    of_cost = asks(heard) or _points_back(heard) or _told_a_cost(talk.context.answer)
+    of_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
     if of_cost and not reading.asked and (cost := _cost_of(reading, request, changed)):
         # What it costs is wanted of this line; those that follow go on from what was asked before.
         return changed, work(reading.rule, replace(changed, asked=(cost, *(name for name in changed.asked if name != cost))))
@@ -237,6 +237,12 @@ def _cost_of(reading: Reading, request: Request, changed: Request) -> str:
         return ""
     costs = [step.name for step in rule.steps if step.kind is MONEY and (step.name == "cost" or not _names_in(step).isdisjoint(new))]
     return "cost" if "cost" in costs else costs[0] if costs else ""
+
+
+def _supposes(heard: Heard) -> bool:
+    """Whether a line only tries another value: "what if it's £8.50 a metre?"."""
+    words = heard.line.words
+    return words[:2] in (["what", "if"], ["what", "about"], ["how", "about"]) or words[:1] == ["suppose"]
 
 
 def _points_back(heard: Heard) -> bool:
