@@ -13,11 +13,11 @@ from rules.engine.kinds import ANY, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, factor, system_of
 
-from .asked import unit_asked
-from .choose import Reading
 from .counted import Counted
 from .fitting import in_sense, rate_parts
+from .reading import Reading
 from .slots import Slot
+from .unit_asked import unit_asked
 from .usual import Usual, usual_values
 from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 

@@ -17,13 +17,17 @@ from rules.engine.units import CURRENCIES, system_of
 from rules.engine.work import answer as work
 
 from . import relative, why
-from .asked import unit_asked
 from .build import NeedsUnit, build
-from .choose import PLAIN_KINDS, Reading, coverage, read_as
+from .choose import read_as
 from .pull import of_cloth, pulls, replaces
+from .reading import Reading
 from .say import needs_unit
+from .score import PLAIN_KINDS
 from .tokens import FILLERS
+from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
+from .weigh import best as best_of
+from .weigh import coverage
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -131,7 +135,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         told = why.of_result(talk.context.answer, heard.line)
         if told is not None:
             return None, told
-    best = talk.best(talk.readings(heard), heard.matches)
+    best = best_of(talk.readings(heard), heard.matches)
     followed = _follows(talk, heard, reading, request)
     if best is None or best.topic_score <= NAMED or best.lost:
         return followed

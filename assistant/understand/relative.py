@@ -12,7 +12,7 @@ from rules.engine.request import Given, Request
 from rules.engine.run import Impossible, Run
 from rules.engine.text import shown
 
-from .choose import Reading
+from .reading import Reading
 from .slots import Slot
 from .values import Line, Value
 

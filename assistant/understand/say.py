@@ -8,8 +8,8 @@ from rules.engine.answer import Answer, Missing
 from rules.engine.declare import Rule
 
 from .build import NeedsUnit
-from .choose import Reading
 from .mind import Mind
+from .reading import Reading
 from .spelling import closest
 from .values import Line, Value
 

@@ -1,0 +1,46 @@
+"""One way to read a question."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from rules.engine.answer import Answer
+from rules.engine.declare import Rule
+from rules.engine.request import Given, Request
+
+from .counted import Counted
+from .lexicon import Match
+from .place import Placing
+from .values import Line, Value
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A reading put to its rule: the request, and the answer to it; or the unit that a bare number wants."""
+
+    request: Request | None
+    answer: Answer
+
+@dataclass(slots=True)
+class Reading:
+    """One way to read the question: a rule, where the numbers go, which options, what is asked, how well it fits."""
+
+    rule: Rule
+    line: Line
+    placing: Placing
+    options: dict[str, list[Match]]
+    chosen: dict[str, tuple[str, ...]]
+    asked: tuple[str, ...]
+    listed: dict[str, Given] = field(default_factory=dict)
+    counts: Mapping[int, Counted] = field(default_factory=dict)
+    score: float = 0.0
+    taken: frozenset[int] = frozenset()
+    heard: frozenset[int] = frozenset()
+    tried: Tried | None = None
+    topic_score: float = 0.0
+
+    @property
+    def lost(self) -> list[Value]:
+        """Numbers that found no place; a number word ("one of them") is not counted as lost."""
+        return [value for value in self.placing.unplaced if not value.soft]
