@@ -162,7 +162,7 @@ class Lexicon:
     def _meet(self, words: list[str]) -> list[Match]:
         found = []
         known, following = self.phrases, [*words[1:], ""]
-        for first, (word, after) in enumerate(zip(words, following, strict=True)):
+        for first, (word, after) in enumerate(zip(words, following, strict=False)):
             phrases = known.get(word)
             if phrases is None and (phrases := self._opened(word)) is None:
                 continue
