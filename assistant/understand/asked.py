@@ -46,6 +46,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     scores: dict[str, float] = {}
     spots: dict[str, tuple[int, int]] = {}
     longer = [match for match in matches if match.last - match.first > 1]
+    asks_how = "how" in line.words
     for match in matches:
         tags = [tag for tag in match.tags if tag.what in ("result", "role")]
         if not tags or _inside(match, longer):
@@ -53,7 +54,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         counted = _counted(line, match)
         names_topic = len(tags) < len(match.tags) and any(tag.what == "topic" for tag in match.tags)
         strength = _asking(line, match, names_topic) or counted
-        subject = _subject(line, match)
+        subject = _subject(line, match) if asks_how else ""
         if strength <= 0 and not subject:
             continue
         strength = max(strength, _opening(rule, line, match, tags)) if strength else 0.0
@@ -67,7 +68,8 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             score = plainly * (0.5 + match.weight) + bonus if plainly else 0.0
             if score > scores.get(tag.name, 0.0):
                 scores[tag.name], spots[tag.name] = score, (match.first, match.last)
-    _by_how(rule, line, scores, spots)
+    if asks_how:
+        _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(_in_order_said(line, ranked, scores, spots))
 
@@ -192,7 +194,7 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    tail = [word for word in words[match.last :] if word not in CLOSING]
+    tail = _content_after(words, match.last)
     phrase = match.last - match.first > 1 or not line.values
     if names_topic and phrase and not tail and "?" in words[match.last :] and _beside_none(line, match):
         best = max(best, 0.9)  # "casing depth?", "and the change?"
@@ -203,11 +205,22 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     terse = match.first == 0 and not filler and not ASKING.intersection(words)
     if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
-    elif len(tail) == 1 and "?" in words[match.last :]:
+    elif tail == 1 and "?" in words[match.last :]:
         best = max(best, 0.9)
     if filler:
         return best  # "after the rib" asks for nothing
     return best or 0.45
+
+
+def _content_after(words: list[str], first: int) -> int:
+    """How many words follow that do more than close a question, counted up to two."""
+    count = 0
+    for spot in range(first, len(words)):
+        if words[spot] not in CLOSING:
+            count += 1
+            if count == 2:
+                break
+    return count
 
 
 def _beside_none(line: Line, match: Match) -> bool:

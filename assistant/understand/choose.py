@@ -18,7 +18,7 @@ from .options import UNPLACED
 from .place import Placing, place
 from .readers import PLAIN, reader_of
 from .reading import Reading
-from .score import passed_over, score, things
+from .score import needed_by, passed_over, score, things
 from .tokens import tokens
 from .unit_asked import in_unit, length_asked, unit_asked
 from .values import Line, Value
@@ -102,7 +102,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
 def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
     """Inputs without a default that nothing fills yet."""
     filled = known | {slot.name for slots in placing.spots.values() for slot in slots}
-    return [item.name for item in rule.inputs if item.default is None and not item.extra and item.name not in filled]
+    return [item.name for item in needed_by(rule) if item.name not in filled]
 
 
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping, Sized
 from fractions import Fraction
+from functools import lru_cache
 
+from rules.engine.declare import Input, Rule
 from rules.engine.kinds import CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given
 
@@ -14,6 +16,7 @@ from .lexicon import Match
 from .place import one_of_another
 from .readers import PLAIN
 from .reading import Reading
+from .slots import SPEAKING
 from .tokens import FILLERS
 from .unit_asked import LEAD, UNITS_ASKED
 from .values import Line
@@ -80,27 +83,33 @@ def takes_list(reading: Reading) -> bool:
 
 
 def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> float:
-    topic = [match.weight for match in matches if any(tag.what == "topic" for tag in match.tags)]
+    topic: list[float] = []
+    roles: dict[str, float] = {}
+    for match in matches:
+        names_topic, weight = False, match.weight
+        for tag in match.tags:
+            if tag.what in SPEAKING:
+                if weight > roles.get(tag.name, 0.0):
+                    roles[tag.name] = weight
+            elif tag.what == "topic":
+                names_topic = True
+        if names_topic:
+            topic.append(weight)
     best_topic = max(topic, default=0.0)
     reading.topic_score = best_topic
     score = TOPIC_WEIGHT * best_topic + 0.5 * sum(sorted(topic)[:-1])
     score += 0.9 * sum(max(match.weight for match in found) for found in reading.options.values())
-    roles: dict[str, float] = {}
-    for match in matches:
-        for tag in match.tags:
-            if tag.what in ("role", "result", "stated"):
-                roles[tag.name] = max(roles.get(tag.name, 0.0), match.weight)
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
     score -= TOLD_TWICE * max(0, sum(slot.stated for slots in reading.placing.spots.values() for slot in slots) - 1)
     score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
-    if any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
+    if reading.listed and any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and takes_list(reading):
+    elif matches and reading.listed and takes_list(reading):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
@@ -108,7 +117,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots}
     filled |= {*reading.listed, *reading.chosen, *kept}
-    missing = [item for item in reading.rule.inputs if item.default is None and not item.extra and item.name not in filled]
+    missing = [item for item in needed_by(reading.rule) if item.name not in filled]
     for item in missing:
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
@@ -118,6 +127,12 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
             score += TOPIC_WEIGHT + DIRECT_GAIN
         score += LONE_GAIN if _says_no_more(reading.line) else DIRECT_GAIN if _put_directly(reading.line) else 0.0
     return score
+
+
+@lru_cache(maxsize=512)
+def needed_by(rule: Rule) -> tuple[Input, ...]:
+    """The inputs that a rule cannot do without and has no default for."""
+    return tuple(item for item in rule.inputs if item.default is None and not item.extra)
 
 
 def _says_no_more(line: Line) -> bool:
