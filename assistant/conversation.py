@@ -198,7 +198,7 @@ class Conversation:
         """A reading put to its rule; each only once."""
         if reading.tried is None:
             try:
-                request = build(reading, self.habits, frozenset(heard.line.words), None)
+                request = build(reading, self.habits, heard.line.mentions, None)
                 reading.tried = Tried(request, work(reading.rule, request))
             except NeedsUnit as need:
                 reading.tried = Tried(None, say.needs_unit(reading, need))

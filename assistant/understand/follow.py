@@ -220,7 +220,7 @@ def _left_over(reading: Reading, answer: Answer) -> bool:
 
 def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
     try:
-        changed = build(reading, talk.habits, frozenset(heard.line.words), request)
+        changed = build(reading, talk.habits, heard.line.mentions, request)
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
@@ -283,7 +283,7 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     if not taken:
         return None
     try:
-        made = build(best, talk.habits, frozenset(heard.line.words), None)
+        made = build(best, talk.habits, heard.line.mentions, None)
     except NeedsUnit as need:
         return request, needs_unit(best, need)
     whole = replace(made, given={**taken, **made.given})

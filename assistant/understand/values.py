@@ -92,7 +92,7 @@ BARRIERS = {
 class Line:
     """A question laid out: tokens (a value's token is "#", or its digits when a small bare number), values, barriers.
 
-    barriers: how hard it is to cross the tokens up to each, added up when first asked for.
+    barriers: how hard it is to cross the tokens up to each, added up when first asked for. aged: someone's age is told.
     kept: lists and tables that were not typed but are meant, by the name of their kind.
     """
 
@@ -104,6 +104,12 @@ class Line:
     sum: Sum | None = None
     kept: dict[str, Given] = field(default_factory=dict)
     barriers: list[float] = field(default_factory=list)
+    aged: bool = False
+
+    @property
+    def mentions(self) -> frozenset[str]:
+        """All that the line mentions, for the cautions."""
+        return frozenset((*self.words, "aged") if self.aged else self.words)
 
     def stops(self, first: int, last: int) -> bool:
         """Whether a comma, a stop or "and" lies between two places."""
@@ -131,7 +137,9 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    _leave_out(line, {spot for spot, value in line.at_value.items() if _is_age(line.words, spot, value) or _is_asked_over(line, value)})
+    ages = {spot for spot, value in line.at_value.items() if _is_age(line.words, spot, value)}
+    line.aged = bool(ages)
+    _leave_out(line, ages | {spot for spot, value in line.at_value.items() if _is_asked_over(line, value)})
     return line
 
 

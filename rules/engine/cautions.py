@@ -65,10 +65,11 @@ def with_ages(mentions: frozenset[str]) -> frozenset[str]:
     >>> "child" in with_ages(frozenset(("3", "year", "old")))
     True
     """
-    if "old" not in mentions and "aged" not in mentions:
+    aged = "aged" in mentions
+    if "old" not in mentions and not aged:
         return mentions
     if "month" in mentions:
         return mentions | {"baby", "child"}
-    if "year" in mentions and mentions & YOUNG_YEARS:
+    if ("year" in mentions or aged) and mentions & YOUNG_YEARS:
         return mentions | {"child"} | ({"baby"} if mentions & BABY_YEARS else set())
     return mentions
