@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import Input, Rule, Step
+from ..engine.declare import Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
@@ -96,6 +96,13 @@ CUP_SIZE = Rule(
     answers=("cup", "difference", "choose_by"),
     headline=("That is a pattern's {cup}, for a difference of {difference}: {choose_by}.",),
     algorithm=_cup,
+    refusals=(
+        Refusal(
+            "high_bust > bust",
+            "the high bust, above the bust and under the arms, is never larger than the full bust: see that the two are "
+            "not changed round. Such as: full bust 38 in, high bust 35 in",
+        ),
+    ),
     source=CUP_SOURCE,
     examples=(
         "full bust 38 in, high bust 35 in, what cup size is that -> C cup; 3 in; choose the pattern size "

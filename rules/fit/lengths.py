@@ -33,6 +33,13 @@ LENGTH_CHANGE = Rule(
         "took off",
         "overall change",
         "altogether",
+        "take out",
+        "taking up",
+        "turned up",
+        "at the bodice",
+        "take off the hem",
+        "off the hem",
+        "at the hem",
     ),
     about="What several lengthenings and shortenings come to, and the new length.",
     inputs=(

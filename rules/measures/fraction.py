@@ -88,6 +88,12 @@ FRACTION = Rule(
         "to the nearest",
         "round to the nearest",
         "on a tape",
+        "on the tape measure",
+        "on a tape measure",
+        "on my tape measure",
+        "on my ruler",
+        "in sixteenths",
+        "in 16ths",
     ),
     about="Decimal inches to the nearest mark of a ruler, with the error; and a fraction as a decimal.",
     inputs=(

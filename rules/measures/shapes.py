@@ -22,6 +22,9 @@ DIAGONAL = Rule(
         "true square",
         "squaring up",
         "square-up check",
+        "across the corners",
+        "from corner to corner",
+        "opposite corners",
     ),
     about="The diagonal of a rectangle: a true one has both diagonals of this length.",
     inputs=(
@@ -74,8 +77,11 @@ INPUTS = (
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
         },
-        default="rectangle",
-        because="the plain shape with a width and a length",
+        default=(
+            Default("circle", derived=True, given=("diameter",)),
+            Default("circle", derived=True, given=("radius",)),
+            Default("rectangle", "the plain shape with a width and a length"),
+        ),
     ),
     Input(
         "width",
