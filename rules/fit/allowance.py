@@ -248,6 +248,8 @@ ALLOWANCE_SWAP = Rule(
         "seam in cm",
         "seam in mm",
         "seam in inches",
+        "allowance how many",
+        "allowance how much",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(

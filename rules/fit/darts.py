@@ -70,6 +70,8 @@ DARTS = Rule(
             {
                 "darts and side seams": (
                     "half in the side seams",
+                    "half in the seams",
+                    "half at the side seams",
                     "side seams too",
                     "darts and side seams",
                     "rest in the side seams",
@@ -81,6 +83,12 @@ DARTS = Rule(
                     "all in darts",
                     "no side seams",
                     "nothing in the side seams",
+                    "nothing at the side seams",
+                    "none in the side seams",
+                    "none at the side seams",
+                    "not in the side seams",
+                    "leave the side seams",
+                    "side seams stay",
                     "into the darts",
                     "in darts alone",
                 ),
@@ -152,7 +160,7 @@ DARTS = Rule(
             LENGTH,
             rounding=FINE,
             label="each side of the middle",
-            says=("leg", "dart leg", "each leg", "half"),
+            says=("leg", "dart leg", "each leg", "half a dart", "half of each dart", "each side of the middle"),
         ),
         Step(
             "seam",

@@ -40,6 +40,10 @@ LENGTH_CHANGE = Rule(
         "take off the hem",
         "off the hem",
         "at the hem",
+        "longer and",
+        "shorter and",
+        "longer again",
+        "shorter again",
     ),
     about="What several lengthenings and shortenings come to, and the new length.",
     inputs=(
@@ -106,7 +110,7 @@ FOR_HEIGHT = Rule(
     family="fit",
     says=(
         "drafted for",
-        "drawn for",
+        "drawn for someone",
         "meant for someone",
         "made for someone",
         "someone tall",
@@ -254,6 +258,7 @@ FOR_HEIGHT = Rule(
         ),
     ),
     answers=("new", "change", "difference"),
+    insists=True,  # the difference in height alone is not what to alter a piece by
     headline=("Make it {new} long: a change of {change}.", "Change it by {change}, to {new}."),
     source=COMMON_PRACTICE,
     cautions=(

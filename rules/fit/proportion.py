@@ -58,7 +58,7 @@ ROUND_TO_DIAMETER = Rule(
             "girth / pi",
             LENGTH,
             rounding=RADIUS,
-            says=("diameter", "across", "how wide", "how big a circle"),
+            says=("diameter", "across", "how wide", "how big a circle", "diameter and radius"),
             axis="diameter",
             stated=("across", "diameter", "wide"),
         ),

@@ -73,6 +73,8 @@ NAMED = Input(
             "child's size",
             "kids sizes",
             "toddler",
+            "child",
+            "kid",
         ),
     },
 )
