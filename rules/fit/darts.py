@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 
@@ -175,6 +175,13 @@ DARTS = Rule(
     answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
     source=COMMON_PRACTICE,
+    refusals=(
+        Refusal(
+            "difference <= 0",
+            "the two measures are the same, so there is nothing for darts to take out. Such as: waist 76 cm, hips 100 cm, "
+            "4 darts",
+        ),
+    ),
     cautions=(Caution("A dart this wide pokes out at its point: use two in its place.", when="intake > 38"),),
     examples=(
         "Hips 100 cm, waist 76 cm, four darts - how big is each dart? -> 3 cm; 1.5 cm",

@@ -6,6 +6,9 @@ from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, 
 from ..engine.kinds import CHANGES, LENGTH
 from ..engine.rounding import CUT
 
+# Whom a pattern may be said to be made for.
+WHO = ("lady", "woman", "man", "girl", "boy", "child", "figure", "person", "body", "model")
+
 LENGTH_CHANGE = Rule(
     topic="length change",
     family="fit",
@@ -123,6 +126,9 @@ FOR_HEIGHT = Rule(
         "designed for",
         "made for someone",
         "pattern height",
+        *(f"made for a {who}" for who in WHO),
+        *(f"drawn for a {who}" for who in WHO),
+        *(f"meant for a {who}" for who in WHO),
         "for my height",
         "for height",
         "suit me",
@@ -151,6 +157,8 @@ FOR_HEIGHT = Rule(
                 "drafted",
                 "pattern for",
                 "for a height of",
+                *(f"for a {who}" for who in WHO),
+                *(f"for a {who} of" for who in WHO),
                 "intended for",
                 "based on",
                 "standard height",
@@ -176,6 +184,13 @@ FOR_HEIGHT = Rule(
                 "own height",
                 "me",
                 "daughter",
+                "granddaughter",
+                "grandson",
+                "niece",
+                "nephew",
+                "sister",
+                "husband",
+                "wife",
                 "son",
                 "my",
                 "wearer",

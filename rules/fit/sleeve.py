@@ -41,6 +41,9 @@ SLEEVE_CAP_EASE = Rule(
         "sleeve ease",
         "sleeve cap seam",
         "set-in sleeve",
+        "sleevehead",
+        "sleeve crown",
+        "scye",
     ),
     about="How much longer a sleeve's cap is than the armhole it goes into.",
     inputs=(
@@ -48,7 +51,7 @@ SLEEVE_CAP_EASE = Rule(
             "cap",
             "cap seam",
             LENGTH,
-            says=("cap", "sleeve cap", "sleeve head", "sleeve", "cap seam", "sleeve seam"),
+            says=("cap", "sleeve cap", "sleevehead", "sleevecap", "crown", "sleeve crown", "sleeve head", "sleeve", "cap seam", "sleeve seam"),
             ask="How long is the seam line of the cap?",
             example="47 cm",
             sane="5 cm..150 cm",
@@ -74,6 +77,7 @@ SLEEVE_CAP_EASE = Rule(
             rounding=FINE,
             says=("ease", "how much ease", "what ease", "longer"),
             stated=("ease", "of ease", "ease of"),
+            sane="-15 cm..15 cm",
         ),
         Step(
             "share",

@@ -41,7 +41,7 @@ SCALE = Rule(
             "amount",
             "length",
             LENGTH,
-            says=("length", "from", "of", "original", "is"),
+            says=("length", "from", "of", "original", "is", "long", "wide", "high"),
             ask="Which length?",
             example="12 in",
             sane="0.1 mm..10 km",
@@ -80,8 +80,8 @@ SCALE = Rule(
             "what is done with the percentage",
             {
                 "of it": (),
-                "off": ("off", "less", "minus", "take off", "knock off"),
-                "more": ("extra", "more", "plus", "add", "added", "on top"),
+                "off": ("off", "smaller", "less", "minus", "take off", "knock off"),
+                "more": ("extra", "bigger", "larger", "more", "plus", "add", "added", "on top"),
             },
             default=(Default("of it", derived=True),),
         ),
@@ -168,6 +168,7 @@ SCALE = Rule(
         ),
         Refusal("factor > 1", "no more than all of it, 100 %, can be taken off", choices={"share": "off"}),
     ),
+    defers=("percentage",),
     source=ARITHMETIC,
     examples=(
         "scale 12 1/2 in by 150% -> 18 3/4 in",
