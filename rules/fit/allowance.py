@@ -13,6 +13,7 @@ from ..engine.rounding import CUT, apply
 from ..engine.run import Run
 from ..engine.text import shown
 from ..engine.units import factor, system_of
+from .words import told
 
 ALLOWANCE = Input(
     "allowance",
@@ -68,7 +69,10 @@ ADD_SEAM_ALLOWANCE = Rule(
             "width",
             "finished width",
             LENGTH,
-            says=("finished", "panel", "piece", "wide", "width", "does it finish", "finish at", "how wide does it finish"),
+            says=(
+                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
+                "how wide does it finish", *told("width", "finished width"),
+            ),
             axis="width",
             ask="How wide is the finished piece?",
             example="20 in",
@@ -79,7 +83,10 @@ ADD_SEAM_ALLOWANCE = Rule(
             "length",
             "finished length",
             LENGTH,
-            says=("finished", "long", "length", "deep", "high", "drop", "tall"),
+            says=(
+                "finished", "long", "length", "deep", "high", "drop", "tall",
+                *told("finished length", "height", "depth"),
+            ),
             axis="length",
             ask="How long is the finished piece?",
             example="26 in",

@@ -6,6 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.kinds import LENGTH
 from ..engine.rounding import FINE
 from .size_words import OWN
+from .words import told
 
 BODY_TO_PATTERN = Rule(
     topic="body to pattern difference",
@@ -52,10 +53,7 @@ BODY_TO_PATTERN = Rule(
                 "body measure",
                 "mine",
                 "mine is",
-                "my bust",
-                "my waist",
-                "my hip",
-                "my chest",
+                *told("my bust", "my waist", "my hip", "my chest"),
             ),
             ask="What does the body measure there?",
             example="96 cm",
@@ -79,6 +77,7 @@ BODY_TO_PATTERN = Rule(
                 "row",
                 "made for",
                 "drawn for",
+                "pattern is",
                 "pattern bust",
                 "pattern waist",
                 "pattern hip",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
+from .words import told
 
 DARTS = Rule(
     topic="darts",
@@ -16,7 +17,7 @@ DARTS = Rule(
             "larger",
             "larger measure",
             LENGTH,
-            says=("hip", "hips", "larger", "bust", "full", "bigger", "from"),
+            says=(*told("hip", "bust"), "larger", "full", "bigger", "from"),
             axis="",
             ask="What is the larger measure (such as the hips)?",
             example="100 cm",
@@ -27,7 +28,7 @@ DARTS = Rule(
             "smaller",
             "smaller measure",
             LENGTH,
-            says=("waist", "smaller", "under the bust", "narrower", "underbust", "down to"),
+            says=(*told("waist"), "smaller", "under the bust", "narrower", "underbust", "down to"),
             ask="What is the smaller measure (such as the waist)?",
             example="76 cm",
             sane="10 cm..300 cm",

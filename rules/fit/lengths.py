@@ -38,6 +38,9 @@ LENGTH_CHANGE = Rule(
         "altogether",
         "take out",
         "taking up",
+        "i take up",
+        "take it up",
+        "take them up",
         "turned up",
         "at the bodice",
         "take off the hem",
@@ -240,7 +243,10 @@ FOR_HEIGHT = Rule(
             LENGTH,
             rounding=CUT,
             label="length to suit",
-            says=("what length", "suit", "new length", "how long", "length should", "length for me", "how long should", "mine be"),
+            says=(
+                "what length", "suit", "new length", "how long", "length should", "length for me", "how long should",
+                "mine be",
+            ),
             axis="length",
         ),
         Step(

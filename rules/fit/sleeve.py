@@ -8,6 +8,7 @@ from ..engine.literal import literal
 from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Run
+from .words import told
 
 # How much a sleeve cap may be longer than its armhole, in order: from how much, and what it suits (common practice).
 CAP = (
@@ -51,7 +52,10 @@ SLEEVE_CAP_EASE = Rule(
             "cap",
             "cap seam",
             LENGTH,
-            says=("cap", "sleeve cap", "sleevehead", "sleevecap", "crown", "sleeve crown", "sleeve head", "sleeve", "cap seam", "sleeve seam"),
+            says=(
+                *told("cap", "sleeve cap", "sleeve head"), "sleevehead", "sleevecap", "crown", "sleeve crown",
+                "sleeve head", "sleeve", "cap seam", "sleeve seam",
+            ),
             ask="How long is the seam line of the cap?",
             example="47 cm",
             sane="5 cm..150 cm",
@@ -61,7 +65,7 @@ SLEEVE_CAP_EASE = Rule(
             "armhole",
             "armhole seam",
             LENGTH,
-            says=("armhole", "armscye", "armhole seam", "scye", "bodice"),
+            says=(*told("armhole", "armscye", "armhole seam", "scye"), "bodice"),
             ask="How long is the seam line of the armhole?",
             example="44 cm",
             sane="5 cm..150 cm",

@@ -137,7 +137,10 @@ SPREAD_CHANGE = Rule(
             rounding=DRIFT,
             unit=("in", "cm"),
             label="at each cut edge",
-            says=("each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge", "every edge"),
+            says=(
+                "each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge",
+                "every edge",
+            ),
             stated=("each cut edge", "each edge", "off each edge", "per edge", "at each cut edge", "off each cut edge"),
         ),
     ),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BODY
+from .words import told
 
 PANTS_GUIDE = "Guide C-209, Measurements for Fitting Pants, New Mexico State University Cooperative Extension, 2003"
 CROTCH_DEPTH = Rule(
@@ -46,7 +47,10 @@ CROTCH_DEPTH = Rule(
             "outside",
             "outside leg",
             LENGTH,
-            says=("outside leg", "side length", "outseam", "outer leg", "waist to floor", "side seam", "outside", "outer", "outside seam"),
+            says=(
+                *told("outside leg"), "side length", "outseam", "outer leg", "waist to floor", "side seam",
+                "outside", "outer", "outside seam",
+            ),
             ask="What is the side measure from waist to chair, sitting (or the outside and the inside leg)?",
             example="sitting 27 cm",
             sane="20 cm..160 cm",
@@ -56,7 +60,7 @@ CROTCH_DEPTH = Rule(
             "inside",
             "inside leg",
             LENGTH,
-            says=("inside leg", "inseam", "inner leg", "inside leg seam", "inside", "inner", "inside seam"),
+            says=(*told("inside leg"), "inseam", "inner leg", "inside leg seam", "inside", "inner", "inside seam"),
             ask="What is the inside leg?",
             example="76 cm",
             sane="10 cm..120 cm",

@@ -126,7 +126,11 @@ DIVIDE = Rule(
         choice(
             "shares",
             "shares",
-            {**{name: (f"into {name}", f"into equal {name}") for name in SHARES}, "quarters": ("into quarters", "in quarters", "in equal quarters"), "not said": ()},
+            {
+                **{name: (f"into {name}", f"into equal {name}") for name in SHARES},
+                "quarters": ("into quarters", "in quarters", "in equal quarters"),
+                "not said": (),
+            },
             default=(Default("not said", derived=True),),
         ),
         Input(
@@ -209,7 +213,10 @@ DIVIDE = Rule(
             LENGTH,
             rounding=FINE,
             label="left over",
-            says=("left over", "leftover", "how much is left over", "how much is left", "remainder", "left", "waste", "spare"),
+            says=(
+                "left over", "leftover", "how much is left over", "how much is left", "remainder", "left", "waste",
+                "spare",
+            ),
         ),
     ),
     answers=("each", "marks", "pieces", "left"),

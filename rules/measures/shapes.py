@@ -90,7 +90,10 @@ INPUTS = (
         "width",
         "width",
         LENGTH,
-        says=("wide", "width", "base", "side", "sides", "square", "breadth"),
+        says=(
+            "wide", "width", "base", "side", "sides", "square", "breadth", "width is", "base is", "side is",
+            "breadth is",
+        ),
         ask=WIDTH.ask,
         example=WIDTH.example,
         sane=WIDTH.sane,
