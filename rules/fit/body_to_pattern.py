@@ -29,7 +29,6 @@ BODY_TO_PATTERN = Rule(
         "what do i add",
         "how much to add",
         "take off the pattern",
-        "pattern's size",
         "pattern bust",
         "pattern waist",
         "pattern hip",
@@ -104,6 +103,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="to add all round",
             says=("difference", "altogether", "all round"),
+            sane="-40 cm..40 cm",
         ),
         Step(
             "quarter",
@@ -112,6 +112,7 @@ BODY_TO_PATTERN = Rule(
             LENGTH,
             rounding=FINE,
             label="at each quarter piece",
+            sane="-10 cm..10 cm",
             says=(
                 "quarter",
                 "each quarter",

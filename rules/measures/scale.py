@@ -30,6 +30,7 @@ SCALE = Rule(
         "reduced",
         "times the size",
         "photocopier",
+        "drawing",
         "set the photocopier",
         "set the copier",
         "enlarge it",

@@ -114,7 +114,7 @@ INPUTS = (
         "diameter",
         "diameter",
         LENGTH,
-        says=("diameter", "across", "circle"),
+        says=("diameter", "across", "circle", "round"),
         axis="diameter",
         sane="0.1 mm..1 km",
         default=Default("=2 * radius", "Twice the radius", derived=True),
