@@ -13,6 +13,7 @@ from ..engine.rounding import CUT, apply
 from ..engine.run import Run
 from ..engine.text import shown
 from ..engine.units import factor, system_of
+from .words import told
 
 ALLOWANCE = Input(
     "allowance",
@@ -53,6 +54,14 @@ ADD_SEAM_ALLOWANCE = Rule(
         "add seams",
         "plus seam allowance",
         "net pattern",
+        "how big do i cut the piece",
+        "what size do i cut the piece",
+        "panel is",
+        "to all edges",
+        "to each edge",
+        "to every edge",
+        "to each side",
+        "all the edges of",
     ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -60,7 +69,10 @@ ADD_SEAM_ALLOWANCE = Rule(
             "width",
             "finished width",
             LENGTH,
-            says=("finished", "panel", "piece", "wide", "width"),
+            says=(
+                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
+                "how wide does it finish", *told("width", "finished width"),
+            ),
             axis="width",
             ask="How wide is the finished piece?",
             example="20 in",
@@ -71,7 +83,10 @@ ADD_SEAM_ALLOWANCE = Rule(
             "length",
             "finished length",
             LENGTH,
-            says=("finished", "long", "length", "deep", "high", "drop", "tall"),
+            says=(
+                "finished", "long", "length", "deep", "high", "drop", "tall",
+                *told("finished length", "height", "depth"),
+            ),
             axis="length",
             ask="How long is the finished piece?",
             example="26 in",
@@ -129,7 +144,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             label="cut width",
             says=("cut width", "cut size", "how wide", "cut", "width to cut"),
             axis="width",
-            stated=("cut", "cut width"),
+            stated=("cut", "cut width", "cut it", "i cut it", "is cut"),
         ),
         Step(
             "cut_length",
@@ -240,6 +255,8 @@ ALLOWANCE_SWAP = Rule(
         "seam in cm",
         "seam in mm",
         "seam in inches",
+        "allowance how many",
+        "allowance how much",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import floor
 
-from ..engine.declare import Input, Rule, Step
+from ..engine.declare import Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
 from ..engine.rounding import FINE
 from ..engine.run import Impossible, Run
 from ..engine.units import factor
+from .words import told
 
 CUPS = ("A", "B", "C", "D")  # a cup for each inch of difference, from 1 in
 CUP_SOURCE = (
@@ -21,7 +23,7 @@ CUP_SOURCE = (
 
 def cup_of(difference: Number) -> str:
     """The pattern cup nearest a difference in base units. Raises Impossible beyond those published."""
-    inches = round(Fraction(difference) / factor("in"))
+    inches = floor(Fraction(difference) / factor("in") + Fraction(1, 2))  # midway between two cups: the fuller
     if inches > len(CUPS):
         raise Impossible(
             "the difference is more than the 4 in of a D cup: alter the bust of the pattern, or draft it. "
@@ -57,7 +59,7 @@ CUP_SIZE = Rule(
             "bust",
             "full bust",
             LENGTH,
-            says=("full bust", "bust", "fullest"),
+            says=told("full bust", "bust", "fullest"),
             ask="What is the full bust?",
             example="38 in",
             sane="40 cm..200 cm",
@@ -67,7 +69,7 @@ CUP_SIZE = Rule(
             "high_bust",
             "high bust",
             LENGTH,
-            says=("high bust", "upper bust", "above the bust", "over the bust"),
+            says=told("high bust", "upper bust", "above the bust", "over the bust"),
             ask="What is the high bust?",
             example="35 in",
             sane="40 cm..200 cm",
@@ -90,12 +92,25 @@ CUP_SIZE = Rule(
             "Which to choose the size by",
             kind=TEXT,
             label="choose by",
-            says=("choose by", "which measure", "go by"),
+            says=(
+                "choose by",
+                "which measure",
+                "go by",
+                "size by",
+                "which should i",
+            ),
         ),
     ),
     answers=("cup", "difference", "choose_by"),
     headline=("That is a pattern's {cup}, for a difference of {difference}: {choose_by}.",),
     algorithm=_cup,
+    refusals=(
+        Refusal(
+            "high_bust > bust",
+            "the high bust, above the bust and under the arms, is never larger than the full bust: see that the two are "
+            "not changed round. Such as: full bust 38 in, high bust 35 in",
+        ),
+    ),
     source=CUP_SOURCE,
     examples=(
         "full bust 38 in, high bust 35 in, what cup size is that -> C cup; 3 in; choose the pattern size "

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
+from .words import told
 
 DARTS = Rule(
     topic="darts",
@@ -16,7 +17,7 @@ DARTS = Rule(
             "larger",
             "larger measure",
             LENGTH,
-            says=("hip", "hips", "larger", "bust", "full", "bigger", "from"),
+            says=(*told("hip", "bust"), "larger", "full", "bigger", "from"),
             axis="",
             ask="What is the larger measure (such as the hips)?",
             example="100 cm",
@@ -27,7 +28,7 @@ DARTS = Rule(
             "smaller",
             "smaller measure",
             LENGTH,
-            says=("waist", "smaller", "under the bust", "narrower", "underbust", "down to"),
+            says=(*told("waist"), "smaller", "under the bust", "narrower", "underbust", "down to"),
             ask="What is the smaller measure (such as the waist)?",
             example="76 cm",
             sane="10 cm..300 cm",
@@ -49,6 +50,17 @@ DARTS = Rule(
                 "take in",
                 "reduce",
                 "total",
+                # Words that name both measures at once speak of what lies between them, not of either.
+                "between waist and hips",
+                "between hips and waist",
+                "between the waist and the hips",
+                "between the hips and the waist",
+                "between my waist and hips",
+                "between my hips and waist",
+                "between bust and waist",
+                "between waist and bust",
+                "waist to hip difference",
+                "hip to waist difference",
             ),
             default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
             sane="1 mm..100 cm",
@@ -59,6 +71,8 @@ DARTS = Rule(
             {
                 "darts and side seams": (
                     "half in the side seams",
+                    "half in the seams",
+                    "half at the side seams",
                     "side seams too",
                     "darts and side seams",
                     "rest in the side seams",
@@ -70,6 +84,12 @@ DARTS = Rule(
                     "all in darts",
                     "no side seams",
                     "nothing in the side seams",
+                    "nothing at the side seams",
+                    "none in the side seams",
+                    "none at the side seams",
+                    "not in the side seams",
+                    "leave the side seams",
+                    "side seams stay",
                     "into the darts",
                     "in darts alone",
                 ),
@@ -127,6 +147,10 @@ DARTS = Rule(
                 "size of each dart",
                 "take in each",
                 "dart width",
+                "per dart",
+                "how much per dart",
+                "each one",
+                "for each dart",
             ),
             stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart"),
         ),
@@ -137,7 +161,7 @@ DARTS = Rule(
             LENGTH,
             rounding=FINE,
             label="each side of the middle",
-            says=("leg", "dart leg", "each leg", "half"),
+            says=("leg", "dart leg", "each leg", "half a dart", "half of each dart", "each side of the middle"),
         ),
         Step(
             "seam",
@@ -152,6 +176,13 @@ DARTS = Rule(
     answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
     source=COMMON_PRACTICE,
+    refusals=(
+        Refusal(
+            "difference <= 0",
+            "the two measures are the same, so there is nothing for darts to take out. Such as: waist 76 cm, hips 100 cm, "
+            "4 darts",
+        ),
+    ),
     cautions=(Caution("A dart this wide pokes out at its point: use two in its place.", when="intake > 38"),),
     examples=(
         "Hips 100 cm, waist 76 cm, four darts - how big is each dart? -> 3 cm; 1.5 cm",

@@ -8,7 +8,7 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
 from .ease_table import verdict
-from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS
+from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, told
 
 STRETCH_ONLY = Caution(
     "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
@@ -19,7 +19,10 @@ BODY_MEASURE = Input(
     "body",
     "body measure",
     LENGTH,
-    says=("body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer", *PLACE_WORDS),
+    says=(
+        "body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer",
+        "body is", *told(*PLACE_WORDS),
+    ),
     ask="What does the body measure there?",
     example="92 cm",
     sane="9 cm..300 cm",
@@ -42,6 +45,15 @@ FINISHED_MEASURE = Input(
         "pattern piece",
         "flat pattern",
         "made up",
+        "how big",
+        "how big round",
+        "how wide all round",
+        "how big all round",
+        "comes out",
+        "make the waistband",
+        "waistband is",
+        "waistband measures",
+        *(f"{garment} is" for garment in (*GARMENT_WORDS, "garment")),
         *GARMENT_WORDS,
         *(f"finished {place}" for place in PLACE_WORDS),
         *(f"{garment} measures" for garment in GARMENT_WORDS),
@@ -82,6 +94,19 @@ EASE = Rule(
         "ease added",
         "allow ease",
         "want ease",
+        "roomy",
+        "roomier",
+        "how tight",
+        "how loose",
+        "bigger than me",
+        "bigger than i am",
+        "roomier than",
+        "how much room",
+        "of ease",
+        "inches of ease",
+        "bigger all round",
+        "larger all round",
+        "bigger than my body",
     ),
     about=(
         "How much larger a garment is than the body, what published tables say of it, and the garment "
@@ -107,12 +132,13 @@ EASE = Rule(
                 "wearing ease",
                 "of room",
                 "extra",
+                "more than",
+                "bigger than",
+                "larger than",
                 "room",
                 "design ease",
                 "add",
                 "allow",
-                "smaller than the body",
-                "negative ease",
             ),
             sane="-40 cm..50 cm",
         ),
@@ -123,7 +149,31 @@ EASE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
-            says=("percentage", "percent", "as a percentage", "per cent"),
+            says=(
+                "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
+                "ease as a percent",
+            ),
+        ),
+        # The same the other way about, told as a plain number: "4 cm of negative ease", "2 in smaller than the body".
+        Step(
+            "short",
+            "Take the finished measure from the body measure",
+            "body - finished",
+            LENGTH,
+            rounding=FINE,
+            label="less than the body",
+            stated=(
+                "negative ease",
+                "of negative ease",
+                "negative ease of",
+                "smaller",
+                "smaller than the body",
+                "smaller than me",
+                "smaller than i am",
+                "less than the body",
+                "tighter",
+            ),
+            sane="0 cm..40 cm",
         ),
         Step(
             "verdict",

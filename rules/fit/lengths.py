@@ -6,6 +6,9 @@ from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, 
 from ..engine.kinds import CHANGES, LENGTH
 from ..engine.rounding import CUT
 
+# Whom a pattern may be said to be made for.
+WHO = ("lady", "woman", "man", "girl", "boy", "child", "figure", "person", "body", "model")
+
 LENGTH_CHANGE = Rule(
     topic="length change",
     family="fit",
@@ -33,6 +36,20 @@ LENGTH_CHANGE = Rule(
         "took off",
         "overall change",
         "altogether",
+        "take out",
+        "taking up",
+        "i take up",
+        "take it up",
+        "take them up",
+        "turned up",
+        "at the bodice",
+        "take off the hem",
+        "off the hem",
+        "at the hem",
+        "longer and",
+        "shorter and",
+        "longer again",
+        "shorter again",
     ),
     about="What several lengthenings and shortenings come to, and the new length.",
     inputs=(
@@ -99,7 +116,7 @@ FOR_HEIGHT = Rule(
     family="fit",
     says=(
         "drafted for",
-        "drawn for",
+        "drawn for someone",
         "meant for someone",
         "made for someone",
         "someone tall",
@@ -112,6 +129,9 @@ FOR_HEIGHT = Rule(
         "designed for",
         "made for someone",
         "pattern height",
+        *(f"made for a {who}" for who in WHO),
+        *(f"drawn for a {who}" for who in WHO),
+        *(f"meant for a {who}" for who in WHO),
         "for my height",
         "for height",
         "suit me",
@@ -140,6 +160,8 @@ FOR_HEIGHT = Rule(
                 "drafted",
                 "pattern for",
                 "for a height of",
+                *(f"for a {who}" for who in WHO),
+                *(f"for a {who} of" for who in WHO),
                 "intended for",
                 "based on",
                 "standard height",
@@ -165,6 +187,13 @@ FOR_HEIGHT = Rule(
                 "own height",
                 "me",
                 "daughter",
+                "granddaughter",
+                "grandson",
+                "niece",
+                "nephew",
+                "sister",
+                "husband",
+                "wife",
                 "son",
                 "my",
                 "wearer",
@@ -214,7 +243,10 @@ FOR_HEIGHT = Rule(
             LENGTH,
             rounding=CUT,
             label="length to suit",
-            says=("what length", "suit", "new length", "how long", "length should", "length for me", "how long should", "mine be"),
+            says=(
+                "what length", "suit", "new length", "how long", "length should", "length for me", "how long should",
+                "mine be",
+            ),
             axis="length",
         ),
         Step(
@@ -247,6 +279,7 @@ FOR_HEIGHT = Rule(
         ),
     ),
     answers=("new", "change", "difference"),
+    insists=True,  # the difference in height alone is not what to alter a piece by
     headline=("Make it {new} long: a change of {change}.", "Change it by {change}, to {new}."),
     source=COMMON_PRACTICE,
     cautions=(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, GEOMETRY, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import CHOICE, LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import PERCENT_TENTH, RADIUS
@@ -58,7 +58,7 @@ ROUND_TO_DIAMETER = Rule(
             "girth / pi",
             LENGTH,
             rounding=RADIUS,
-            says=("diameter", "across", "how wide", "how big a circle"),
+            says=("diameter", "across", "how wide", "how big a circle", "diameter and radius"),
             axis="diameter",
             stated=("across", "diameter", "wide"),
         ),
@@ -224,6 +224,13 @@ PROPORTION_CHECK = Rule(
     answers=("share", "published"),
     headline=("That is {share} of the height.",),
     algorithm=_beside,
+    refusals=(
+        Refusal(
+            "part > height",
+            "a measure of the body is never longer than the whole height: see that the two are not changed round. Such as: "
+            "waist 100 cm from the floor, 165 cm tall",
+        ),
+    ),
     source=f"{ARITHMETIC}; published shares: {ANTHROPOMETRY}; {CIRCULAR}",
     examples=(
         "my waist is 100 cm from the floor and I am 165 cm tall, what proportion of my height is that -> 60.6 %",

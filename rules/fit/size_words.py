@@ -9,7 +9,7 @@ from ..engine.kinds import CHOICE, FIGURE, LENGTH, SIZES
 from ..engine.request import Number
 from ..engine.run import Needs, Run
 from .size_tables import SizeTable
-from .words import GARMENTS
+from .words import GARMENTS, told
 
 PLACES = ("bust", "waist", "hip", "height", "own")
 OWN = ("i am", "i'm", "she's", "she is", "he's", "he is", "measures", "body", "me", "she measures", "i measure")
@@ -23,7 +23,7 @@ def own_measure(
         place,
         place,
         LENGTH,
-        says=says,
+        says=told(*says),
         extra=True,
         ask="Which body measure (such as the bust or the hip)?",
         example=example,
@@ -73,6 +73,8 @@ NAMED = Input(
             "child's size",
             "kids sizes",
             "toddler",
+            "child",
+            "kid",
         ),
     },
 )

@@ -8,6 +8,7 @@ from ..engine.literal import literal
 from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Run
+from .words import told
 
 # How much a sleeve cap may be longer than its armhole, in order: from how much, and what it suits (common practice).
 CAP = (
@@ -41,6 +42,9 @@ SLEEVE_CAP_EASE = Rule(
         "sleeve ease",
         "sleeve cap seam",
         "set-in sleeve",
+        "sleevehead",
+        "sleeve crown",
+        "scye",
     ),
     about="How much longer a sleeve's cap is than the armhole it goes into.",
     inputs=(
@@ -48,7 +52,10 @@ SLEEVE_CAP_EASE = Rule(
             "cap",
             "cap seam",
             LENGTH,
-            says=("cap", "sleeve cap", "sleeve head", "sleeve", "cap seam", "sleeve seam"),
+            says=(
+                *told("cap", "sleeve cap", "sleeve head"), "sleevehead", "sleevecap", "crown", "sleeve crown",
+                "sleeve head", "sleeve", "cap seam", "sleeve seam",
+            ),
             ask="How long is the seam line of the cap?",
             example="47 cm",
             sane="5 cm..150 cm",
@@ -58,7 +65,7 @@ SLEEVE_CAP_EASE = Rule(
             "armhole",
             "armhole seam",
             LENGTH,
-            says=("armhole", "armscye", "armhole seam", "scye", "bodice"),
+            says=(*told("armhole", "armscye", "armhole seam", "scye"), "bodice"),
             ask="How long is the seam line of the armhole?",
             example="44 cm",
             sane="5 cm..150 cm",
@@ -74,6 +81,7 @@ SLEEVE_CAP_EASE = Rule(
             rounding=FINE,
             says=("ease", "how much ease", "what ease", "longer"),
             stated=("ease", "of ease", "ease of"),
+            sane="-15 cm..15 cm",
         ),
         Step(
             "share",

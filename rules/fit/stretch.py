@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Number
 from ..engine.rounding import CUT, FINE, PERCENT_TENTH
 from ..engine.run import Run
-from .words import PLACE_WORDS
+from .words import PLACE_WORDS, told
 
 # From how much stretch on a knit is called so; the limits differ from book to book and none is a standard.
 CLASSES = (
@@ -42,6 +42,16 @@ STRETCH = Rule(
         "stretch factor",
         "crosswise stretch",
         "stretch of a knit",
+        "pulls out to",
+        "pulled out to",
+        "stretches to",
+        "stretches out to",
+        "fabric reach",
+        "reach",
+        "when stretched",
+        "stable knit",
+        "stretchy knit",
+        "moderate knit",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
     inputs=(
@@ -60,6 +70,10 @@ STRETCH = Rule(
                 "swatch",
                 "sample",
                 "starts at",
+                *told("rested", "at rest", "relaxed", "unstretched"),
+                "i pulled",
+                "i stretched",
+                "i took",
                 "from",
                 "is",
                 "measures",
@@ -88,6 +102,11 @@ STRETCH = Rule(
                 "pulled to",
                 "goes to",
                 "it goes",
+                *told("when stretched", "when pulled"),
+                "went to",
+                "it went to",
+                "went out to",
+                "came out at",
                 "goes out to",
                 "stretches",
                 "pulls out to",
@@ -130,17 +149,25 @@ STRETCH = Rule(
             "What class of knit that is",
             kind=TEXT,
             label="class of knit",
-            says=("class", "kind of knit", "what kind", "category", "stable", "stretchy enough"),
+            says=(
+                "class", "kind of knit", "what kind", "what kind of knit", "what class of knit", "category",
+                "stable", "stretchy enough",
+            ),
         ),
     ),
     answers=("stretch", "knit", "growth"),
     headline=("It stretches {stretch}: {knit}.", "It stretches {stretch}."),
     spans=(("rested", "stretched"),),
     algorithm=_class,
+    refusals=(
+        Refusal(
+            "stretched < rested",
+            "it is shorter stretched than at rest: check which is which. Such as: 10 cm at rest, 13 cm pulled",
+        ),
+    ),
     source=COMMON_PRACTICE,
     cautions=(
         Caution("Recovery matters as much: see that it springs back to its length."),
-        Caution("It is shorter stretched than at rest: check which is which.", when="stretched < rested"),
     ),
     examples=(
         "4 in of jersey stretches to 6 in, what stretch is that -> 50 %; stretchy knit",
@@ -165,6 +192,17 @@ NEGATIVE_EASE = Rule(
         "swimwear",
         "leggings",
         "activewear",
+        "swimsuit",
+        "swim suit",
+        "bathing suit",
+        "swimming costume",
+        "leotard",
+        "unitard",
+        "catsuit",
+        "dancewear",
+        "bandeau",
+        "rash vest",
+        "percent smaller",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
@@ -172,7 +210,7 @@ NEGATIVE_EASE = Rule(
             "body",
             "body measure",
             LENGTH,
-            says=("body", "body measure", "i am", *PLACE_WORDS),
+            says=("body", "body measure", "i am", *told(*PLACE_WORDS)),
             axis="girth",
             ask="What does the body measure there?",
             example="100 cm",
@@ -194,6 +232,10 @@ NEGATIVE_EASE = Rule(
                 "down",
                 "reduced by",
                 "take off",
+                "how much smaller",
+                "how much smaller than the body",
+                "percent smaller",
+                "percentage smaller",
             ),
             default=Default("=stretch / 4", "a quarter of the cloth's stretch, never the whole (common practice)"),
             sane="0 %..60 %",

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BODY
+from .words import told
 
 PANTS_GUIDE = "Guide C-209, Measurements for Fitting Pants, New Mexico State University Cooperative Extension, 2003"
 CROTCH_DEPTH = Rule(
@@ -46,7 +47,10 @@ CROTCH_DEPTH = Rule(
             "outside",
             "outside leg",
             LENGTH,
-            says=("outside leg", "side length", "outseam", "outer leg", "waist to floor", "side seam"),
+            says=(
+                *told("outside leg"), "side length", "outseam", "outer leg", "waist to floor", "side seam",
+                "outside", "outer", "outside seam",
+            ),
             ask="What is the side measure from waist to chair, sitting (or the outside and the inside leg)?",
             example="sitting 27 cm",
             sane="20 cm..160 cm",
@@ -56,7 +60,7 @@ CROTCH_DEPTH = Rule(
             "inside",
             "inside leg",
             LENGTH,
-            says=("inside leg", "inseam", "inner leg", "inside leg seam"),
+            says=(*told("inside leg"), "inseam", "inner leg", "inside leg seam", "inside", "inner", "inside seam"),
             ask="What is the inside leg?",
             example="76 cm",
             sane="10 cm..120 cm",
@@ -107,6 +111,13 @@ CROTCH_DEPTH = Rule(
     answers=("depth",),
     headline=("Draw the crotch line {depth} below the waist.",),
     source=PANTS_GUIDE,
+    refusals=(
+        Refusal(
+            "seated <= 0",
+            "the inside leg is as long as the outside leg or longer, which leaves nothing above the crotch: see that the "
+            "two are not changed round. Such as: outside leg 104 cm, inside leg 77 cm",
+        ),
+    ),
     cautions=(Caution("Sit on a hard chair, and measure from the waist down the side to the seat of the chair."),),
     examples=(
         "crotch depth: sitting measure 27 cm -> 28.5 cm",

@@ -1,9 +1,18 @@
-"""Places of the body, garments, and the inputs that several fit rules share."""
+"""Places of the body, garments, the words that lead to a number, and the inputs that several fit rules share."""
 
 from __future__ import annotations
 
 from ..engine.declare import Input
 from ..engine.kinds import CHOICE
+
+
+def told(*words: str) -> tuple[str, ...]:
+    """The words, and the words with the verb that leads to the number they are of: "waist is 66 hip is 90".
+
+    Without a comma between, only the verb shows that a hip is not the 66 before it.
+    """
+    return (*words, *(f"{word} {verb}" for word in words for verb in ("is", "are", "measures")))
+
 
 PLACES = {
     "bust": ("bust", "chest", "full bust", "bustline"),

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_DOWN, FINE
 from ..engine.run import Needs, Run
 from ..engine.text import shown
 
+# Parts that have a name of their own: "mark it in quarters".
+SHARES = {"halves": "2", "thirds": "3", "quarters": "4", "fifths": "5", "sixths": "6", "eighths": "8"}
 MOST_MARKS = 40  # more marks than this are not listed one by one
 
 
@@ -49,7 +51,28 @@ DIVIDE = Rule(
         "pieces out of",
         "cut up",
         "mark off",
+        "where do i cut",
         "pieces can i cut",
+        "cut in equal",
+        "equal bits",
+        "pieces how many",
+        "into lengths of",
+        "cut in pieces",
+        "pieces the same",
+        "the same length",
+        "bits from",
+        "bits",
+        "how much is left over",
+        "how much is left",
+        "into quarters",
+        "in quarters",
+        "into thirds",
+        "in thirds",
+        "into halves",
+        "into eighths",
+        "shared between",
+        "share between",
+        "share it between",
     ),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
     inputs=(
@@ -95,10 +118,21 @@ DIVIDE = Rule(
                 "bits",
             ),
             noun="part",
+            default=tuple(Default(number, derived=True, when={"shares": name}) for name, number in SHARES.items()),
             ask="Into how many parts (or pieces of what length)?",
             example="6 parts",
             sane="1..100000",
             practice="2..12",
+        ),
+        choice(
+            "shares",
+            "shares",
+            {
+                **{name: (f"into {name}", f"into equal {name}") for name in SHARES},
+                "quarters": ("into quarters", "in quarters", "in equal quarters"),
+                "not said": (),
+            },
+            default=(Default("not said", derived=True),),
         ),
         Input(
             "piece",
@@ -123,6 +157,19 @@ DIVIDE = Rule(
             extra=True,
             sane="0.1 mm..10 km",
             practice="5 cm..40 cm by 5 cm",
+        ),
+        # So many pieces of such a length leave what is over them; with no number told, as many are cut as can be.
+        Input(
+            "cuts",
+            "pieces cut off",
+            COUNT,
+            default=(
+                Default("=parts", derived=True, given=("parts", "piece")),
+                Default("=floor(total / piece)", derived=True, given=("piece",)),
+            ),
+            spoken=True,
+            says=("after cutting off", "pieces cut off"),
+            sane="0..100000",
         ),
     ),
     steps=(
@@ -163,11 +210,26 @@ DIVIDE = Rule(
         Step(
             "left",
             "Take the pieces from the whole",
-            "total - rounded(pieces) * piece",
+            "total - cuts * piece",
             LENGTH,
             rounding=FINE,
             label="left over",
-            says=("left over", "leftover", "remainder", "left", "waste", "spare"),
+            says=(
+                "left over",
+                "leftover",
+                "how much is left over",
+                "how much is left",
+                "what is left over",
+                "what is left if",
+                "what's left if",
+                "what is left after",
+                "what's left after",
+                "what's left over",
+                "remainder",
+                "left",
+                "waste",
+                "spare",
+            ),
         ),
     ),
     answers=("each", "marks", "pieces", "left"),
@@ -178,6 +240,12 @@ DIVIDE = Rule(
         "{left} is left over.",
     ),
     algorithm=_marks,
+    refusals=(
+        Refusal(
+            "cuts * piece > total",
+            "that many pieces of that length come to more than the whole. Such as: 4 m of ribbon, 35 cm pieces, how many",
+        ),
+    ),
     no_unknown=("total", "parts", "piece"),
     source=ARITHMETIC,
     notes=("No loss in cutting is counted.",),

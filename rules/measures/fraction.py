@@ -15,12 +15,14 @@ from ..engine.units import factor
 
 MARKS = (16, 8, 4, 2)  # the marks of a ruler, as parts of an inch
 FINEST = 64
+# The marks as they are spoken of without a number: "in eighths".
+TEETH = {"sixteenths": 16, "eighths": 8, "quarters": 4, "halves": 2}
 
 
 def _mark(run: Run) -> Fraction:
     """The mark to round to, in inches: what was asked for, or 1/16. Raises Impossible for one that no ruler has."""
     if not run.was_given("mark"):
-        return Fraction(1, MARKS[0])
+        return Fraction(1, TEETH[run.get("teeth")])
     mark = Fraction(run.get("mark")) / factor("in")
     below = mark.denominator
     if mark.numerator != 1 or below > FINEST or below & (below - 1):
@@ -88,6 +90,14 @@ FRACTION = Rule(
         "to the nearest",
         "round to the nearest",
         "on a tape",
+        "on the tape measure",
+        "on a tape measure",
+        "on my tape measure",
+        "on my ruler",
+        "in sixteenths",
+        "in 16ths",
+        "in eighths",
+        "in 8ths",
     ),
     about="Decimal inches to the nearest mark of a ruler, with the error; and a fraction as a decimal.",
     inputs=(
@@ -109,6 +119,17 @@ FRACTION = Rule(
                 "decimal": ("as a decimal", "decimal", "in decimals", "decimals"),
             },
             default=(Default("fraction", derived=True),),
+        ),
+        choice(
+            "teeth",
+            "marks",
+            {
+                "sixteenths": ("in sixteenths", "sixteenths", "in 16ths"),
+                "eighths": ("in eighths", "eighths", "in 8ths"),
+                "quarters": ("in quarters", "quarters", "quarter inches"),
+                "halves": ("in halves", "half inches"),
+            },
+            default=(Default("sixteenths", derived=True),),
         ),
         Input(
             "mark",

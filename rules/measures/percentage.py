@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
 from ..engine.kinds import ANY, PERCENT
 from ..engine.outcome import Outcome
-from ..engine.request import Amount
+from ..engine.request import Amount, Given
 from ..engine.rounding import PERCENT_TENTH
 from ..engine.run import Impossible, Run
 from ..engine.text import shown
-from ..engine.units import same_kind
+from ..engine.units import factor, same_kind
 
 
 def _percent_of(run: Run) -> Outcome:
@@ -56,6 +58,7 @@ PERCENTAGE = Rule(
         "minus percent",
         "increase by",
         "decrease by",
+        "knock",
         "percent",
     ),
     about="A percentage of any measure, or the measure with it taken off or added.",
@@ -112,6 +115,7 @@ PERCENTAGE = Rule(
         Step("part", "The percentage by itself", kind=ANY, label="the percentage of it"),
     ),
     answers=("result", "part"),
+    tells=("any measure", "percentage"),
     headline=("{result}.",),
     algorithm=_percent_of,
     no_unknown=("amount", "percent"),
@@ -124,9 +128,18 @@ PERCENTAGE = Rule(
 )
 
 
+def _alike(part: Given, whole: Given) -> tuple[Given, Given]:
+    """Both in one unit: a bare number beside a measure is so many of that measure's unit ("63 than 60 cm")."""
+    if part.unit in ("", "1") and whole.unit not in ("", "1"):
+        part = replace(part, value=part.value * factor(whole.unit), unit=whole.unit)
+    elif whole.unit in ("", "1") and part.unit not in ("", "1"):
+        whole = replace(whole, value=whole.value * factor(part.unit), unit=part.unit)
+    return part, whole
+
+
 def _share(run: Run) -> Outcome:
     """One measure as a percentage of another. Raises Impossible for two of different kinds."""
-    part, whole = run.given("part"), run.given("whole")
+    part, whole = _alike(run.given("part"), run.given("whole"))
     if not whole.value or not same_kind(part.unit, whole.unit):
         raise Impossible(
             f"{part.text} is no part of {whole.text}: they must be measures of one kind. Such as: what "
@@ -156,6 +169,8 @@ PERCENTAGE_OF_WHOLE = Rule(
         "percentage is",
         "percent is",
         "what per cent",
+        "how many percent",
+        "how many per cent",
     ),
     about="One measure as a percentage of another.",
     inputs=(
@@ -164,7 +179,7 @@ PERCENTAGE_OF_WHOLE = Rule(
             "whole",
             "whole",
             ANY,
-            says=("of", "out of", "whole", "total", "from", "than"),
+            says=("of", "out of", "whole", "total", "from", "than", "was"),
             ask="Of what whole?",
             example="80 cm",
         ),
@@ -183,6 +198,12 @@ PERCENTAGE_OF_WHOLE = Rule(
                     "less than",
                     "wider",
                     "narrower",
+                    "shrank",
+                    "shrunk",
+                    "grew",
+                    "grown",
+                    "lost",
+                    "gained",
                 ),
             },
             default=(Default("share", derived=True),),
