@@ -26,6 +26,7 @@ _TOGETHER = re.compile(
 )
 _MAKE = re.compile(r"(\s*(?:what|how\s+much)\s+(?:do|does|will)\b)(.*?)(\b(?:make|come\s+to|total)\b)", re.IGNORECASE | re.DOTALL)
 _TAKE = re.compile(r"(\s*(?:please\s+)?take\s)(.*)(\s(?:from|off|away\s+from)\s)", re.IGNORECASE | re.DOTALL)
+_PERCENT = re.compile(r"%|per\s*cent", re.IGNORECASE)
 # "and" between two measures; in "two and a quarter" it is part of a number.
 _PORTION = r"(?:an?\s+|one\s+|three\s+|two\s+)?(?:half|third|quarter|eighth|fifth|tenth|sixteenth)"
 _JOINS = re.compile(rf"\b(?:and|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNORECASE)
@@ -55,6 +56,8 @@ def _known(reader: Reader) -> frozenset[str]:
 def only_the_sum(text: str) -> str:
     """A text with blanks for what only asks, and signs for the words that add or take away; every position as it was."""
     text = _ASKS_OF_IT.sub(_blank, text)
+    if _PERCENT.search(text):
+        return text  # a share of something is added to it otherwise than a length is
     if taken := _TAKE.match(text):
         begins, what, link = taken.groups()
         return "-".rjust(len(begins)) + what + "+".center(len(link)) + text[taken.end() :]
