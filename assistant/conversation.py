@@ -155,14 +155,18 @@ class Conversation:
                 return self._keep(*followed)
         return self._fresh(heard)
 
-    def readings(self, heard: Heard) -> list[Reading]:
-        """Every likely reading of a line on its own, the best first."""
-        return likely.readings(self.mind, heard.line, heard.matches, system_of_line(heard.line) or self.habits.system)
+    def readings(self, heard: Heard, every: bool = False) -> list[Reading]:
+        """The likely readings of a line on its own, the best first. every: the less likely ones too."""
+        return likely.readings(self.mind, heard.line, heard.matches, system_of_line(heard.line) or self.habits.system, every)
 
     def _fresh(self, heard: Heard) -> Answer:
         self.forget()
         readings = self.readings(heard)
         best = weigh.best(readings, heard.matches)
+        if best is None or self.tried(best, heard).answer.status != "answered":
+            # What seemed plainly meant cannot be answered so: the others are heard as well.
+            readings = self.readings(heard, every=True)
+            best = weigh.best(readings, heard.matches)
         if best is None or weigh.talks_of_something_else(best):
             return say.lost(self.mind, heard.line, readings)
         rivals = [one for one in readings if one is not best and one.score > best.score - weigh.margin(best, one)]

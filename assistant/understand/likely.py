@@ -15,8 +15,11 @@ from .weigh import QUIETER, plain
 SHORTEST_LIST = 3  # numbers in a line that may be a list of things
 
 
-def readings(mind: Mind, line: Line, matches: list[Match], system: str) -> list[Reading]:
-    """Every likely reading of a line on its own, the best first. system: of its measures, "" when none is known."""
+def readings(mind: Mind, line: Line, matches: list[Match], system: str, every: bool = False) -> list[Reading]:
+    """Every likely reading of a line on its own, the best first. system: of its measures, "" when none is known.
+
+    every: those are read too that are far less spoken of than one that is plainly meant.
+    """
     found: list[Reading] = []
 
     def read(topic: str) -> None:
@@ -29,7 +32,7 @@ def readings(mind: Mind, line: Line, matches: list[Match], system: str) -> list[
         if settled and strength < QUIETER * loudest:
             break  # the loudest is plainly meant, and what follows is far less spoken of
         read(topic)
-        settled = settled or (len(found) == 1 and plain(found[0]))
+        settled = settled or (not every and len(found) == 1 and plain(found[0]))
     named = {topic for topic, _ in loud}
     for topic in dict.fromkeys((*_lone(mind, line), *(() if settled else _told_by_kind(mind, line, matches)))):
         if topic not in named:

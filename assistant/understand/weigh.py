@@ -24,7 +24,7 @@ LOUD_ENOUGH, FAINT_COVERAGE = 0.3, 0.4  # a word that many rules know names none
 UNASKED_EVIDENCE = 1.2
 UNNAMED_EVIDENCE = 0.8
 # A reading this plain is not weighed against those that the words speak for so much less.
-PLAINLY_MEANT, PLAINLY_HEARD, QUIETER = 0.7, 0.75, 0.75
+PLAINLY_MEANT, PLAINLY_HEARD, QUIETER = 0.5, 0.75, 0.75
 PLAINLY_NAMED = 1.0
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
 LESS_HEARD_OF_THE_NAMED = 0.3
