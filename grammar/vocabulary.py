@@ -22,7 +22,7 @@ class Vocabulary:
     smaller: units that may follow another to make one measure, as inches follow feet.
     room: how many of the smaller make one of the larger; so many or more are a measure of their own (3 yd 45 in wide).
     tails: the unit meant by a bare number straight after one, as in "5 ft 3".
-    things: spelled units that after "a" are more often a thing than a measure: a foot, a round.
+    things: spelled units that after "a" are more often a thing than a measure: a foot, a round, "as a percent".
     """
 
     units: Mapping[str, str]
@@ -31,7 +31,7 @@ class Vocabulary:
     smaller: Mapping[str, tuple[str, ...]] = field(default_factory=lambda: dict(_FEET_AND_SUCH))
     room: Mapping[tuple[str, str], int] = field(default_factory=lambda: dict(_ROOM))
     tails: Mapping[str, str] = field(default_factory=lambda: {"ft": "in", "m": "cm"})
-    things: frozenset[str] = frozenset({"foot", "round", "row", "stitch"})
+    things: frozenset[str] = frozenset({"foot", "round", "row", "stitch", "percent", "per cent"})
 
 
 def units_pattern(spelled: Iterable[str]) -> str:

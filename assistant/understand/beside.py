@@ -19,6 +19,8 @@ PAST_ITS_WIDTH = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
+# "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
+TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 # What stands between a length of cloth and its width: "3 m of 140 cm", "2 yd at 45 in".
 OF_A_WIDTH = (["of"], ["in"], ["on"], ["at"])
@@ -67,7 +69,9 @@ def names_it(line: Line, mention: Mention) -> bool:
     """Whether a role word that stands straight after a value is not the next one's."""
     if mention.leads:
         return False
-    if mention.last in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
+    after = mention.last
+    after += after < len(line.words) and line.words[after] in TELLS and after not in line.at_value
+    if after in line.at_value and line.words[mention.first] not in AFTER_ITS_NUMBER:
         return False
     return line.words[mention.first] not in ASKING
 

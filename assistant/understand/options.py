@@ -138,11 +138,13 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
 def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set[str]:
     """The places that a word straight behind the number names, where it fits them."""
     named = set()
+    # "Bust 40 high bust 37": "high" is part of the longer phrase.
+    longest = max((one.last for mentions in places.by_slot.values() for one in mentions if one.first == value.last), default=0)
     for name, mentions in places.by_slot.items():
         slot = places.by_name.get(name)
         if slot is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
-        if any(mention.first == value.last and names_it(places.line, mention) for mention in mentions):
+        if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
             fit = fitting.of(slot)
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)

@@ -139,7 +139,7 @@ SPREAD_CHANGE = Rule(
             label="at each cut edge",
             says=(
                 "each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge",
-                "every edge",
+                "every edge", "allowance edge", "seam allowance edge", "every seam allowance edge", "each seam allowance edge",
             ),
             stated=("each cut edge", "each edge", "off each edge", "per edge", "at each cut edge", "off each cut edge"),
         ),
