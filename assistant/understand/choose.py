@@ -83,7 +83,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     placed = [value for value in values if value.number not in counted]
     heard = _heard_as_asked(rule, mine, asked[:1])
     placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
-    if _states(placing) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
+    if _states(placing, prefer or {}) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
         forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
@@ -200,9 +200,9 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     return found
 
 
-def _states(placing: Placing) -> bool:
-    """Whether a number was taken for a result told."""
-    return any(slot.stated for slots in placing.spots.values() for slot in slots)
+def _states(placing: Placing, prefer: Mapping[str, float]) -> bool:
+    """Whether a number was taken for a result told, and not in the place of one that was told before."""
+    return any(slot.stated and slot.name not in prefer for slots in placing.spots.values() for slot in slots)
 
 
 def reads_list(rule: Rule, line: Line, matches: list[Match]) -> bool:

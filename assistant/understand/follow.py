@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from grammar.query import Part
+from grammar.query import Measure, Part
 from rules.engine import formula
 from rules.engine.answer import Answer
 from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
@@ -19,7 +19,7 @@ from rules.engine.work import answer as work
 from . import relative, why
 from .build import NeedsUnit, build
 from .choose import read_as
-from .pull import of_cloth, pulls, replaces
+from .pull import near, of_cloth, pulls, replaces, told
 from .reading import Reading
 from .say import needs_unit
 from .score import PLAIN_KINDS
@@ -60,7 +60,8 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return None, part
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
-    heard = replace(heard, line=_at_the_same_rate(heard.line, request))
+    line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request)
+    heard = replace(heard, line=line)
     if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
         return changed
     return _change(talk, heard, request)
@@ -74,7 +75,23 @@ def _at_the_same_rate(line: Line, request: Request) -> Line:
         return line
     if any(system_of(one.unit) == "" and one.unit.isupper() for one in request.given.values()):
         return line  # a sum of money was given too: it may be that
-    value = replace(values[0], members=(replace(values[0].main, per=Part(Fraction(1), below)),))
+    return _with(line, replace(values[0].main, per=Part(Fraction(1), below)))
+
+
+def _in_the_same_percent(line: Line, rule: Rule, request: Request) -> Line:
+    """The line with its one bare number as a percentage where only a percentage before was about as large: 180 after 150 %."""
+    if len(line.values) != 1 or not line.values[0].main.bare or line.values[0].soft:
+        return line
+    alike = near(rule, request, line)
+    if len(alike) != 1 or told(request)[alike[0]].unit != "%":
+        return line
+    value = line.values[0]
+    return _with(line, replace(value.main, parts=(Part(value.main.parts[0].value, "%"),)))
+
+
+def _with(line: Line, measure: Measure) -> Line:
+    """The line with another measure in the place of its only one."""
+    value = replace(line.values[0], members=(measure,))
     return replace(line, values=[value], at_value=dict.fromkeys(range(value.first, value.last), value))
 
 

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from fractions import Fraction
 
 from rules.engine.buying import DISCOUNT
-from rules.engine.declare import Input, Rule
+from rules.engine.declare import Input, Rule, Step
+from rules.engine.kinds import Kind
 from rules.engine.request import Given, Request
 from rules.engine.run import LARGEST
 from rules.engine.units import rough_factor
 
+from .relative import compared
 from .values import Line, Value, kinds_of, rough_value
 
 GIVEN = 0.1  # something already said is a little likelier to be changed than something new
 CHANGED = 0.5  # and what was changed last a little more
-NEAR = 0.6  # and what is about as large
+NEAR = 1.2  # and what is about as large, the more so the nearer
+NEAR_ALONE = 1.5  # and most of all where nothing else is
+TOLD_BEFORE = 1.6  # a result that was told may be told anew
 LAST = 0.2  # the last said of what is about as large most of all
 AT_A_RATE = 0.4  # "at 20 sts" is a tension, though its length is not said again
 AWAITED = 1.5
@@ -28,10 +33,14 @@ ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pa
 
 def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], changed: frozenset[str]) -> dict[str, float]:
     """How strongly each input draws a new number to itself."""
-    drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in request.given}
-    if len(line.values) == 1 and not ONES_OWN.intersection(line.words):
-        for name in near(rule, request, line):
-            drawn[name] += NEAR + (AT_A_RATE if _at(line) and "/" in request.given[name].unit else 0.0)
+    drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in told(request)}
+    if len(line.values) == 1 and not ONES_OWN.intersection(line.words) and compared(line, line.values[0]) is None:
+        alike = near(rule, request, line)
+        for name in alike:
+            before = told(request)[name]
+            drawn[name] += NEAR_ALONE if len(alike) == 1 else NEAR * _closeness(rule, name, before, line.values[0])
+            drawn[name] += AT_A_RATE if _at(line) and "/" in before.unit else 0.0
+            drawn[name] += TOLD_BEFORE if name in request.stated else 0.0
         if last := last_near(rule, request, line):
             drawn[last] += LAST
     if _taken_off(line) and (item := rule.input(DISCOUNT.name)) is not None:
@@ -54,11 +63,20 @@ def near(rule: Rule, request: Request, line: Line) -> list[str]:
     value = line.values[0]
     if value.shape != "one":
         return []
-    alike = {name: item for name, given in request.given.items() if (item := rule.input(name)) and _alike(item, given, value)}
+    before = told(request)
+    alike = {
+        name: declared for name, given in before.items()
+        if (declared := rule.input(name) or rule.step(name)) and _alike(declared, given, value)
+    }  # fmt: skip
     if line.words[value.last : value.last + 1] in CLOTH:
-        return [name for name, item in alike.items() if "width" in item.label]
-    rates = [name for name in alike if "/" in request.given[name].unit]
+        return [name for name, declared in alike.items() if "width" in declared.label]
+    rates = [name for name in alike if "/" in before[name].unit]
     return rates if rates and _at(line) else list(alike)
+
+
+def told(request: Request) -> dict[str, Given]:
+    """All that was told: what is given, and results that were stated."""
+    return {**request.given, **request.stated}
 
 
 def of_cloth(line: Line) -> bool:
@@ -86,16 +104,28 @@ def replaces(rule: Rule, request: Request, line: Line, placed: Mapping[int, str]
     return name in alike and (len(alike) == 1 or name in changed or name == last_near(rule, request, line))
 
 
-def _alike(item: Input, given: Given, value: Value) -> bool:
-    measure = value.main
-    if not item.kind.is_number or not isinstance(given.value, Fraction | float):
+def _closeness(rule: Rule, name: str, before: Given, value: Value) -> float:
+    """How near a new number is to one given before: 1 for the same, less than a half at the ends of what is about as large."""
+    declared = rule.input(name) or rule.step(name)
+    times = _times(declared.kind, before, value) if declared is not None else 0.0
+    return 1.0 - abs(math.log(times)) / (2 * math.log(ABOUT_AS_LARGE[1])) if times > 0 else 0.0
+
+
+def _alike(declared: Input | Step, given: Given, value: Value) -> bool:
+    if not declared.kind.is_number or not isinstance(given.value, Fraction | float):
         return False
     if not given.value or not -LARGEST <= given.value <= LARGEST:
         return False
-    if item.kind.name not in kinds_of(measure):
+    if declared.kind.name not in kinds_of(value.main):
         return False
+    return ABOUT_AS_LARGE[0] <= abs(_times(declared.kind, given, value)) <= ABOUT_AS_LARGE[1]
+
+
+def _times(kind: Kind, given: Given, value: Value) -> float:
+    """How many times as large a new number is as one given before, the same unit meant where none is said."""
+    measure = value.main
     unit = given.unit if given.unit != "1" else ""
-    new = rough_value(measure, item.kind, unit)
+    new = rough_value(measure, kind, unit)
     if measure.per is None and "/" in unit and measure.unit:  # "20 sts" for a tension of 22 sts to 10 cm
         new = float(measure.value) * rough_factor(unit)
-    return ABOUT_AS_LARGE[0] <= abs(new / float(given.value)) <= ABOUT_AS_LARGE[1]
+    return new / float(given.value)
