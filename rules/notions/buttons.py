@@ -191,7 +191,7 @@ PLACKET = Rule(
         Step("cut", "The band is folded, so twice its finished width, and a seam on each edge",
             "2 * finished + 2 * seam", rounding=CUT, label="cut width",
             says=("cut width", "how wide", "width to cut", "cut", "strip", "wide"), axis="width", stated=("cut",
-                "strip of", "have", "cut at", "strip")),
+                "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip")),
         Step("half", "Half interfacing reaches the fold: one finished width and one seam", "finished + seam",
             rounding=CUT, label="half interfacing, wide",
             says=("interfacing", "half interfacing", "interfacing width", "half", "to the fold")),

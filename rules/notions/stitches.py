@@ -134,7 +134,7 @@ NEEDLE = Rule(
     topic="machine needle",
     family="notions",
     says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
-        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric", ),
+        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric", "needle in american", "american needle", "needle in european", "needle american", ),
     about="A machine needle's size in both systems, its blade, and the size for a cloth.",
     inputs=(
         Input("size", "needle size", COUNT,

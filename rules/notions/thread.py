@@ -40,7 +40,7 @@ THREAD_LENGTH = Rule(
     topic="thread",
     family="notions",
     says=("thread", "sewing thread", "thread consumption", "how much thread", "machine thread", "reels of thread",
-        "spools of thread", "cotton thread", "thread for", "needle thread", "bobbin thread", "lockstitch",
+        "spools of thread", "cotton thread", "thread for", "lockstitch",
         "chainstitch", "overlocking", "cones of thread"),
     about="How much thread seams take, by the class of stitch, and how many reels.",
     inputs=(
@@ -63,7 +63,7 @@ THREAD_LENGTH = Rule(
             says=("garments", "shirts", "bags", "of them", "pieces", "dresses", "quilts", "cushions", "curtains",
                 "aprons", "tops", "skirts", "totes")),
         Input("reel", "thread on a reel", LENGTH,
-            says=("reel", "reels", "spool", "spools", "cone", "cones", "reels of", "spools of", "on a reel",
+            says=("reel", "reels", "spool", "spools", "cone", "cones", "cones of", "tubes of", "reels of", "spools of", "on a reel",
                 "per reel", "reel of", "a reel", "m reels"),
             default="100 m", because="a usual small reel", sane="1 m..100 km", practice="100 m..500 m by 50 m"),
         EACH,

@@ -11,7 +11,7 @@ ONE = Input("one", "one tex", LINEAR, says=("one tex",), default=Default("1 tex"
 TICKET = Rule(
     topic="thread ticket",
     family="notions",
-    says=("ticket", "ticket number", "tkt", "thread ticket", "metric ticket", "cotton ticket", "thread size",
+    says=("ticket", "ticket number", "tkt", "thread ticket", "thread size",
         "ticket no"),
     about="A sewing thread's ticket number from its tex or its count, and back.",
     inputs=(
