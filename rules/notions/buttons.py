@@ -86,7 +86,8 @@ BUTTON_SIZES = Rule(
     topic="button sizes",
     family="notions",
     says=("ligne", "button size", "button sizes", "line button", "size of button", "lignes", "button diameter",
-        "button in mm", "button in inches", "button in cm", "button", "24l button", "button size in mm", ),
+        "button in mm", "button in inches", "button in cm", "mm button", "cm button", "inch button", "button", "24l button",
+        "button size in mm", ),
     about="Button sizes in ligne, inches and millimetres: 40 ligne are an inch.",
     inputs=(
         Input("one", "one ligne", LENGTH, says=("one ligne",), default=Default("1 ligne", derived=True), spoken=True),
@@ -173,8 +174,9 @@ PLACKET = Rule(
     about="How wide to cut a folded placket band, and its interfacing whole or half.",
     inputs=(
         Input("finished", "finished width", LENGTH,
-            says=("finished", "wide", "finish", "finished width", "width", "finishes"), axis="width",
-            ask="How wide is the finished placket?", example="1 1/4 in", sane="5 mm..20 cm",
+            says=("finished", "wide", "finish", "finished width", "width", "finishes", "how wide will it finish",
+                "will it finish", "does it finish", "would it finish", "finish at", "come out at", "when done"),
+            axis="width", ask="How wide is the finished placket?", example="1 1/4 in", sane="5 mm..20 cm",
             practice="1 in..1 1/2 in by 1/4 in"),
         Input("length", "placket length", LENGTH,
             says=("long", "length", "opening", "deep", "slit", "front edge"), axis="length",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Default, Input, Refusal, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT_TAPE, HOLE, SPACING
 from .words import how_many

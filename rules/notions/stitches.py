@@ -90,7 +90,7 @@ def _needle(run: Run) -> Outcome:
             raise Needs("size")
         run.say("Look up the published table of needles for cloths", "", f"{cloth} cloth", FOR_CLOTH[cloth])
         return Outcome({"for_cloth": FOR_CLOTH[cloth]})
-    metric = _metric(int(size))
+    metric = _metric(_whole(size))
     run.say(
         "Look up the size in the table that packets print",
         "metric size / US size",
@@ -118,6 +118,11 @@ def _needle(run: Run) -> Outcome:
     return Outcome(values)
 
 
+def _whole(size: Fraction) -> int:
+    """The metric size of a packet's double size: "80/12" is read as a fraction, and each pair is a fraction of its own."""
+    return next((metric for metric, us in US_SIZES.items() if Fraction(metric, us) == size), int(size))
+
+
 def _metric(size: int) -> int:
     if size >= LEAST_METRIC:
         return size
@@ -134,7 +139,8 @@ NEEDLE = Rule(
     topic="machine needle",
     family="notions",
     says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
-        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric", "needle in american", "american needle", "needle in european", "needle american", ),
+        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric",
+                "needle in american", "american needle", "needle in european", "needle american", ),
     about="A machine needle's size in both systems, its blade, and the size for a cloth.",
     inputs=(
         Input("size", "needle size", COUNT,

@@ -40,6 +40,7 @@ TICKET = Rule(
                 Default("=3000 * one / number", "A metric ticket is 3000 over the tex", derived=True, given=("number",
                         )),
             ),
+            sane="2 tex..2000 tex",
             ask="What is the thread's tex, or its count?", example="40 tex", practice="18 tex..80 tex by 2 tex"),
     ),
     steps=(
