@@ -19,19 +19,29 @@ KINDS = {
     "band": ("banding", "bias band", "bias banding"),
 }
 
+
+
+def _seen(parts: int, words: str, kind: str) -> Step:
+    """How much of a strip shows, for a kind of binding: asked for when the strip is told and not its finish."""
+    return Step(f"seen_{parts}", f"Of such a strip {words} is seen", f"strip / {parts}", rounding=CUT,
+        label=f"width seen, {kind}", when={"kind": kind},
+        says=("what width will it finish", "how wide will it finish", "will it finish", "does it finish",
+            "width will show", "would it finish", "how wide will it show", "how wide does it finish"))
+
+
 BIAS_BINDING = Rule(
     topic="bias binding",
     family="notions",
     says=("bias binding", "bias tape", "bias strip", "bias strips", "binding strip width", "bias edging", "bias",
-          "bias cut strips", "continuous bias"),
+          "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(
         Input("side_a", "first side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
         Input("side_b", "second side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
         Input("side", "side of a square", LENGTH,
-            says=("square cushion", "square placemat", "square napkin", "square blanket", "square mat", "square cloth",
-                "square tablecloth", "square quilt", "square coaster", "square pot holder", "square bib",
-                "square cushion", "square handkerchief", "square pad", "square cover", "square playmat"),
+            says=("square cushion", "square placemat", "square napkin", "square blanket", "square mat",
+                "square tablecloth", "square coaster", "square pot holder", "square bib", "square handkerchief",
+                "square pad", "square cover"),
             extra=True, spoken=True, sane="1 cm..20 m"),
         Input("edge", "edge to bind", LENGTH,
             says=EDGE_WORDS, axis="girth",
@@ -85,7 +95,7 @@ BIAS_BINDING = Rule(
         Step("need", "The length of strip to make", "length", rounding=CUT_TAPE, label="length of strip",
             axis="length",
             says=("how long a strip", "how much binding", "how long", "length of binding", "length of strip",
-                "how much bias", "length of bias", "binding length", "how much")),
+                "how much bias", "length of bias", "binding length", "how much", "how much strip", "strip to make", "strip in all")),
         Step("square", "A strip has the area of the square it is cut from: the root of length times width",
             "sqrt(length * strip)", rounding=BIAS_SQUARE, label="square to cut it from",
             says=("square", "size of square", "what square", "square side", "size square", "how big a square",
@@ -97,6 +107,13 @@ BIAS_BINDING = Rule(
             "A strip cut across the cloth at 45 degrees is as long as the cloth is wide, times the root of two",
             "cloth * sqrt(2)", rounding=CUT, label="length of one strip",
             says=("one strip", "each strip", "length of each strip")),
+        _seen(4, "a quarter", "double-fold"),
+        _seen(2, "half", "single-fold"),
+        _seen(6, "a sixth", "french"),
+        Step("bound", "Share it among the pieces, and take off the allowance", "length / number - allowance",
+            label="edge it binds",
+            says=("how long an edge", "edge can i bind", "can i bind", "will it bind", "will that bind",
+                "edge will it bind", "how big an edge", "how far will it go", "edge it binds", "would it bind")),
         Step("strips", "Divide by what one strip gives", "length / run", COUNT, rounding=COUNT_UP, noun="strip",
             says=("how many strips", "number of strips", "strips")),
     ),

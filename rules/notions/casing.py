@@ -61,7 +61,7 @@ CASING = Rule(
             says=("cut on", "allowance", "add", "cut on above the waist", "how much", "extra", "turn down",
                 "fold down", "casing allowance", "how much extra", "total casing", "add to the top",
                 "how much do i add", "add at the top", "add for the casing", "allow"), stated=("have", "left",
-                "allowed", "is turned down", "cut on", "allowance of")),
+                "allowed", "is turned down", "cut on", "allowance of", "altogether")),
     ),
     answers=("allowance", "depth"),
     headline=("Cut on {allowance} for a casing with a channel {depth} deep.", "Stitch the channel {depth} deep.",

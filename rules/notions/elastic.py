@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import CUT_TAPE
 from .words import how_many
@@ -75,6 +75,8 @@ ELASTIC = Rule(
     headline=("Cut the elastic {cut} long.", "Buy {total} of elastic.", "The elastic is {in_wear} in wear."),
     source=f"{COMMON_PRACTICE}; other advice: {OTHER_ADVICE}",
     no_unknown=("number", "each_end"),
+    refusals=(Refusal("if(share <= 1, max(0, -less), 0) > 0",
+        "a reduction below nothing would make the elastic longer; say how much is taken off, such as: 4 cm less"),),
     cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
     notes=("Published advice differs: one takes firm elastic up to 1 in less than the body and soft elastic 3 to 5 in "
            "less, another takes 2 to 4 in less.",),

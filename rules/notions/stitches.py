@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..engine.declare import Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, LENGTH, PER_LENGTH, TEXT
+from ..engine.kinds import COUNT, LENGTH, PER_LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_NEAR, MM_TENTH, SPI
 from ..engine.run import Impossible, Needs, Run
@@ -25,7 +25,8 @@ STITCH_LENGTH = Rule(
             practice="6 st/in..15 st/in by 1 st/in"),
         Input("mm", "stitch length", LENGTH,
             says=("stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
-                "in stitches", "to stitches", "stitches"), axis="length",
+                "in stitches", "to stitches", "stitches", "topstitching", "topstitch", "basting", "stitching"),
+            axis="length",
             default=Default("=1 / rate", "One length over the stitches in it", derived=True),
             ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..3 cm",
             usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),
@@ -46,7 +47,7 @@ STITCH_LENGTH = Rule(
             says=("how many stitches", "how many machine stitches", "machine stitches", "stitches in the seam",
                 "stitches in all", "in the seam", "in a seam")),
     ),
-    answers=("length", "spi", "stitches"),
+    answers=("stitches", "length", "spi"),
     headline=("A stitch is {length} long: {spi}.", "{spi}.", "There are {stitches} in the seam."),
     source="stitches an inch = 25.4 / mm: arithmetic",
     lone=True,
@@ -143,7 +144,7 @@ NEEDLE = Rule(
                 "needle in american", "american needle", "needle in european", "needle american", ),
     about="A machine needle's size in both systems, its blade, and the size for a cloth.",
     inputs=(
-        Input("size", "needle size", COUNT,
+        Input("size", "needle size", RATIO,
             says=("size", "needle", "us", "metric", "nm", "us size", "needle size", "number", "no"),
             ask="What is the needle's size, or what cloth is it for?", example="80", sane="6..330",
             practice="60..120 by 10", ),

@@ -58,8 +58,8 @@ TRIM = Rule(
     steps=(
         Step("length", "Add the turnings, and twice the width at each mitred corner",
             "number * (edge + turnings * turn + corners * 2 * width)", rounding=CUT_TAPE, label="trimming to cut",
-            says=("how much", "how long", "length", "trim", "lace", "how much lace", "braid", "ribbon",
-                "how much trim", "how much braid", "cut"), axis="length", stated=("have", "left", "of lace",
+            says=("how much", "trim", "lace", "how much lace", "braid", "ribbon",
+                "how much trim", "how much braid", "cut"), stated=("have", "left", "of lace",
                 "of trim", "got", "of braid", "only", "cut")),
         Step("motifs", "Whole motifs that cover it", "length / motif", COUNT, rounding=COUNT_UP, noun="motif",
             label="whole motifs",

@@ -112,7 +112,7 @@ JACKET_ZIP = Rule(
             says=("back neck drop", "back drop", "back neck"),
             default=Default("0 in", "measured from the neck", derived=True), sane="0 mm..20 cm"),
         Input("less", "shorter by", PERCENT,
-            says=("less", "shorter", "off"),
+            says=("less", "shorter", "off", "shortening", "reduction", "taken off", "ease"),
             default="2 %", because="2 to 3 % less, so that the front does not ripple (trade)", sane="0 %..20 %"),
         Input("collar", "collar height", LENGTH,
             says=("collar", "collar height", "high collar", "stand"),
