@@ -2,7 +2,19 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import (
+    COMMON_PRACTICE,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Refusal,
+    Rule,
+    Step,
+    choice,
+)
 from ..engine.kinds import AREA, COUNT, LENGTH, PERCENT
 from ..engine.rounding import BIAS_SQUARE, COUNT_UP, CUT, CUT_TAPE
 from .words import how_many, seam
@@ -95,7 +107,9 @@ BIAS_BINDING = Rule(
         Step("need", "The length of strip to make", "length", rounding=CUT_TAPE, label="length of strip",
             axis="length",
             says=("how long a strip", "how much binding", "how long", "length of binding", "length of strip",
-                "how much bias", "length of bias", "binding length", "how much", "how much strip", "strip to make", "strip in all")),
+                "how much bias", "length of bias", "binding length", "how much", "how much strip", "strip to make", "strip in all",
+                "of bias binding", "of bias tape", "of bias", "of binding", "of strip", "how much bias binding",
+                "how much bias tape", "how much tape")),
         Step("square", "A strip has the area of the square it is cut from: the root of length times width",
             "sqrt(length * strip)", rounding=BIAS_SQUARE, label="square to cut it from",
             says=("square", "size of square", "what square", "square side", "size square", "how big a square",
@@ -167,7 +181,7 @@ BIAS_YIELD = Rule(
     topic="bias yield",
     family="notions",
     says=("bias yield", "bias from a square", "out of a square", "length of bias", "bias comes out", "how much bias",
-        "square of fabric", "continuous bias from", "bias out of", "bias binding from a square", "from a square",
+        "continuous bias from", "bias out of", "bias binding from a square", "from a square",
         "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece", 
         "bias strip it gives", "fat quarter gives", "yard gives", "after joins", "joins counted", "it gives",
                 "does it give", "bias from", "bias will", "bias can", "bias yards"),
@@ -212,6 +226,9 @@ BIAS_YIELD = Rule(
     sizes=(("width", "length"),),
     source="area of the cloth over the width of the strip: MyDecozo soft furnishing FAQ",
     no_unknown=("loss", "length"),
+    refusals=(Refusal("min(width, length) > 2800",
+        "no cloth is so wide; for the square that a length of strip takes, ask for example: what square for 5 yd of "
+        "2 in bias"),),
     examples=(
         "never minding the joins, what length of 2 in bias comes out of a 24 in square -> 288 in",
         "how much 2 in bias out of a 20 x 30 in piece of cloth -> 300 in",
@@ -259,7 +276,8 @@ PIPING = Rule(
                 "have")),
         Step("length", "The edge and a little over", "number * edge * (1 + spare)", rounding=CUT_TAPE,
             label="cord and strip length",
-            says=("how much cord", "how long", "length", "how much piping", "cord length", "how much", "cord"),
+            says=("how much cord", "how long", "length", "how much piping", "cord length", "how much", "cord",
+                "of piping", "of piping cord", "piping i need", "yards of piping", "metres of piping"),
             axis="length"),
     ),
     answers=("strip", "length"),

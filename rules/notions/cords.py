@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, LENGTH
+from ..engine.kinds import LENGTH, RATIO
 from ..engine.rounding import CUT_TAPE, HOLE, SPACING
 from .words import how_many
 
@@ -73,8 +73,8 @@ EYELETS = Rule(
             says=("cord", "thick", "diameter", "lace", "drawstring", "rope", "ribbon", "string", "cord thickness",
                 "thick cord", "elastic cord"), axis="diameter", ask="How thick is the cord?", example="4 mm",
             sane="0.5 mm..5 cm", practice="3 mm..8 mm by 1 mm"),
-        Input("looseness", "hole as a multiple of the cord", COUNT,
-            says=("times", "times the cord"),
+        Input("looseness", "hole as a multiple of the cord", RATIO,
+            says=("times", "times the cord", "times as large", "times the thickness"),
             default=Default("1.25", "room for the cord to run"), sane="1..3"),
         Input("centre", "distance from the centre", LENGTH,
             says=("from the centre", "either side of the centre", "each side of the centre", "from centre front",
@@ -95,6 +95,7 @@ EYELETS = Rule(
                 "size of the patch", "behind")),
     ),
     answers=("hole", "apart", "patch"),
+    insists=True,
     headline=("Use eyelets with a hole of {hole}.", "Set the two eyelets {apart} apart.",
         "Back each eyelet with a patch {patch} square."),
     source=COMMON_PRACTICE,
