@@ -92,7 +92,8 @@ def _needle(run: Run) -> Outcome:
             raise Needs("size")
         run.say("Look up the published table of needles for cloths", "", f"{cloth} cloth", FOR_CLOTH[cloth])
         return Outcome({"for_cloth": FOR_CLOTH[cloth]})
-    metric = _metric(_whole(size))
+    size = _whole(size)
+    metric = _metric(size)
     run.say(
         "Look up the size in the table that packets print",
         "metric size / US size",
@@ -121,8 +122,9 @@ def _needle(run: Run) -> Outcome:
 
 
 def _whole(size: Fraction) -> int:
-    """The metric size of a packet's double size: "80/12" is read as a fraction, and each pair is a fraction of its own."""
-    return next((metric for metric, us in US_SIZES.items() if Fraction(metric, us) == size), int(size))
+    """The metric size of a packet's double size: "80/12" is read as a fraction, and nearly every pair is one of its own."""
+    pairs = [metric for metric, us in US_SIZES.items() if Fraction(metric, us) == size]
+    return pairs[0] if len(pairs) == 1 and size not in US_SIZES.values() else int(size)
 
 
 def _metric(size: int) -> int:
