@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step
-from ..engine.kinds import COUNT, LENGTH
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
+from ..engine.kinds import LENGTH, RATIO
 from ..engine.rounding import CUT_TAPE, HOLE, SPACING
 from .words import how_many
 
@@ -22,11 +22,15 @@ DRAWSTRING = Rule(
         Input("tail", "tail at each end", LENGTH,
             says=("tails", "tail", "each side", "hanging", "to tie", "ends", "hanging out", "tails each side",
                 "for tying", "each end", "loose ends", "to hang", "hang out", "hangs out", "over at each end",
-                "extra each end", "tying"),
+                "extra each end", "tying", "each tail", "tail end", "left over each side", "dangling", "dangle"),
             default="8 in | 20 cm", because="enough to tie a bow", sane="0 cm..2 m", practice="6 in..12 in by 1 in"),
+        choice("knotted", "knotted ends", {"yes": (), "no": ("don't knot", "do not knot", "not knotted", "unknotted",
+                    "without knotting", "without knots", "won't knot", "no knot", "no knots", "knots none")},
+            default=Default("yes", derived=True)),
         Input("knot", "knot at each end", LENGTH,
             says=("knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
-            default="2 in | 5 cm", because="what a plain knot takes", sane="0 cm..50 cm",
+            default=(Default("0 in", "no knots", when={"knotted": "no"}, derived=True),
+                Default("2 in | 5 cm", "what a plain knot takes")), sane="0 cm..50 cm",
             practice="1 in..3 in by 1/2 in"),
         Input("thick", "thickness of the cord", LENGTH, says=("thick", "thick cord", "wide", "diameter", "cord"),
             extra=True, spoken=True, sane="0.5 mm..5 cm", usual="1 mm..3 cm"),
@@ -38,9 +42,10 @@ DRAWSTRING = Rule(
             label="cord to cut",
             says=("how long", "cord", "drawstring", "length", "how long a drawstring", "cut", "cord length",
                 "length of cord"), axis="length", stated=("have", "cord", "left", "cord is", "long", "of cord", "got",
-                "only", "cut", "drawstring is", "piece of cord", "length of cord", "there's")),
+                "only", "cut", "drawstring is", "piece of cord", "length of cord", "there's", "drawstring")),
         Step("total", "All the cords together", "number * rounded(cord)", rounding=CUT_TAPE, label="cord in all",
-             says=("in all", "total", "altogether", "in total", "how much cord", "how much", "how much drawstring cord",
+             says=("in all", "total", "total cord", "cord in all", "altogether", "in total", "how much cord",
+                "how much", "how much drawstring cord",
                 "how much drawstring")),
     ),
     answers=("cord", "total"),
@@ -68,8 +73,8 @@ EYELETS = Rule(
             says=("cord", "thick", "diameter", "lace", "drawstring", "rope", "ribbon", "string", "cord thickness",
                 "thick cord", "elastic cord"), axis="diameter", ask="How thick is the cord?", example="4 mm",
             sane="0.5 mm..5 cm", practice="3 mm..8 mm by 1 mm"),
-        Input("looseness", "hole as a multiple of the cord", COUNT,
-            says=("times", "times the cord"),
+        Input("looseness", "hole as a multiple of the cord", RATIO,
+            says=("times", "times the cord", "times as large", "times the thickness"),
             default=Default("1.25", "room for the cord to run"), sane="1..3"),
         Input("centre", "distance from the centre", LENGTH,
             says=("from the centre", "either side of the centre", "each side of the centre", "from centre front",
@@ -86,9 +91,11 @@ EYELETS = Rule(
             says=("how far apart", "apart", "spacing")),
         Step("patch", "The patch behind each is three holes square", "3 * rounded(hole)", rounding=SPACING,
             label="backing patch",
-            says=("patch", "backing", "reinforcement", "backing patch", "interfacing")),
+            says=("patch", "backing", "reinforcement", "backing patch", "interfacing", "patch size", "size of patch",
+                "size of the patch", "behind")),
     ),
     answers=("hole", "apart", "patch"),
+    insists=True,
     headline=("Use eyelets with a hole of {hole}.", "Set the two eyelets {apart} apart.",
         "Back each eyelet with a patch {patch} square."),
     source=COMMON_PRACTICE,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import CUT_TAPE
 from .words import how_many
@@ -43,10 +43,15 @@ ELASTIC = Rule(
                 "tighter", "less than the waist", "for snugness", "take", "negative ease"),
             default=Default("=body * (1 - share)", "The part by which the elastic is shorter than the body",
                 derived=True), sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
+        Input("each_end", "seam at each end", LENGTH,
+            says=("each end", "at each end", "either end", "at either end", "both ends", "end for seam",
+                "end for the seam"),
+            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..5 cm"),
         Input("overlap", "overlap", LENGTH,
             says=("overlap", "lap", "lap the ends", "join", "to join", "joining", "for the join", "for joining",
                 "ends", "lapped", "seam", "seam allowance", "for overlap", "to overlap", "for seam"),
-            default="1 in | 2.5 cm", because="enough to lap the ends and stitch a square", sane="0 mm..10 cm",
+            default=(Default("0 in", "the ends have their seams", derived=True, given=("each_end",)),
+                Default("1 in | 2.5 cm", "enough to lap the ends and stitch a square")), sane="0 mm..10 cm",
             practice="1/2 in..1 in by 1/4 in"),
         how_many("number", "number of pieces", "piece",
             says=("pieces", "of them", "pairs of trousers", "skirts", "lengths", "wrists", "ankles", "legs", "cuffs",
@@ -57,19 +62,22 @@ ELASTIC = Rule(
             label="length in wear",
             says=("length in wear", "before the overlap", "without the overlap", "finished length", "without overlap",
                 "before overlap")),
-        Step("cut", "Add the overlap for joining the ends", "in_wear + overlap", rounding=CUT_TAPE,
+        Step("cut", "Add what joins the ends", "in_wear + overlap + 2 * each_end", rounding=CUT_TAPE,
             label="elastic to cut",
             says=("elastic", "how long", "cut", "how long is the elastic", "elastic length", "length of elastic",
                 "how much elastic"), axis="length", stated=("have", "there's", "left", "found", "left over", "got",
                 "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is", "length")),
         Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
              says=("buy", "to buy", "how much elastic", "how much", "in all", "in total", "altogether", "total",
-                "all together")),
+                "all together", "yards of elastic", "metres of elastic", "how many yards", "how many metres",
+                "yards", "metres")),
     ),
     answers=("cut", "total", "in_wear"),
     headline=("Cut the elastic {cut} long.", "Buy {total} of elastic.", "The elastic is {in_wear} in wear."),
     source=f"{COMMON_PRACTICE}; other advice: {OTHER_ADVICE}",
-    no_unknown=("number",),
+    no_unknown=("number", "each_end"),
+    refusals=(Refusal("if(share <= 1, max(0, -less), 0) > 0",
+        "a reduction below nothing would make the elastic longer; say how much is taken off, such as: 4 cm less"),),
     cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
     notes=("Published advice differs: one takes firm elastic up to 1 in less than the body and soft elastic 3 to 5 in "
            "less, another takes 2 to 4 in less.",),

@@ -46,7 +46,7 @@ INTERFACING = Rule(
     family="notions",
     says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer",
         "fusible fleece", "how much interfacing", "sew-in interfacing",
-        "fusible interfacing", ),
+        "fusible interfacing", "interfacing wide", "wide interfacing", "interfacing from", "interfacing pieces", ),
     about="How much interfacing to buy for pieces of one size.",
     inputs=(
         Input("width", "width of a piece", LENGTH,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..engine.declare import Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, LENGTH, PER_LENGTH, TEXT
+from ..engine.kinds import COUNT, LENGTH, PER_LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_NEAR, MM_TENTH, SPI
 from ..engine.run import Impossible, Needs, Run
@@ -24,8 +24,10 @@ STITCH_LENGTH = Rule(
             ask="How many stitches to the inch, or how long is a stitch?", example="10 stitches to the inch",
             practice="6 st/in..15 st/in by 1 st/in"),
         Input("mm", "stitch length", LENGTH,
-            says=("stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
-                "in stitches", "to stitches", "stitches"), axis="length",
+            says=("stitch", "stitch is", "mm stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
+                "in stitches", "to stitches", "stitches", "topstitching", "topstitch", "basting", "stitching",
+                "machine is at", "machine at", "machine is set at"),
+            axis="length",
             default=Default("=1 / rate", "One length over the stitches in it", derived=True),
             ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..3 cm",
             usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),
@@ -46,7 +48,7 @@ STITCH_LENGTH = Rule(
             says=("how many stitches", "how many machine stitches", "machine stitches", "stitches in the seam",
                 "stitches in all", "in the seam", "in a seam")),
     ),
-    answers=("length", "spi", "stitches"),
+    answers=("stitches", "length", "spi"),
     headline=("A stitch is {length} long: {spi}.", "{spi}.", "There are {stitches} in the seam."),
     source="stitches an inch = 25.4 / mm: arithmetic",
     lone=True,
@@ -90,7 +92,8 @@ def _needle(run: Run) -> Outcome:
             raise Needs("size")
         run.say("Look up the published table of needles for cloths", "", f"{cloth} cloth", FOR_CLOTH[cloth])
         return Outcome({"for_cloth": FOR_CLOTH[cloth]})
-    metric = _metric(int(size))
+    size = _whole(size)
+    metric = _metric(size)
     run.say(
         "Look up the size in the table that packets print",
         "metric size / US size",
@@ -118,6 +121,12 @@ def _needle(run: Run) -> Outcome:
     return Outcome(values)
 
 
+def _whole(size: Fraction) -> int:
+    """The metric size of a packet's double size: "80/12" is read as a fraction, and nearly every pair is one of its own."""
+    pairs = [metric for metric, us in US_SIZES.items() if Fraction(metric, us) == size]
+    return pairs[0] if len(pairs) == 1 and size not in US_SIZES.values() else int(size)
+
+
 def _metric(size: int) -> int:
     if size >= LEAST_METRIC:
         return size
@@ -134,10 +143,11 @@ NEEDLE = Rule(
     topic="machine needle",
     family="notions",
     says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
-        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric", ),
+        "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric",
+                "needle in american", "american needle", "needle in european", "needle american", ),
     about="A machine needle's size in both systems, its blade, and the size for a cloth.",
     inputs=(
-        Input("size", "needle size", COUNT,
+        Input("size", "needle size", RATIO,
             says=("size", "needle", "us", "metric", "nm", "us size", "needle size", "number", "no"),
             ask="What is the needle's size, or what cloth is it for?", example="80", sane="6..330",
             practice="60..120 by 10", ),

@@ -11,7 +11,7 @@ ONE = Input("one", "one tex", LINEAR, says=("one tex",), default=Default("1 tex"
 TICKET = Rule(
     topic="thread ticket",
     family="notions",
-    says=("ticket", "ticket number", "tkt", "thread ticket", "metric ticket", "cotton ticket", "thread size",
+    says=("ticket", "ticket number", "tkt", "thread ticket", "thread size",
         "ticket no"),
     about="A sewing thread's ticket number from its tex or its count, and back.",
     inputs=(
@@ -27,8 +27,11 @@ TICKET = Rule(
             says=("ply", "plies", "strands"), noun="ply",
             default=Default("1", derived=True), sane="1..24", practice="2..3 by 1"),
         Input("number", "ticket number", COUNT,
-            says=("ticket", "tkt", "ticket number", "no"), extra=True, spoken=True, sane="1..2000",
+            says=("ticket", "tkt", "ticket number", "no", "metric ticket", "metric"), extra=True, spoken=True, sane="1..2000",
             practice="20..180 by 10"),
+        Input("cotton_number", "cotton ticket number", COUNT,
+            says=("cotton ticket", "cotton ticket number"), extra=True, spoken=True, sane="1..2000",
+            practice="20..120 by 10"),
         Input("tex", "thread size in tex", LINEAR, says=("thread", "denier", "dtex"),
             default=(
                 Default("=1000 * one * plies / metric_count", "A metric count is kilometres to a kilogram of one ply",
@@ -37,9 +40,12 @@ TICKET = Rule(
                     "A cotton count is hanks of 840 yd to a pound of one ply",
                     derived=True, given=("cotton_count",)),
                 Default("=tex_number * one", "In tex", derived=True, given=("tex_number",)),
+                Default("=3 * 590.54 * one / cotton_number", "A cotton ticket is three times 590.54 over the tex",
+                    derived=True, given=("cotton_number",)),
                 Default("=3000 * one / number", "A metric ticket is 3000 over the tex", derived=True, given=("number",
                         )),
             ),
+            sane="2 tex..2000 tex",
             ask="What is the thread's tex, or its count?", example="40 tex", practice="18 tex..80 tex by 2 tex"),
     ),
     steps=(
@@ -55,7 +61,7 @@ TICKET = Rule(
     answers=("metric", "cotton", "size"),
     headline=("Metric ticket {metric}; cotton ticket {cotton}.", "The thread is {size}."),
     source="ticket numbers: Textile School and Online Clothing Study, 2013; tex = 590.54 / Ne: Coats Bulletin 05",
-    no_unknown=("one", "metric_count", "cotton_count", "plies", "number", "tex", "tex_number"),
+    no_unknown=("one", "metric_count", "cotton_count", "plies", "number", "cotton_number", "tex", "tex_number"),
     notes=("Labels round to the trade's steps: tex 24 comes to 125, and is sold as 120.",),
     examples=(
         "metric ticket of a 40 tex thread -> 75; 44",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import CUT, CUT_TAPE
@@ -66,7 +66,7 @@ ZIP = Rule(
             label="stop from the top",
             says=("stop", "how far down", "new stop", "sew the stop", "from the top", "where", "how far", "bar tack",
                 "shorten", "stitch across", "shorten it", ), ),
-        Step("spare", "What is longer than the opening comes off", "have - opening", rounding=CUT,
+        Step("spare", "What is longer than the opening comes off", "max(have, opening) - opening", rounding=CUT,
             label="zip beyond the opening",
             says=("spare", "cut off", "too long", "take off", "left over", "comes off", "how much off", "beyond"), ),
         Step("sold_as", "As it is sold", kind=TEXT, label="sold as",
@@ -112,7 +112,7 @@ JACKET_ZIP = Rule(
             says=("back neck drop", "back drop", "back neck"),
             default=Default("0 in", "measured from the neck", derived=True), sane="0 mm..20 cm"),
         Input("less", "shorter by", PERCENT,
-            says=("less", "shorter", "off"),
+            says=("less", "shorter", "off", "shortening", "reduction", "taken off", "ease"),
             default="2 %", because="2 to 3 % less, so that the front does not ripple (trade)", sane="0 %..20 %"),
         Input("collar", "collar height", LENGTH,
             says=("collar", "collar height", "high collar", "stand"),
@@ -129,6 +129,8 @@ JACKET_ZIP = Rule(
     headline=("The zip is {zip_length} long.",),
     source="zipper measurement: apparel-merchandising.com, 2012",
     no_unknown=("less", "collar", "back_drop"),
+    refusals=(Refusal("front_drop + back_drop >= body",
+        "the neck drops take the whole body; give a body length longer than they are, such as: body length 65 cm"),),
     examples=(
         "jacket zip: body length 73 cm, front neck drop 8 cm, back neck drop 2 cm -> 62 cm",
         "open-ended zip for a 65 cm body length, 6 cm front neck drop and a 6 cm collar -> 64 cm",
