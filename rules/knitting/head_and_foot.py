@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, PERCENT, ROWS, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
@@ -69,9 +69,14 @@ HAT = Rule(
               ask="What is the head's girth?", example="56 cm", sane="5 cm..90 cm", practice="48 cm..60 cm by 1 cm",
               usual="25 cm..66 cm"),
         STITCH_TENSION,
-        Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default="10 %",
-              because="a hat is made 5 to 15 % smaller than the head (common practice)",
-              sane="0 %..40 %", practice="5 %..15 % by 5 %", usual="0 %..25 %"),
+        # A hat told by its own size has its ease in it already.
+        flag("finished", "finished size", ("finished hat", "hat finished", "finished girth", "finished size", "finished at",
+                                           "finished circumference", "finished measurement", "finished measure",
+                                           "hat to measure", "hat should measure")),
+        Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default=(
+                  Default("0 %", "the size told is the finished hat's own", when={"finished": "yes"}),
+                  Default("10 %", "a hat is made 5 to 15 % smaller than the head (common practice)"),
+              ), sane="0 %..40 %", practice="5 %..15 % by 5 %", usual="0 %..25 %"),
         _multiple("8"),
         EDGE_STITCHES,
         Input("depth", "depth of the hat", LENGTH, says=("deep", "depth", "long", "high", "tall", "length", "height",

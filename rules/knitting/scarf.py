@@ -10,6 +10,7 @@ from ..engine.declare import (
     Rule,
     Step,
     choice,
+    flag,
 )
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
@@ -27,9 +28,12 @@ SCARF_OR_BLANKET = Rule(
         Input("width", "width", LENGTH, says=("wide", "width", "across", "by"), axis="width",
               ask="How wide is it to be?", example="30 cm",
               sane="2 cm..6 m", practice="20 cm..120 cm by 5 cm"),
-        Input("length", "length", LENGTH, says=("long", "length", "by"), axis="length", ask="How long is it to be?",
+        Input("length", "length", LENGTH, says=("long", "length", "by"), axis="length",
+              default=Default("=width", "a square is as long as it is wide", derived=True, when={"square": "yes"}),
+              ask="How long is it to be?",
               example="1.5 m", sane="2 cm..10 m",
               practice="100 cm..200 cm by 10 cm"),
+        flag("square", "square", ("square", "squares")),
         STITCH_TENSION,
         ROW_TENSION,
         MULTIPLE,

@@ -105,6 +105,19 @@ def _say(run: Run, change: int, a_row: int, times: int, rows: int, pairs: bool, 
     run.say("Add the intervals to check that they use up the rows", "", sums, f"{sum(i * t for i, t in parts)} rows")
 
 
+# Where the shaping is worked, as it is said: whoever says one of these means to shape along rows.
+_ENDS = {
+    "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
+             "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
+             "one at each end", "1 at each end", "at each end", "either end", "both edges",
+             "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
+    "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
+            "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
+            "only at one end", "at one end", "armhole edge only",
+            "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
+            "1 side", "1 edge", "front slope"),
+}
+
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",
     family="knitting",
@@ -113,7 +126,7 @@ SHAPE_ALONG_ROWS = Rule(
           "increase rows", "decrease rows", "over rows", "every nth row", "each side", "neck edge", "at each side",
           "sleeve increases", "taper",
           "waist shaping", "armhole shaping", "side edge", "along the rows", "right side rows", "v neck", "sleeve seam",
-          "end of every"),
+          "end of every", *(words for said in _ENDS.values() for words in said if " " in words)),
     about="How often to increase or decrease at the edges so that the shaping is spread evenly over the rows, in two "
           "intervals.",
     inputs=(
@@ -128,26 +141,23 @@ SHAPE_ALONG_ROWS = Rule(
               says=("increase", "decrease", "inc", "dec", "add", "lose", "get rid of", "stitches", "take out", "sts",
                     "in all", "altogether", "by",
                     "need to lose", "need to add", "remove"),
-              default=Default("=abs(total - start)", "The difference between the stitches at the start and at the end",
-                              derived=True,
-                              given=("start", "total")),
+              default=(Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",)),
+                       Default("=abs(total - start)",
+                               "The difference between the stitches at the start and at the end", derived=True,
+                               given=("start", "total"))),
               ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st",
               practice="8 st..40 st by 2 st"),
-        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across",
-                                          "along"),
+        # "12 sts each end" are twelve at the one end and twelve at the other; "12 sts at both ends" are twelve in all.
+        Input("each_end", "stitches at each end", STITCHES, says=("each end", "at each end", "each side", "at each side",
+                                                                  "per side", "each edge", "at each edge", "per end",
+                                                                  "at either end", "on each side", "a side"),
+              extra=True, sane="1 st..2500 st", spoken=True),
+        # "Over" and "in" speak for no place here: they would make the word before each number its name, and then
+        # "12 sts each end over 72 rows" would be twelve in all. The rows have a unit of their own.
+        Input("rows", "rows", ROWS, says=("rows", "there are only", "rows left", "rows available", "rows long", "rows to work"),
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
-        choice("ends", "at which ends", {
-            "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
-                     "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
-                     "one at each end", "1 at each end", "at each end", "either end", "both edges",
-                     "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
-            "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
-                    "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
-                    "only at one end", "at one end", "armhole edge only",
-                    "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
-                    "1 side", "1 edge", "front slope"),
-        }, default="both", because="the usual way, one at each end of a shaping row"),
+        choice("ends", "at which ends", _ENDS, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {
             "right": ("right side rows", "right side", "rs rows", "rs", "even rows", "right-side rows only",
                       "only on right-side rows", "knit rows",
@@ -171,7 +181,7 @@ SHAPE_ALONG_ROWS = Rule(
     headline=("Shape {plan}: {times} in all.",),
     spans=(("start", "total"),),
     algorithm=_shape,
-    no_unknown=("start", "total", "change", "rows"),
+    no_unknown=("start", "total", "change", "each_end", "rows"),
     source=ARITHMETIC,
     cautions=(Caution("Work the shaping a stitch or two in from the edge if the edge is to be sewn up or picked up"),),
     notes=("Published plans put the longer or the shorter interval first; both are right, and the shorter comes first "

@@ -19,11 +19,13 @@ ABBREVIATIONS = {
 HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from",
         "stitches", "sts",
         "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of",
-        "in a row of")  # fmt: skip
+        "in a row of", "i've", "ive", "i've got", "i have", "now have", "with", "my row has", "needle has", "across", "along",
+        "over")  # fmt: skip
 WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
         "stitches to", "sts to", "until", "finish with", "pattern wants",
         "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
         "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes",
+        "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
         "total")  # fmt: skip
 
 
@@ -133,7 +135,8 @@ EVENLY_SPACED_INCREASES = Rule(
     says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases",
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
-          "increase round", "add"),
+          "increase round", "add", "spread evenly", "evenly over", "evenly across", "evenly along", "increase it",
+          "more stitches evenly"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
@@ -191,7 +194,8 @@ EVENLY_SPACED_DECREASES = Rule(
           "get rid of",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
           "decrease round", "lose evenly",
-          "sc2tog", "reduce", "2 together", "remove"),
+          "sc2tog", "reduce", "2 together", "remove", "spread evenly", "evenly over", "evenly across", "evenly along",
+          "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, flag
-from ..engine.kinds import AREA, COUNT, LENGTH, MASS, MONEY, PERCENT
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, flag
+from ..engine.kinds import AREA, COUNT, LENGTH, MASS, MONEY, PERCENT, TEXT
 from ..engine.rounding import COUNT_UP, PENNY, YARN_LENGTH, YARN_WEIGHT
 
 NO_SPARE = flag("exactly", "no spare",
                 ("no spare", "no extra", "nothing extra", "without spare", "without extra", "none spare",
                  "no allowance", "exactly", "no reserve",
+                 "nothing over", "no leftovers", "none over", "none left over", "no extras", "no more", "bare minimum",
                  "no safety", "with no spare", "zero spare", "not a metre more", "nothing spare"))  # fmt: skip
 _SPARE_SAYS = ("spare", "extra", "reserve", "to be safe", "allowance", "safety", "margin", "over", "on top", "for luck",
                "more")
@@ -52,7 +53,9 @@ YARN_NEEDED = Rule(
                     "hanks", "hold", "holds", "hank", "my balls", "new yarn", "balls of", "ball is",
                     "balls", "to the ball", "mine", "per skein", "has", "come in", "mine has", "i have", "to a ball",
                     "in a ball", "apiece", "contains", "my yarn has", "yarn has", "my wool has",
-                    "wool has", "my yarn is", "my yarn"),
+                    "wool has", "my yarn is", "my yarn", "wool with", "yarn with", "use a wool", "use a yarn", "use one with",
+                    "one with", "which has", "that has", "balls at", "skeins at", "is only", "instead with", "i want to use",
+                    "i'd like to use", "use balls of", "my skeins", "my hanks", "comes in"),
               ask="How long is one ball?", example="120 m", sane="1 m..20 km", practice="80 m..400 m by 10 m",
               usual="15 m..2 km"),
         Input("pattern_balls", "balls the pattern asks", COUNT, noun="ball",
@@ -62,7 +65,8 @@ YARN_NEEDED = Rule(
               extra=True, sane="1..500", practice="4..16 by 1"),
         Input("pattern_ball", "length of the pattern's ball", LENGTH,
               says=("pattern's ball", "original yarn", "pattern yarn", "balls of", "skeins of", "hanks of", "old yarn",
-                    "pattern", "calls for", "asks for"), spoken=True,
+                    "pattern", "calls for", "asks for", "balls at", "skeins at", "hanks at", "each", "balls with", "original",
+                    "apiece"), spoken=True,
               ask="How long is a ball of the pattern's own yarn?", example="100 m", sane="1 m..20 km",
               practice="80 m..400 m by 10 m"),
         Input("ball_weight", "weight of a ball", MASS, says=("my yarn", "mine", "new yarn", "ball", "per ball"),
@@ -70,6 +74,11 @@ YARN_NEEDED = Rule(
         _spare(Default("0 %", "the pattern's balls already hold the spare", given=("pattern_balls",))),
         NO_SPARE,
         EACH,
+        Input("stash", "balls in hand", COUNT, noun="ball",
+              says=("i have", "i've got", "have got", "i got", "left", "in hand", "in my stash", "only have", "already have", "already got",
+                    "own"),
+              extra=True, default=Default("=pattern_balls", derived=True, given=("pattern_balls",)), sane="1..500",
+              spoken=True),
     ),
     steps=(
         Step("total", "Add the spare", "length * (1 + spare)", rounding=YARN_LENGTH, label="yarn to buy",
@@ -82,10 +91,31 @@ YARN_NEEDED = Rule(
              stated=("have", "got", "balls", "skeins", "only have", "bought")),
         Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY,
              label="cost",
-             says=("cost", "price", "how much money", "come to", "pay", "cost me", "total cost")),
+             says=("cost", "price", "how much money", "come to", "pay", "cost me", "total cost", "what do they cost",
+                   "total price", "set me back", "spend", "bill")),
+        Step("held", "The balls in hand times the length of each", "stash * ball", rounding=YARN_LENGTH, unit=("yd", "m"),
+             label="yarn in hand",
+             says=("metres are in", "yards are in", "metres in", "yards in", "can i knit with", "how much have i",
+                   "how much yarn have i", "how many metres have i", "how many yards have i", "metres do i have",
+                   "yards do i have", "yarn do i have")),
+        Step("enough", "Compare the yarn in hand with what is needed, without spare", "held >= length", TEXT,
+             words=("enough", "short"), label="verdict",
+             says=("enough", "is it enough", "is that enough", "have enough", "will it do", "will that do", "run out",
+                   "suffice")),
+        Step("more", "Take the balls in hand from those needed", "max(0 * stash, rounded(balls) - stash)", COUNT,
+             rounding=COUNT_UP, noun="ball", label="balls still to buy",
+             says=("how many more", "more balls", "more skeins", "still need", "still to buy", "extra balls")),
     ),
-    answers=("balls", "total", "cost"),
-    headline=("Buy {balls}, {cost} in all.", "Buy {balls}: {total} of yarn.", "Buy {balls}."),
+    answers=("balls", "total", "cost", "held", "enough", "more"),
+    insists=True,
+    headline=("Buy {balls}, {cost} in all.", "Buy {balls}: {total} of yarn.", "Buy {balls}.", "You have {held}."),
+    refusals=(
+        # Twelve balls and 125 m in all: the metres are one ball's, and the other ball's length was not understood.
+        Refusal("length < pattern_balls * 20000",
+                "that is less than 20 m to each of the pattern's balls, so a ball's length was taken for all the yarn. Say "
+                "how long the pattern's balls are and how long yours are, such as: pattern asks for 12 balls of 98 m, my "
+                "yarn has 125 m a ball"),
+    ),
     source=ARITHMETIC,
     cautions=(DYE_LOT, Caution("Match yarns by length and tension, not by weight: fibres of the same weight run to "
                                "different lengths",

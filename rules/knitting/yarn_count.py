@@ -129,7 +129,8 @@ YARN_COUNT_RULE = Rule(
     says=("yarn count", "tex", "denier", "dtex", "nm", "ne", "count", "cotton count", "worsted count", "metric count",
           "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton",
           "worsted",
-          "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea"),
+          "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea", "yards per lb", "yds per lb",
+          "yards to a pound", "yards in a pound", "yards a pound"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(
         Input("count", "yarn count", YARN_COUNT, ask="What is the count, and in which system?", example="40 tex"),
@@ -142,6 +143,8 @@ YARN_COUNT_RULE = Rule(
             "m100": ("in metres", "how many metres", "metres per", "how many metres per", "metreage", "metres to",
                      "metres in", "how long is"),
             "ydlb": ("yards per pound", "yd per lb", "yards to the pound", "yards a pound", "ypp", "yd/lb", "in yards",
+                     "yards per lb", "yards a lb", "yards to the lb", "yards in a lb", "yards to a pound", "yds per lb",
+                     "yards to lb", "yards lb", "yds per pound", "yds to the lb", "yard per lb",
                      "yards in a pound", "how many yards", "how many yards per pound", "yardage"),
         }, default="tex", because="the system of ISO 1144"),
         Input("strands", "strands held together", COUNT, noun="strand", says=("strands", "strands of", "held together",
