@@ -59,13 +59,14 @@ def _crown(run: Run) -> Outcome:
 HAT = Rule(
     topic="hat",
     family="knitting",
-    says=("hat", "beanie", "cap", "toque", "bobble hat", "bonnet", "knitted hat", "woolly hat", "watch cap", "hats",
+    says=("hat", "finished hat", "hat finished", "hat to measure", "hat should measure", "beanie", "cap", "toque",
+          "bobble hat", "bonnet", "knitted hat", "woolly hat", "watch cap", "hats",
           "crown"),
     about="Stitches to cast on for a hat, the rows to the crown, and the crown's decreases round by round.",
     inputs=(
         Input("head", "head girth", LENGTH, says=("head", "round the head", "head size", "head circumference",
                                                   "his head", "her head", "head measures", "around",
-                                                  "head is", "girth", "size"), axis="girth",
+                                                  "head is", "girth", "size", "what size hat", "size hat"), axis="girth",
               ask="What is the head's girth?", example="56 cm", sane="5 cm..90 cm", practice="48 cm..60 cm by 1 cm",
               usual="25 cm..66 cm"),
         STITCH_TENSION,
@@ -144,7 +145,7 @@ HAT = Rule(
 SOCK = Rule(
     topic="sock",
     family="knitting",
-    says=("sock", "socks", "foot", "ankle sock", "bed sock", "bed socks", "heel", "toe", "stocking", "bootee",
+    says=("sock", "socks", "foot", "ankle sock", "bed sock", "bed socks", "heel", "toe", "knee stocking", "bootee",
           "slipper", "slippers"),
     about="Stitches to cast on for a sock, the heel's stitches, and the rows of the foot between heel and toe.",
     inputs=(

@@ -130,9 +130,10 @@ def _not_listed(tool: str, system: str, name: str) -> str:
     return f"the published lists have no {SYSTEMS[system]} {word} {name}. Ask again, such as: US 7 needle in mm"
 
 
-_US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook")
+_US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook",
+       "us needle size", "american needle", "american needle size")
 _UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size",
-       "canadian", "old needle", "old pattern")
+       "canadian", "old needle", "old pattern", "uk needle", "uk needle size", "old uk size", "uk hook", "needle size uk")
 
 
 def _lettered(letter: str) -> tuple[str, ...]:
@@ -157,8 +158,9 @@ NEEDLE_OR_HOOK_SIZE = Rule(
           "uk needles", "american needle", "american needles", "needle in mm", "needles in mm", "mm needle in",
           "mm needles in", "needle in american",
           "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
-          "needle equivalent", "old uk size",
-          "us hook", "uk hook", "hook in mm", "hook in us", "old size", "japanese needle", "circular needle",
+          "needle equivalent", "old uk size", "us needle size", "uk needle size",
+          "american needle size", "needle size uk", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
+          "japanese needle", "circular needle",
           *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
@@ -168,7 +170,9 @@ NEEDLE_OR_HOOK_SIZE = Rule(
               ask="Which size, and in which system?", example="US 7", extra=True, sane="0..50", practice="2..10 by 1"),
         Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric", "needle", "needles", "hook", "us", "uk",
                                                      "size", "pins", "american", "knitting needle", "knitting needles",
-                                                     "crochet hook", "english", "japanese", "equal"),
+                                                     "crochet hook", "english", "japanese", "equal", "same as",
+                                                     "equals", "equivalent to", "equivalent of", "convert", "what is",
+                                                     "what's", "what is a", "what's a", "what are"),
               extra=True, spoken=True, sane="0.4 mm..60 mm",
               practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),

@@ -44,7 +44,8 @@ SCARF_OR_BLANKET = Rule(
         choice("outside", "where the border lies", {
             "within": ("including the border", "border included", "with the border", "including border", "inclusive",
                        "border inside"),
-            "added": ("plus a border", "plus border", "added border", "border added", "border outside",
+            "added": ("plus a border", "plus border", "plus a", "and add a border", "border on top", "added border",
+                      "border added", "border outside",
                       "and then a border", "before the border",
                       "plus borders", "plus the border", "not including the border", "excluding the border",
                       "without the border", "plus an edging"),

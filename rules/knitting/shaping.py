@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, ROWS, STITCHES, TEXT
+from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.run import Impossible, Run
+from .words import ROW_TENSION
 
 
 def plan(rows: int, times: int, pairs: bool) -> list[tuple[int, int]]:
@@ -138,9 +140,7 @@ SHAPE_ALONG_ROWS = Rule(
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("increase", "decrease", "inc", "dec", "add", "lose", "get rid of", "stitches", "take out", "sts",
-                    "in all", "altogether", "by",
-                    "need to lose", "need to add", "remove"),
+              says=("stitches", "sts", "in all", "altogether", "by", "total change"),
               default=(Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",)),
                        Default("=abs(total - start)",
                                "The difference between the stitches at the start and at the end", derived=True,
@@ -152,11 +152,20 @@ SHAPE_ALONG_ROWS = Rule(
                                                                   "per side", "each edge", "at each edge", "per end",
                                                                   "at either end", "on each side", "a side"),
               extra=True, sane="1 st..2500 st", spoken=True),
-        # "Over" and "in" speak for no place here: they would make the word before each number its name, and then
-        # "12 sts each end over 72 rows" would be twelve in all. The rows have a unit of their own.
-        Input("rows", "rows", ROWS, says=("rows", "there are only", "rows left", "rows available", "rows long", "rows to work"),
+        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across", "along",
+                                          "rows available"),
+              default=Default("=length * row_tension", "The length at the row tension", derived=True,
+                              given=("length", "row_tension")),
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
+        Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within"), extra=True,
+              sane="1 cm..3 m", spoken=True),
+        replace(ROW_TENSION, extra=True),
+        # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
+        choice("way", "more or fewer", {
+            "more": ("increase", "inc", "add", "need to add", "widen", "more"),
+            "fewer": ("decrease", "dec", "lose", "get rid of", "take out", "need to lose", "remove", "narrow", "fewer"),
+        }, default=Default("more", derived=True)),
         choice("ends", "at which ends", _ENDS, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {
             "right": ("right side rows", "right side", "rs rows", "rs", "even rows", "right-side rows only",
@@ -181,7 +190,7 @@ SHAPE_ALONG_ROWS = Rule(
     headline=("Shape {plan}: {times} in all.",),
     spans=(("start", "total"),),
     algorithm=_shape,
-    no_unknown=("start", "total", "change", "each_end", "rows"),
+    no_unknown=("start", "total", "change", "each_end", "rows", "length", "row_tension"),
     source=ARITHMETIC,
     cautions=(Caution("Work the shaping a stitch or two in from the edge if the edge is to be sewn up or picked up"),),
     notes=("Published plans put the longer or the shorter interval first; both are right, and the shorter comes first "

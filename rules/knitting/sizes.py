@@ -123,7 +123,7 @@ KNITTING_SIZES = Rule(
     topic="knitting sizes",
     family="knitting",
     says=("size chart", "standard size", "average", "usual", "body measurements", "size table", "knitting sizes",
-          "typical", "sizing", "standard sizes", "normal size", "standard", "chart", "by the table", "by the chart",
+          "typical", "sizing", "standard sizes", "normal size", "standard", "normal", "chart", "by the table", "by the chart",
           "hat girth", "hat circumference"),
     about="A body, head, hat, foot, hand or blanket size by the published tables, for an age or a named size.",
     inputs=(

@@ -24,7 +24,7 @@ HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needle
 WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
         "stitches to", "sts to", "until", "finish with", "pattern wants",
         "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
-        "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes",
+        "dec to", "make it", "end with", "after", "need to have", "want to have", "to reach", "becomes",
         "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
         "total")  # fmt: skip
 

@@ -130,13 +130,15 @@ YARN_COUNT_RULE = Rule(
           "yards per pound", "linen lea", "metres per", "how many metres per", "how many yards per pound", "cotton",
           "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea", "yards per lb", "yds per lb",
-          "yards to a pound", "yards in a pound", "yards a pound"),
+          "yards to a pound", "yards in a pound", "yards a pound", "in tex", "in nm", "in ne",
+          "in denier", "to tex", "to nm", "to ne", "to denier", "into tex", "into nm", "into ne", "into denier"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(
         Input("count", "yarn count", YARN_COUNT, ask="What is the count, and in which system?", example="40 tex"),
         choice("into", "system wanted", {
-            "tex": ("tex",), "denier": ("denier", "den"), "dtex": ("dtex", "decitex"), "Nm": ("nm", "metric count"),
-            "Ne": ("ne", "cotton count", "english count"), "worsted": ("worsted count", "worsted"),
+            "tex": ("tex", "in tex", "to tex", "into tex"), "denier": ("denier", "den", "in denier", "to denier",
+                    "into denier"), "dtex": ("dtex", "decitex"), "Nm": ("nm", "metric count", "in nm", "to nm", "into nm"),
+            "Ne": ("ne", "cotton count", "english count", "in ne", "to ne", "into ne"), "worsted": ("worsted count", "worsted"),
             "linen": ("linen lea", "lea"),
             "run": ("woollen run", "woolen run", "run"), "cut": ("woollen cut", "woolen cut"),
             "yorkshire": ("yorkshire skeins",),
