@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, PERCENT, ROWS, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
@@ -78,6 +78,7 @@ HAT = Rule(
                   Default("0 %", "the size told is the finished hat's own", when={"finished": "yes"}),
                   Default("10 %", "a hat is made 5 to 15 % smaller than the head (common practice)"),
               ), sane="0 %..40 %", practice="5 %..15 % by 5 %", usual="0 %..25 %"),
+        Input("ease_by", "negative ease as a length", LENGTH, says=_EASE_WORDS, extra=True, sane="0 cm..20 cm", spoken=True),
         _multiple("8"),
         EDGE_STITCHES,
         Input("depth", "depth of the hat", LENGTH, says=("deep", "depth", "long", "high", "tall", "length", "height",
@@ -126,6 +127,8 @@ HAT = Rule(
     backwards={"head": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     no_unknown=("edge", "multiple", "depth", "row_tension"),
     source=f"{COMMON_PRACTICE}; hat lengths: Hat measurement & sizing guide, Posh Patterns",
+    # Heard so that it is taken for no depth.
+    refusals=(Refusal("ease_by > 0", "the ease of a hat is told as a share of the head: say it so, such as: 10 % ease"),),
     cautions=(
         Caution("Published hats take off anything from 1 in to 15 % of the head: choose the ease for how stretchy the "
                 "stitch is", when="ease > 0"),
@@ -163,6 +166,7 @@ SOCK = Rule(
         Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default="10 %",
               because="socks are made 10 % smaller than the foot (most published sources; one has 15 to 20 %)",
               sane="0 %..40 %", practice="5 %..20 % by 5 %", usual="0 %..25 %"),
+        Input("ease_by", "negative ease as a length", LENGTH, says=_EASE_WORDS, extra=True, sane="0 cm..15 cm", spoken=True),
         _multiple("4"),
         Input("heel_depth", "heel depth", LENGTH, says=("heel", "heel depth", "for the heel"), default="2 in | 5 cm",
               because="the usual depth of a heel (common practice)",
@@ -198,6 +202,8 @@ SOCK = Rule(
     headline=("Cast on {stitches}; work the heel on {heel}.",),
     backwards={"foot": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     source=COMMON_PRACTICE,
+    # Heard so that it is taken for no heel or toe.
+    refusals=(Refusal("ease_by > 0", "the ease of a sock is told as a share of the foot: say it so, such as: 10 % ease"),),
     cautions=(Caution(SWATCH_CAUTION),),
     notes=("One published sum takes the stitches down to a multiple of 4 instead of to the nearest.",),
     examples=(

@@ -131,9 +131,9 @@ def _not_listed(tool: str, system: str, name: str) -> str:
 
 
 _US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook",
-       "us needle size", "american needle", "american needle size")
+       "american needle")
 _UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size",
-       "canadian", "old needle", "old pattern", "uk needle", "uk needle size", "old uk size", "uk hook", "needle size uk")
+       "canadian", "old needle", "old pattern", "uk needle", "uk hook")
 
 
 def _lettered(letter: str) -> tuple[str, ...]:
@@ -149,6 +149,14 @@ def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
     ) + more  # fmt: skip
 
 
+_INTO_US = _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
+                  "us hook size", "us needle", "american needle", "american needle size"))
+_INTO_UK = _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
+                  "british size", "uk needle", "uk needle size", "old uk needle", "english needle",
+                  "english needle size", "british needle"))
+# "What UK needle size" says what is wanted, and that it is a needle's.
+_INTO_SAID = tuple(words for words in (*_INTO_US, *_INTO_UK) if "needle" in words or "hook" in words)
+
 NEEDLE_OR_HOOK_SIZE = Rule(
     topic="needle or hook size",
     family="knitting",
@@ -158,10 +166,9 @@ NEEDLE_OR_HOOK_SIZE = Rule(
           "uk needles", "american needle", "american needles", "needle in mm", "needles in mm", "mm needle in",
           "mm needles in", "needle in american",
           "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
-          "needle equivalent", "old uk size", "us needle size", "uk needle size",
-          "american needle size", "needle size uk", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
+          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
           "japanese needle", "circular needle",
-          *(phrase for letter in LETTERS for phrase in _lettered(letter))),
+          *_INTO_SAID, *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
         Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle",
@@ -191,10 +198,7 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         choice("into", "system wanted", {
             "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size",
                    "what mm", "to metric"),
-            "us": _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
-                         "us hook size")),
-            "uk": _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
-                         "british size")),
+            "us": _INTO_US, "uk": _INTO_UK,
             "japan": _into(("japanese", "japanese size")), "all": ("all sizes",),
         }, default=Default("all", derived=True)),
     ),

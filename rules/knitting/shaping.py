@@ -61,6 +61,10 @@ def _most(rows: int, pairs: bool) -> int:
 
 def _shape(run: Run) -> Outcome:
     change, rows = int(run.get("change")), int(run.get("rows"))
+    way, start, total = run.get("way"), run.maybe("start"), run.maybe("total")
+    if run.was_given("way") and start is not None and total is not None and (total > start) != (way == "more"):
+        raise Impossible(f"from {int(start)} to {int(total)} stitches is the other way: say which of the two is meant, such as: "
+                         f"shape from {int(start)} to {int(total)} stitches over {rows} rows")
     a_row = 2 if run.get("ends") == "both" else 1
     pairs = run.get("sides") == "right"
     if change % a_row:
@@ -163,8 +167,8 @@ SHAPE_ALONG_ROWS = Rule(
         replace(ROW_TENSION, extra=True),
         # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
         choice("way", "more or fewer", {
-            "more": ("increase", "inc", "add", "need to add", "widen", "more"),
-            "fewer": ("decrease", "dec", "lose", "get rid of", "take out", "need to lose", "remove", "narrow", "fewer"),
+            "more": ("increase", "inc", "add", "need to add", "widen"),
+            "fewer": ("decrease", "dec", "lose", "get rid of", "take out", "need to lose", "remove", "narrow"),
         }, default=Default("more", derived=True)),
         choice("ends", "at which ends", _ENDS, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {

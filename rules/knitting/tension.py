@@ -139,7 +139,7 @@ ROWS_FOR_A_LENGTH = Rule(
 _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should be", "the pattern", "asks for",
             "written for", "designed at",
             "pattern has", "supposed to be", "original", "pattern's", "pattern is", "pattern wants", "wants", "meant to be",
-            "ought to be", "ask for", "pattern uses", "at",
+            "ought to be", "ask for", "pattern uses", "at", "band says", "theirs", "they say", "label says", "ball band", "chart says",
             "should have", "should get", "should give", "supposed to have", "supposed to get")  # fmt: skip
 _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out",
         "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",

@@ -9,7 +9,11 @@ from ..engine.rounding import COUNT_UP, PENNY, YARN_LENGTH, YARN_WEIGHT
 NO_SPARE = flag("exactly", "no spare",
                 ("no spare", "no extra", "nothing extra", "without spare", "without extra", "none spare",
                  "no allowance", "exactly", "no reserve",
-                 "nothing over", "no leftovers", "none over", "none left over", "none extra", "no extras", "no more", "bare minimum",
+                 "nothing over", "no leftovers", "none over", "none left over", "none extra", "without any spare",
+                 "without any extra", "no spare at all",
+                 "nothing to spare", "with no extra", "without reserve", "without allowance", "any spare", "any extra",
+                 "without the spare", "without the extra", "leave out the spare", "skip the spare", "no extras",
+                 "no more", "bare minimum",
                  "no safety", "with no spare", "zero spare", "not a metre more", "nothing spare"))  # fmt: skip
 _SPARE_SAYS = ("spare", "extra", "reserve", "to be safe", "allowance", "safety", "margin", "over", "on top", "for luck",
                "more")
