@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.run import Impossible, Run
@@ -168,6 +168,9 @@ EVENLY_SPACED_INCREASES = Rule(
     spans=(("stitches", "total"),),
     algorithm=_increase,
     no_unknown=("stitches", "add", "total"),
+    # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
+    refusals=(Refusal("abs(total - stitches - add) > 0", "the stitches on the needle, those to add and those wanted do not "
+                      "agree. Give two of the three, such as: increase 9 stitches evenly over 75"),),
     source=ARITHMETIC,
     cautions=(
         Caution("Knitting front and back leaves a small bar, which shows in stripes and plain work; make-one hides "
@@ -220,6 +223,9 @@ EVENLY_SPACED_DECREASES = Rule(
     spans=(("stitches", "total"),),
     algorithm=_decrease,
     no_unknown=("stitches", "lose", "total"),
+    # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
+    refusals=(Refusal("abs(stitches - lose - total) > 0", "the stitches on the needle, those to lose and those wanted do not "
+                      "agree. Give two of the three, such as: decrease 12 stitches evenly over 96"),),
     source=ARITHMETIC,
     examples=(
         "Need to lose twelve sts evenly in one round. There are 96 on the needles -> (k6, k2tog) 12 times; 84 stitches",
