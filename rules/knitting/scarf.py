@@ -10,7 +10,6 @@ from ..engine.declare import (
     Rule,
     Step,
     choice,
-    flag,
 )
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
@@ -29,11 +28,9 @@ SCARF_OR_BLANKET = Rule(
               ask="How wide is it to be?", example="30 cm",
               sane="2 cm..6 m", practice="20 cm..120 cm by 5 cm"),
         Input("length", "length", LENGTH, says=("long", "length", "by"), axis="length",
-              default=Default("=width", "a square is as long as it is wide", derived=True, given=("square",)),
               ask="How long is it to be?",
               example="1.5 m", sane="2 cm..10 m",
               practice="100 cm..200 cm by 10 cm"),
-        flag("square", "square", ("square", "squares")),
         STITCH_TENSION,
         ROW_TENSION,
         MULTIPLE,
