@@ -9,6 +9,7 @@ from ..engine.declare import (
     Caution,
     Default,
     Input,
+    Refusal,
     Rule,
     Step,
 )
@@ -16,7 +17,7 @@ from ..engine.kinds import COUNT, LENGTH, ROW_RATE, ROWS, STITCH_RATE, STITCHES,
 from ..engine.outcome import Outcome
 from ..engine.rounding import STITCH, Rounding
 from ..engine.rounding import Step as RoundTo
-from ..engine.run import Impossible, Run
+from ..engine.run import Run
 from ..engine.text import amount
 from .words import ROW_TENSION, STITCH_TENSION
 
@@ -90,11 +91,7 @@ PICK_UP = Rule(
 
 
 def _spread(run: Run) -> Outcome:
-    """What is left over when the plain rows are shared equally, and where it goes. Raises Impossible with no room."""
-    if run.get("plain") < run.get("holes") - 1:
-        fit = max(1, int((run.get("band") - run.get("before") - run.get("after") + 1) // (run.get("hole") + 1)))
-        raise Impossible(f"there is no room for {int(run.get('holes'))} buttonholes on this band; {fit} would fit, "
-                         f"such as: buttonholes {fit}")
+    """What is left over when the plain rows are shared equally, and where it goes."""
     left = run.get("plain") - (run.get("holes") - 1) * run.rounded("between")
     if not left:
         return Outcome({"left_over": Fraction(0)})
@@ -162,6 +159,11 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: Kind, default_hole
         headline=("Work {between} plain between two buttonholes, {centres} from centre to centre.",),
         algorithm=_spread,
         no_unknown=("band", "holes", "hole", "before", "after"),
+        refusals=(
+            Refusal("plain < holes - 1", f"there is no room for so many buttonholes on this band: the {kind_word} would run "
+                    f"out. Give fewer buttonholes, smaller ones or a longer band, such as: band of 120 {kind_word}, 6 "
+                    f"buttonholes of 2 {kind_word}"),
+        ),
         source=ARITHMETIC,
         notes=("Published sums share the remainder among the spaces, one to each, instead of the ends.",),
         examples=examples,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, PERCENT, ROWS, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
@@ -59,19 +59,26 @@ def _crown(run: Run) -> Outcome:
 HAT = Rule(
     topic="hat",
     family="knitting",
-    says=("hat", "beanie", "cap", "toque", "bobble hat", "bonnet", "knitted hat", "woolly hat", "watch cap", "hats",
+    says=("hat", "finished hat", "hat finished", "hat to measure", "hat should measure", "beanie", "cap", "toque",
+          "bobble hat", "bonnet", "knitted hat", "woolly hat", "watch cap", "hats",
           "crown"),
     about="Stitches to cast on for a hat, the rows to the crown, and the crown's decreases round by round.",
     inputs=(
         Input("head", "head girth", LENGTH, says=("head", "round the head", "head size", "head circumference",
                                                   "his head", "her head", "head measures", "around",
-                                                  "head is", "girth", "size"), axis="girth",
+                                                  "head is", "girth", "size", "what size hat", "size hat"), axis="girth",
               ask="What is the head's girth?", example="56 cm", sane="5 cm..90 cm", practice="48 cm..60 cm by 1 cm",
               usual="25 cm..66 cm"),
         STITCH_TENSION,
-        Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default="10 %",
-              because="a hat is made 5 to 15 % smaller than the head (common practice)",
-              sane="0 %..40 %", practice="5 %..15 % by 5 %", usual="0 %..25 %"),
+        # A hat told by its own size has its ease in it already.
+        flag("finished", "finished size", ("finished hat", "hat finished", "finished girth", "finished size", "finished at",
+                                           "finished circumference", "finished measurement", "finished measure",
+                                           "hat to measure", "hat should measure")),
+        Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default=(
+                  Default("0 %", "the size told is the finished hat's own", when={"finished": "yes"}),
+                  Default("10 %", "a hat is made 5 to 15 % smaller than the head (common practice)"),
+              ), sane="0 %..40 %", practice="5 %..15 % by 5 %", usual="0 %..25 %"),
+        Input("ease_by", "negative ease as a length", LENGTH, says=_EASE_WORDS, extra=True, sane="0 cm..20 cm", spoken=True),
         _multiple("8"),
         EDGE_STITCHES,
         Input("depth", "depth of the hat", LENGTH, says=("deep", "depth", "long", "high", "tall", "length", "height",
@@ -120,6 +127,8 @@ HAT = Rule(
     backwards={"head": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     no_unknown=("edge", "multiple", "depth", "row_tension"),
     source=f"{COMMON_PRACTICE}; hat lengths: Hat measurement & sizing guide, Posh Patterns",
+    # Heard so that it is taken for no depth.
+    refusals=(Refusal("ease_by > 0", "the ease of a hat is told as a share of the head: say it so, such as: 10 % ease"),),
     cautions=(
         Caution("Published hats take off anything from 1 in to 15 % of the head: choose the ease for how stretchy the "
                 "stitch is", when="ease > 0"),
@@ -139,7 +148,7 @@ HAT = Rule(
 SOCK = Rule(
     topic="sock",
     family="knitting",
-    says=("sock", "socks", "foot", "ankle sock", "bed sock", "bed socks", "heel", "toe", "stocking", "bootee",
+    says=("sock", "socks", "foot", "ankle sock", "bed sock", "bed socks", "heel", "toe", "knee stocking", "bootee",
           "slipper", "slippers"),
     about="Stitches to cast on for a sock, the heel's stitches, and the rows of the foot between heel and toe.",
     inputs=(
@@ -157,6 +166,7 @@ SOCK = Rule(
         Input("ease", "negative ease", PERCENT, says=_EASE_WORDS, default="10 %",
               because="socks are made 10 % smaller than the foot (most published sources; one has 15 to 20 %)",
               sane="0 %..40 %", practice="5 %..20 % by 5 %", usual="0 %..25 %"),
+        Input("ease_by", "negative ease as a length", LENGTH, says=_EASE_WORDS, extra=True, sane="0 cm..15 cm", spoken=True),
         _multiple("4"),
         Input("heel_depth", "heel depth", LENGTH, says=("heel", "heel depth", "for the heel"), default="2 in | 5 cm",
               because="the usual depth of a heel (common practice)",
@@ -192,6 +202,8 @@ SOCK = Rule(
     headline=("Cast on {stitches}; work the heel on {heel}.",),
     backwards={"foot": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     source=COMMON_PRACTICE,
+    # Heard so that it is taken for no heel or toe.
+    refusals=(Refusal("ease_by > 0", "the ease of a sock is told as a share of the foot: say it so, such as: 10 % ease"),),
     cautions=(Caution(SWATCH_CAUTION),),
     notes=("One published sum takes the stitches down to a multiple of 4 instead of to the nearest.",),
     examples=(

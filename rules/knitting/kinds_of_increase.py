@@ -41,7 +41,9 @@ KINDS_OF_INCREASE = Rule(
           "knit into front and back", "what is m1", "what is kfb", "what does m1 mean", "what does kfb mean",
           "difference between m1 and kfb", "invisible increase",
           "increase shows less", "kind of increase", "best increase", "make 1", "m1", "bar increase",
-          "type of increase", "lifted increase"),
+          "type of increase", "lifted increase", "kfb mean", "m1 mean", "what's kfb", "what's m1", "what does make one mean",
+          "difference between make one", "into the front and back", "knitting into the front and back",
+          "make one or knit front and back", "increases to use", "way to increase", "how do i increase"),
     about="What make-one and knitting front and back each add, where they sit, and which to use in stripes.",
     inputs=(
         flag("striped", "striped", ("striped", "stripe", "stripes", "stripey", "stripy", "two colours", "colour change",
@@ -49,9 +51,13 @@ KINDS_OF_INCREASE = Rule(
     ),
     steps=(
         Step("advice", "Choose", kind=TEXT, label="increase to use", says=("which", "neater", "which increase",
-                                                                           "better", "best", "neatest")),
-        Step("make_one", "Make one", kind=TEXT, label="make one"),
-        Step("front_and_back", "Front and back", kind=TEXT, label="knitting front and back"),
+                                                                           "better", "best", "neatest",
+                                                                           "should i use", "use")),
+        # Their labels are not the bare names: "make one or front and back?" asks which to use, not what one of them is.
+        Step("make_one", "Make one", kind=TEXT, label="what make one does",
+             says=("m1 mean", "what is m1", "what's m1", "make one mean", "what is make one")),
+        Step("front_and_back", "Front and back", kind=TEXT, label="what front and back does",
+             says=("kfb mean", "what is kfb", "what's kfb", "front and back mean")),
     ),
     answers=("advice", "make_one", "front_and_back"),
     headline=("Use {advice}.",),

@@ -130,9 +130,10 @@ def _not_listed(tool: str, system: str, name: str) -> str:
     return f"the published lists have no {SYSTEMS[system]} {word} {name}. Ask again, such as: US 7 needle in mm"
 
 
-_US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook")
+_US = ("us", "u s", "american", "usa", "us size", "us needle", "us hook",
+       "american needle")
 _UK = ("uk", "old uk", "english", "british", "imperial", "uk size", "old english", "old british", "vintage", "old size",
-       "canadian", "old needle", "old pattern")
+       "canadian", "old needle", "old pattern", "uk needle", "uk hook")
 
 
 def _lettered(letter: str) -> tuple[str, ...]:
@@ -148,19 +149,38 @@ def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
     ) + more  # fmt: skip
 
 
+_INTO_US = _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
+                  "us hook size", "us needle", "american needle", "american needle size"))
+_INTO_UK = _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
+                  "british size", "uk needle", "uk needle size", "old uk needle", "english needle",
+                  "english needle size", "british needle"))
+# "What UK needle size" says what is wanted, and that it is a needle's.
+_INTO_SAID = tuple(words for words in (*_INTO_US, *_INTO_UK) if "needle" in words or "hook" in words)
+
 NEEDLE_OR_HOOK_SIZE = Rule(
     topic="needle or hook size",
     family="knitting",
     says=("knitting needle", "knitting needles", "crochet hook", "needle", "needles", "hook", "knitting needle size",
           "crochet hook size", "steel hook",
-          "convert needle", "convert hook", "needle conversion", "knitting pins",
-          *(phrase for letter in LETTERS for phrase in _lettered(letter))),
+          "convert needle", "convert hook", "needle conversion", "knitting pins", "us needles", "us needle", "uk needle",
+          "uk needles", "american needle", "american needles", "needle in mm", "needles in mm", "mm needle in",
+          "mm needles in", "needle in american",
+          "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
+          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
+          "japanese needle", "circular needle",
+          *_INTO_SAID, *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
         Input("size", "size number", RATIO, says=("size", "no", "number", "us", "uk", "american", "english", "needle",
-                                                  "hook", "us size", "uk size", "japanese", "old uk", "no."),
+                                                  "hook", "us size", "uk size", "japanese", "old uk", "no.",
+                                                  "knitting needle", "knitting needles", "crochet hook", "pins"),
               ask="Which size, and in which system?", example="US 7", extra=True, sane="0..50", practice="2..10 by 1"),
-        Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric"), extra=True, sane="0.4 mm..60 mm",
+        Input("thickness", "thickness", LENGTH, says=("thick", "thickness", "metric", "needle", "needles", "hook", "us", "uk",
+                                                     "size", "pins", "american", "knitting needle", "knitting needles",
+                                                     "crochet hook", "english", "japanese", "equal", "same as",
+                                                     "equals", "equivalent to", "equivalent of", "convert", "what is",
+                                                     "what's", "what is a", "what's a", "what are"),
+              extra=True, spoken=True, sane="0.4 mm..60 mm",
               practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),
         choice("letter", "hook letter", {
@@ -178,10 +198,7 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         choice("into", "system wanted", {
             "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size",
                    "what mm", "to metric"),
-            "us": _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
-                         "us hook size")),
-            "uk": _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
-                         "british size")),
+            "us": _INTO_US, "uk": _INTO_UK,
             "japan": _into(("japanese", "japanese size")), "all": ("all sizes",),
         }, default=Default("all", derived=True)),
     ),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
-from ..engine.kinds import COUNT, ROWS, STITCHES, TEXT
+from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.run import Impossible, Run
+from .words import ROW_TENSION
 
 
 def plan(rows: int, times: int, pairs: bool) -> list[tuple[int, int]]:
@@ -59,6 +61,10 @@ def _most(rows: int, pairs: bool) -> int:
 
 def _shape(run: Run) -> Outcome:
     change, rows = int(run.get("change")), int(run.get("rows"))
+    way, start, total = run.get("way"), run.maybe("start"), run.maybe("total")
+    if run.was_given("way") and start is not None and total is not None and (total > start) != (way == "more"):
+        raise Impossible(f"from {int(start)} to {int(total)} stitches is the other way: say which of the two is meant, such as: "
+                         f"shape from {int(start)} to {int(total)} stitches over {rows} rows")
     a_row = 2 if run.get("ends") == "both" else 1
     pairs = run.get("sides") == "right"
     if change % a_row:
@@ -105,6 +111,19 @@ def _say(run: Run, change: int, a_row: int, times: int, rows: int, pairs: bool, 
     run.say("Add the intervals to check that they use up the rows", "", sums, f"{sum(i * t for i, t in parts)} rows")
 
 
+# Where the shaping is worked, as it is said: whoever says one of these means to shape along rows.
+_ENDS = {
+    "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
+             "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
+             "one at each end", "1 at each end", "at each end", "either end", "both edges",
+             "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
+    "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
+            "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
+            "only at one end", "at one end", "armhole edge only",
+            "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
+            "1 side", "1 edge", "front slope"),
+}
+
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",
     family="knitting",
@@ -113,7 +132,7 @@ SHAPE_ALONG_ROWS = Rule(
           "increase rows", "decrease rows", "over rows", "every nth row", "each side", "neck edge", "at each side",
           "sleeve increases", "taper",
           "waist shaping", "armhole shaping", "side edge", "along the rows", "right side rows", "v neck", "sleeve seam",
-          "end of every"),
+          "end of every", *(words for said in _ENDS.values() for words in said if " " in words)),
     about="How often to increase or decrease at the edges so that the shaping is spread evenly over the rows, in two "
           "intervals.",
     inputs=(
@@ -125,29 +144,33 @@ SHAPE_ALONG_ROWS = Rule(
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("increase", "decrease", "inc", "dec", "add", "lose", "get rid of", "stitches", "take out", "sts",
-                    "in all", "altogether", "by",
-                    "need to lose", "need to add", "remove"),
-              default=Default("=abs(total - start)", "The difference between the stitches at the start and at the end",
-                              derived=True,
-                              given=("start", "total")),
+              says=("stitches", "sts", "in all", "altogether", "by", "total change"),
+              default=(Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",)),
+                       Default("=abs(total - start)",
+                               "The difference between the stitches at the start and at the end", derived=True,
+                               given=("start", "total"))),
               ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st",
               practice="8 st..40 st by 2 st"),
-        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across",
-                                          "along"),
+        # "12 sts each end" are twelve at the one end and twelve at the other; "12 sts at both ends" are twelve in all.
+        Input("each_end", "stitches at each end", STITCHES, says=("each end", "at each end", "each side", "at each side",
+                                                                  "per side", "each edge", "at each edge", "per end",
+                                                                  "at either end", "on each side", "a side"),
+              extra=True, sane="1 st..2500 st", spoken=True),
+        Input("rows", "rows", ROWS, says=("over", "rows", "in", "within", "there are only", "rows left", "across", "along",
+                                          "rows available"),
+              default=Default("=length * row_tension", "The length at the row tension", derived=True,
+                              given=("length", "row_tension")),
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
-        choice("ends", "at which ends", {
-            "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
-                     "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
-                     "one at each end", "1 at each end", "at each end", "either end", "both edges",
-                     "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
-            "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
-                    "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
-                    "only at one end", "at one end", "armhole edge only",
-                    "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
-                    "1 side", "1 edge", "front slope"),
-        }, default="both", because="the usual way, one at each end of a shaping row"),
+        Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within"), extra=True,
+              sane="1 cm..3 m", spoken=True),
+        replace(ROW_TENSION, extra=True),
+        # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
+        choice("way", "more or fewer", {
+            "more": ("increase", "inc", "add", "need to add", "widen"),
+            "fewer": ("decrease", "dec", "lose", "get rid of", "take out", "need to lose", "remove", "narrow"),
+        }, default=Default("more", derived=True)),
+        choice("ends", "at which ends", _ENDS, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {
             "right": ("right side rows", "right side", "rs rows", "rs", "even rows", "right-side rows only",
                       "only on right-side rows", "knit rows",
@@ -171,7 +194,7 @@ SHAPE_ALONG_ROWS = Rule(
     headline=("Shape {plan}: {times} in all.",),
     spans=(("start", "total"),),
     algorithm=_shape,
-    no_unknown=("start", "total", "change", "rows"),
+    no_unknown=("start", "total", "change", "each_end", "rows", "length", "row_tension"),
     source=ARITHMETIC,
     cautions=(Caution("Work the shaping a stitch or two in from the edge if the edge is to be sewn up or picked up"),),
     notes=("Published plans put the longer or the shorter interval first; both are right, and the shorter comes first "

@@ -43,15 +43,30 @@ def _matches(run: Run) -> list[Printed]:
     measure = run.get("measure")
     who = run.get("who")
     rows = [row for row in SIZES if row.measure == measure and (who == "any" or row.who in ("", who))]
-    named = [row for row in rows if row.size == run.get("size")]
-    if named and not run.was_given("years") and not run.was_given("months"):
+    if not rows and who in ("boy", "girl"):
+        # Boys and girls have rows of their own for few measures; for the others they are children.
+        rows = [row for row in SIZES if row.measure == measure and row.who in ("", "child")]
+    size = run.get("size")
+    named = [row for row in rows if row.size == size] or [row for row in rows if _alike(row.size, size)]
+    if named and not any(run.was_given(name) for name in ("years", "months", "aged")):
         return named
     months = _months(run)
     held = [(row, span) for row in rows if (span := ages(row)) and span[0] <= months <= span[1]]
     return [row for row, span in sorted(held, key=lambda entry: entry[1][1] - entry[1][0])]
 
 
+def _alike(one: str, other: str) -> bool:
+    """Whether two printed sizes are called the same: "Crib blanket" and "Crib" and "Crib mattress top"."""
+    return bool(set(_size_words(one)) & set(_size_words(other)))
+
+
 def _months(run: Run) -> Fraction:
+    aged = run.get("aged")
+    if aged != "none":
+        number_of, unit = aged.split()
+        return Fraction(number_of) * MONTHS[unit]
+    if run.get("size") == "Newborn":
+        return Fraction(0)  # an age as well as a size, where a table has ages only
     months = run.maybe("months")
     return Fraction(months) if months is not None else Fraction(run.get("years")) * 12
 
@@ -100,11 +115,16 @@ _SIZES = {size: _size_words(size) for size in dict.fromkeys(row.size for row in 
 _ALIASES = {"S": ("small",), "M": ("medium",), "L": ("large",), "XL": ("extra large",), "Toddler": ("toddler",),
             "Newborn": ("newborn", "new baby")}
 
+# "4 year old" is one word for what somebody is, and its number none to place: so it is chosen, like any other word.
+_AGES = {**{f"{years} year": (f"{years} year old",) for years in range(1, 19)},
+         **{f"{months} month": (f"{months} month old",) for months in range(1, 37)}}
+
 KNITTING_SIZES = Rule(
     topic="knitting sizes",
     family="knitting",
     says=("size chart", "standard size", "average", "usual", "body measurements", "size table", "knitting sizes",
-          "typical", "sizing", "standard sizes", "normal size"),
+          "typical", "sizing", "standard sizes", "normal size", "standard", "normal", "chart", "by the table", "by the chart",
+          "hat girth", "hat circumference"),
     about="A body, head, hat, foot, hand or blanket size by the published tables, for an age or a named size.",
     inputs=(
         choice("measure", "measure", {
@@ -131,8 +151,10 @@ KNITTING_SIZES = Rule(
         Input("size", "size", CHOICE, options={**{size: (*words, *_ALIASES.get(size, ())) for size,
                                                   words in _SIZES.items()}, "none": ("no size",)},
               default=Default("none", derived=True)),
+        Input("aged", "age", CHOICE, options={**_AGES, "none": ("no age",)}, default=Default("none", derived=True)),
         Input("years", "age in years", COUNT, noun="year", says=("age", "aged", "years old", "year old", "years",
-                                                                 "age of", "yr", "yrs", "size"),
+                                                                 "age of", "yr", "yrs", "size", "boy of", "girl of",
+                                                                 "child of", "boy aged", "girl aged", "for a"),
               ask="For which age, or which size?", example="4 years", extra=True, sane="0..18", practice="2..10 by 1"),
         Input("months", "age in months", COUNT, noun="month", says=("months", "months old", "month old", "mths"),
               extra=True, sane="0..60", practice="3..24 by 3"),

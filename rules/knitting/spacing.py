@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.run import Impossible, Run
@@ -19,11 +19,13 @@ ABBREVIATIONS = {
 HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from",
         "stitches", "sts",
         "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of",
-        "in a row of")  # fmt: skip
+        "in a row of", "i've", "ive", "i've got", "i have", "now have", "with", "my row has", "needle has", "across", "along",
+        "over")  # fmt: skip
 WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
         "stitches to", "sts to", "until", "finish with", "pattern wants",
         "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
-        "dec to", "make it", "end with", "after", "need to have", "want to have", "to get", "to reach", "becomes",
+        "dec to", "make it", "end with", "after", "need to have", "want to have", "to reach", "becomes",
+        "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
         "total")  # fmt: skip
 
 
@@ -133,7 +135,8 @@ EVENLY_SPACED_INCREASES = Rule(
     says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases",
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
-          "increase round", "add"),
+          "increase round", "add", "spread evenly", "evenly over", "evenly across", "evenly along", "increase it",
+          "more stitches evenly"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
@@ -165,6 +168,9 @@ EVENLY_SPACED_INCREASES = Rule(
     spans=(("stitches", "total"),),
     algorithm=_increase,
     no_unknown=("stitches", "add", "total"),
+    # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
+    refusals=(Refusal("abs(total - stitches - add) > 0", "the stitches on the needle, those to add and those wanted do not "
+                      "agree. Give two of the three, such as: increase 9 stitches evenly over 75"),),
     source=ARITHMETIC,
     cautions=(
         Caution("Knitting front and back leaves a small bar, which shows in stripes and plain work; make-one hides "
@@ -191,7 +197,8 @@ EVENLY_SPACED_DECREASES = Rule(
           "get rid of",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
           "decrease round", "lose evenly",
-          "sc2tog", "reduce", "2 together", "remove"),
+          "sc2tog", "reduce", "2 together", "remove", "spread evenly", "evenly over", "evenly across", "evenly along",
+          "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
@@ -216,6 +223,9 @@ EVENLY_SPACED_DECREASES = Rule(
     spans=(("stitches", "total"),),
     algorithm=_decrease,
     no_unknown=("stitches", "lose", "total"),
+    # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
+    refusals=(Refusal("abs(stitches - lose - total) > 0", "the stitches on the needle, those to lose and those wanted do not "
+                      "agree. Give two of the three, such as: decrease 12 stitches evenly over 96"),),
     source=ARITHMETIC,
     examples=(
         "Need to lose twelve sts evenly in one round. There are 96 on the needles -> (k6, k2tog) 12 times; 84 stitches",

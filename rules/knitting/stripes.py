@@ -117,7 +117,10 @@ _NAMES = tuple(f"{kind}_{number}" for kind in ("rows", "yarn", "weight") for num
 STRIPES_RULE = Rule(
     topic="stripes",
     family="knitting",
-    says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "stripy", "striping", "stripes of"),
+    says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "stripy", "striping", "stripes of",
+          "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
+          "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
+          "rows repeated"),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",

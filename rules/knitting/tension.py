@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, PERCENT, ROW_RATE, ROWS, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, PERCENT_TENTH, ROW, STITCH, TENSION_ROW, TENSION_ST
 from ..engine.run import Run
 from .tables.needles import KNITTING_NEEDLES
-from .words import MULTIPLE_WORDS, ROW_TENSION, SANE_ROWS, SANE_STITCHES, SWATCH_CAUTION
+from .words import MULTIPLE_WORDS, ROW_TENSION, SANE_ROWS, SANE_STITCHES, STITCH_TENSION, SWATCH_CAUTION
 
 _COUNTED = ("count", "counted", "over", "across", "in", "swatch", "measured over", "sample")
 
@@ -18,6 +20,10 @@ TENSION = Rule(
     says=("what is my tension", "my tension over", "swatch", "work out my tension", "find my tension",
           "what tension is that", "tension swatch",
           "tension square", "counted", "convert tension", "measure tension", "measure my tension", "stitches per",
+          "what's my tension", "what tension have i", "which tension have i", "what tension do i have", "tension from",
+          "tension do i get", "my tension if", "what is the tension", "what's the tension", "sample", "i counted",
+          "in stitches per inch", "what tension is it", "tension is that over", "is my tension", "tension i have",
+          "rows per inch", "row tension per inch", "rows an inch", "holds",
           "stitches an inch", "stitches to"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
     inputs=(
@@ -26,13 +32,17 @@ TENSION = Rule(
               example="33 stitches", sane="0.1 st..2000 st", practice="16 st..40 st by 1 st"),
         Input("over", "width counted over", LENGTH, says=_COUNTED, ask="Over what width did you count them?",
               example="15 cm",
+              default=Default("=row_over", "the stitches were counted over the same length as the rows",
+                              given=("row_over",)),
               sane="5 mm..5 m", practice="10 cm..16 cm by 1 cm"),
         Input("rows", "rows counted", ROWS, says=("rows", "rounds", "count", "counted"),
               ask="How many rows did you count?", example="42 rows",
               sane="0.1 row..2000 row", practice="20 row..60 row by 1 row"),
         Input("per", "length to give it over", LENGTH, says=("tension over", "my tension over", "tension to",
                                                              "give it over", "tension per", "stitches per",
-                                                             "stitches to", "rows per", "rows to"),
+                                                             "stitches to", "rows per", "rows to", "tension is that over",
+                                                             "is that over", "tension in", "that over", "that to",
+                                                             "is that to", "is that in", "is that per"),
               extra=True, sane="5 mm..1 m", spoken=True),
         Input("row_over", "length the rows were counted over", LENGTH, says=("rows over", "rows across", "rows in"),
               default=Default("=over", "the rows were counted over the same length as the stitches", given=("over",)),
@@ -44,14 +54,15 @@ TENSION = Rule(
              label="stitch tension", says=("tension", "gauge", "stitch gauge", "stitches")),
         Step("row_tension", "Divide the rows by the length they were counted over", "rows / row_over", ROW_RATE,
              rounding=TENSION_ROW,
-             label="row tension", says=("row tension", "row gauge", "rows")),
+             label="row tension", says=("row tension", "row gauge", "rows to")),
         Step("each", "The same to one unit", "stitches / over", STITCH_RATE, unit=("st/in", "st/cm"),
              label="stitches to one unit",
              says=("per inch", "to the inch", "an inch", "each inch", "to 1 inch", "per centimetre", "each centimetre",
                    "per cm", "spi")),
         Step("row_each", "The same to one unit", "rows / row_over", ROW_RATE, unit=("row/in", "row/cm"),
              label="rows to one unit",
-             says=("rows per inch", "rows to the inch", "rows per cm", "rpi")),
+             says=("rows per inch", "rows to the inch", "rows per cm", "rpi", "row tension per inch", "rows an inch",
+                   "row tension per cm", "row tension to the inch", "rows in an inch", "rows each inch")),
         Step("there", "Multiply by the length it is wanted over", "stitches / over * per", STITCHES,
              label="stitches in that length"),
     ),
@@ -76,7 +87,9 @@ ROWS_FOR_A_LENGTH = Rule(
     says=("rows", "row", "how many rows", "rows for", "rounds", "how many rounds", "rows to knit", "rows tall",
           "row gauge", "row tension",
           "number of rows", "rows for a length", "rows do i knit", "how long will", "row repeat", "cable repeat",
-          "lace repeat", "cable", "lace"),
+          "lace repeat", "cable", "lace", "length so far", "i have worked", "i've worked", "worked so far",
+          "have knitted", "i've knitted", "rows worked", "rows done", "how many rounds for", "how long is my knitting",
+          "how long is the piece", "rows long", "how tall is", "how tall will", "how tall are", "how tall would"),
     about="How many rows to work for a length at your row tension, to a multiple if the pattern has one, and the "
           "length they really give.",
     inputs=(
@@ -85,11 +98,17 @@ ROWS_FOR_A_LENGTH = Rule(
                                                 "straight"), axis="length",
               ask="How long is the piece?", example="40 cm", sane="2 mm..30 m", practice="20 cm..60 cm by 2 cm"),
         ROW_TENSION,
-        Input("multiple", "multiple of rows", ROWS, says=(*MULTIPLE_WORDS, "row repeat"), default="1 row",
+        Input("multiple", "multiple of rows", ROWS, says=(*MULTIPLE_WORDS, "row repeat", "cable is", "cable of", "row cable", "row lace",
+                                                           "lace is", "pattern is", "motif is", "full cable",
+                                                           "lace pattern", "lace", "cable", "cable pattern",
+                                                           "motif", "whole pattern",
+                                                           "whole repeats of", "row pattern"), default="1 row",
               because="no row repeat was named",
               sane="1 row..400 row", practice="2 row..12 row by 2 row", usual="1 row..80 row", spoken=True),
         Input("extra", "extra rows", ROWS, says=("plus", "extra rows", "set-up rows", "setup rows"),
               default=Default("0 row", derived=True), sane="0 row..400 row", spoken=True),
+        # A tension is told whole ("22 sts and 30 rows"); the rows of it are what counts here.
+        replace(STITCH_TENSION, extra=True, says=("stitch tension", "sts per")),
     ),
     steps=(
         Step("product", "Multiply the length by the row tension", "length * row_tension", ROWS,
@@ -119,11 +138,17 @@ ROWS_FOR_A_LENGTH = Rule(
 
 _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should be", "the pattern", "asks for",
             "written for", "designed at",
-            "pattern has", "supposed to be", "original")  # fmt: skip
+            "pattern has", "supposed to be", "original", "pattern's", "pattern is", "pattern wants", "wants", "meant to be",
+            "ought to be", "ask for", "pattern uses", "at", "band says", "theirs", "they say", "label says", "ball band", "chart says",
+            "should have", "should get", "should give", "supposed to have", "supposed to get")  # fmt: skip
 _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out",
         "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
         "my swatch", "actually", "instead of", "i have", "my gauge", "at my tension", "i'm getting",
-        "but i get")  # fmt: skip
+        "but i get", "my tension is", "my own is", "i manage", "i only get", "i knit too loose", "i knit too tight",
+        "i knit too loosely", "i knit too tightly",
+        "have got", "i've got", "i am getting", "i have got", "i come out at", "we get", "i am at", "i'm at", "too loose",
+        "too tight", "i make", "mine has", "i work at", "i knit to",
+        "my swatch is", "my swatch has", "my swatch gives")  # fmt: skip
 
 SIZE_AT_MY_TENSION = Rule(
     topic="size at my tension",
@@ -136,7 +161,8 @@ SIZE_AT_MY_TENSION = Rule(
           "pattern says", "the pattern is",
           "tighter than the pattern", "looser than the pattern", "knit tighter", "knit looser", "chest", "bust",
           "pattern gauge", "same width",
-          "pattern has", "i get", "mine is", "adapt the pattern", "my tension not the pattern's"),
+          "pattern has", "mine is", "adapt the pattern", "i knit at", "will mine", "mine come out", "turn out",
+          "turns out", "pattern wants", "pattern's tension", "my tension not the pattern's"),
     about="The width you will get when your tension is not the pattern's, the difference, and the pattern width to "
           "follow instead.",
     inputs=(
@@ -165,7 +191,8 @@ SIZE_AT_MY_TENSION = Rule(
              "width * pattern / own",
              rounding=BODY, label="width you will get", says=("what chest", "get", "actually get", "how wide", "wide",
                                                               "width", "measure", "chest",
-                                                              "bust", "come out", "finished"), axis="width"),
+                                                              "bust", "come out", "finished", "turn out", "turns out",
+                                                                "end up with"), axis="width"),
         Step("difference", "Take the pattern's width away", "got - width", rounding=BODY, label="difference",
              says=("difference", "how much smaller",
                    "how much bigger", "out")),

@@ -13,6 +13,10 @@ STITCHES_FOR_A_WIDTH = Rule(
     topic="stitches for a width",
     family="knitting",
     says=("cast on", "casting on", "stitches", "sts", "chain", "foundation chain", "on the needle", "on the needles",
+          "put on the needle", "put on the needles", "chains", "how many chains",
+          "what width do", "what width will", "what width is", "what width does", "what width do i get", "how wide do",
+          "how wide does", "how big round will", "how wide can i go", "how wide can", "how wide would",
+          "on my needle", "on my needles", "on my circular", "caston",
           "how wide is", "how wide are", "how wide will", "what tension", "which tension"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
           "width they really give.",

@@ -21,9 +21,10 @@ ROW_TENSION = Input(
 )  # fmt: skip
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
-                  "divides by", "mult of", "mult", "repeats over", "repeat is")  # fmt: skip
+                  "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
+                  "lace repeat", "pattern of", "groups of")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
-              "balancing stitches", "seam stitches")
+              "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches")
 MULTIPLE = Input(
     "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st",
     because="no pattern repeat was named",

@@ -250,7 +250,9 @@ YARN_BY_GARMENT = Rule(
     family="knitting",
     says=("how much yarn for", "how much wool for", "yarn for a", "wool for a", "how much yarn", "how much wool",
           "roughly how much", "yarn by garment", "rough amount", "about how much",
-          "yarn estimate", "yardage for", "enough yarn for", "jumper", "sweater", "pullover", "cardigan"),
+          "yarn estimate", "yardage for", "enough yarn for", "to knit a", "yarn to knit", "wool to knit",
+          "jumper", "sweater", "pullover", "cardigan",
+          "yards for a", "metres for a", "how many yards for a", "yarn do i need for a"),
     about="Roughly how much yarn a garment takes, by the published table: a range, from the yarn's class, the garment "
           "and the size.",
     inputs=(
