@@ -243,8 +243,7 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     changed = relative.apply(reading.rule, reading, request, changed)
     of_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
     if of_cost and not reading.asked and (cost := _cost_of(reading, request, changed)):
-        # What it costs is wanted of this line; those that follow go on from what was asked before.
-        return changed, work(reading.rule, replace(changed, asked=(cost, *(name for name in changed.asked if name != cost))))
+        changed = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
     return changed, work(reading.rule, changed)
 
 
