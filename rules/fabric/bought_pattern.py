@@ -44,7 +44,7 @@ BOUGHT_PATTERN = Rule(
           "pattern recommends", "pattern that says", "pattern requires", "pattern for", "pattern is for",
           "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement",
-          "sewing pattern",
+          "sewing pattern", "book asks for", "instructions ask for", "instructions say", "book says",
           "dress pattern"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, "
           "shrinkage, in that order.",
@@ -96,6 +96,7 @@ BOUGHT_PATTERN = Rule(
     ),
     related=("width swap", "pattern repeat"),
     pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
+    sizes=(("stated_length", "stated_width"),),
     examples=(
         "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over "
         "two lengths, and the "

@@ -28,13 +28,16 @@ def way(run: Run) -> Outcome:
 
 
 NAMES = {
-    "full": ("full circle", "whole circle", "complete circle"),
-    "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle"),
-    "half": ("half circle", "semi-circle", "semicircle", "half a circle"),
-    "quarter": ("quarter circle", "quarter of a circle"),
+    "full": ("full circle", "whole circle", "complete circle", "full circular", "circle full"),
+    "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle", "three quarter circular",
+                      "circle three quarter"),
+    "half": ("half circle", "semi-circle", "semicircle", "half a circle", "half circular", "semi-circular", "semicircular",
+             "circle half"),
+    "quarter": ("quarter circle", "quarter of a circle", "quarter circular", "circle quarter"),
 }
 # Each with "skirt" too: a longer phrase is met before a shorter one inside it.
-OPTIONS = {part: (*names, *(f"{name} skirt" for name in names)) for part, names in NAMES.items()}
+OPTIONS = {part: (*names, *(f"{name} skirt" for name in names), f"circle skirt {part.replace('_', ' ')}",
+                  f"circular skirt {part.replace('_', ' ')}") for part, names in NAMES.items()}  # fmt: skip
 FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?",
                   example="half circle")
 FRACTION_OF_ROUND = choice(
@@ -82,7 +85,9 @@ CIRCLE_SKIRT = Rule(
              label="waist cutting radius",
              says=("cutting radius", "cut radius", "waist cutting radius", "radius to cut", "cutting line",
                    "inner radius", "inner cut radius",
-                   "waist cut radius")),
+                   "waist cut radius", "radius do i cut", "what radius do i cut", "radius should i cut",
+                   "radius must i cut", "radius shall i cut", "radius i cut", "radius i should cut", "radius for cutting",
+                   "cut at what radius", "cut the waist at")),
         Step("outer", "From the centre to the cut edge: add the length and the hem", "radius + length + hem",
              rounding=RADIUS,
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius",
@@ -91,7 +96,9 @@ CIRCLE_SKIRT = Rule(
              rounding=RADIUS, label="hem sweep",
              says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round",
                    "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round",
+                   "bias tape for the hem", "round the hem", "how far round", "how far around", "how far round is the hem",
+                   "how much hem", "hem to sew", "round the bottom", "around the bottom", "hem tape",
+                   "tape for the hem", "tape to go round",
                    "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
                        "is more than one",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input, Rule, Step
+from ..engine.declare import Default, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, SPACING
 from .pleats import PLEAT_SOURCE
@@ -14,9 +14,10 @@ TUCKS = Rule(
     about="How many tucks fit, and how wide to cut what they are sewn in.",
     inputs=(
         Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width",
-                                                        "panel", "yoke", "bib", "wide", "across",
+                                                        "panel", "yoke", "bib", "wide", "across", "wide finished",
+                                                        "wide when tucked", "bodice", "skirt",
               "front", "shirt front", "section"), ask="How wide is it once tucked?", example="28 cm",
-              sane="5 mm..30 m", usual="8 cm..4 m",
+              sane="3 cm..30 m", usual="8 cm..4 m",
               practice="20 cm..60 cm by 2 cm"),
         Input("tuck", "tuck width", LENGTH, says=("tuck", "tuck width", "tuck depth", "deep", "depth", "each tuck",
                                                   "tucks", "wide tucks", "pin tucks",
@@ -58,6 +59,11 @@ TUCKS = Rule(
     headline=("Cut it {flat} wide: {count} take up {taken}.", "{count}: cut it {flat} wide.",
               "The tucks take up {taken}."),
     source=PLEAT_SOURCE,
+    refusals=(
+        Refusal("tuck + 2 * edge > finished", "a tuck that wide does not fit in the tucked width. Say which width is the tuck's and "
+                "which is the finished width, such as: 12 tucks 3 mm wide on a yoke 30 cm finished."),
+        Refusal("gap < 0", "tucks cannot lie less than nothing apart"),
+    ),
     related=("pleats",),
     examples=(
         "tucked front 28 cm wide, tucks 2 mm wide with a gap of 1.5 cm, 2 cm from the edge, how wide to cut -> 34.4 "

@@ -16,7 +16,7 @@ CLOTH_WORDS = (
 CLOTH_WIDTH = Input(
     "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?",
     example="150 cm",
-    sane="10 cm..5 m", usual="85 cm..3 m", practice="110 cm..150 cm by 5 cm",
+    sane="10 cm..3.5 m", usual="85 cm..3 m", practice="110 cm..150 cm by 5 cm",
 )  # fmt: skip
 
 # Home sewing's seam allowance: 5/8 in, printed as 1.5 cm.

@@ -55,7 +55,7 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     family="money",
     says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
-          "each", "apiece"),
+          "each", "apiece", "each how many"),
     about="How many things of one price some money buys, and the change.",
     inputs=(
         PURSE,

@@ -135,7 +135,8 @@ PRICE_PER_LENGTH = Rule(
     family="money",
     says=("price per length", "per metre", "per yard", "price per metre", "price per yard", "what is that a metre",
           "what is that a yard", "by the yard", "by the metre", "metre price", "yard price", "price a metre",
-          "price a yard", "equivalent price"),
+          "price a yard", "equivalent price", "how much per yard",
+          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
         Input("price", "price", PRICE, says=("price", "at", "costs", "is"),
@@ -146,9 +147,9 @@ PRICE_PER_LENGTH = Rule(
     ),
     steps=(
         Step("per_metre", "By the metre", kind=PRICE, rounding=PENNY_A_METRE, label="price a metre",
-             says=("per metre", "a metre", "per m", "a m", "by the metre", "in metres", "the metre", "metre")),
+             says=("per metre", "a metre", "how much per metre", "per m", "a m", "by the metre", "in metres", "the metre", "metre")),
         Step("per_yard", "By the yard", kind=PRICE, rounding=PENNY_A_YARD, label="price a yard",
-             says=("per yard", "a yard", "per yd", "by the yard", "in yards", "the yard", "yard")),
+             says=("per yard", "a yard", "how much per yard", "per yd", "by the yard", "in yards", "the yard", "yard")),
     ),
     answers=("per_metre", "per_yard"),
     headline=("That is {per_metre}.", "That is {per_yard}."),
