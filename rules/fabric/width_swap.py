@@ -34,7 +34,8 @@ WIDTH_IN_HAND = Input(
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
           *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually", "if i buy",
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
-          "only has", "only had", "they've only", "they only have", "worth in",
+          "only has", "only had", "they've only", "they only have",
+          "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
           "same thing in", "get it in", "same in", "do it in", "make it in"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
@@ -49,7 +50,8 @@ NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",
                      "velvet", "velveteen", "corduroy", "needlecord",
-                     "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap",
+                     "nap fabric", "there's a nap", "for nap", "for the nap", "but with nap", "but with a nap",
+                     "mine has nap"), no=("no nap", "has no nap",
                          "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(
@@ -61,7 +63,8 @@ ONE_WAY = flag(
 STATED_NAP = choice(
     "stated_nap", "stated length",
     {"with": ("with nap", "nap layout", "with nap layout", "yardage with nap", "already with nap", "includes nap",
-              "nap included"),
+              "nap included", "nap already included", "nap is included", "allows for nap", "nap allowed for", "nap already in it",
+              "already includes nap", "nap is already in"),
      "without": ("without nap", "no nap layout", "without nap layout", "w/o nap")},
     default=(Default("without", "not said to be with nap", derived=True),),
 )  # fmt: skip
@@ -100,7 +103,7 @@ WIDTH_SWAP = Rule(
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
           "if i buy", "if i used",
-          "buying", "becomes how much", "only stocks", "book asks for",
+          "buying", "becomes how much", "only stocks", "gives me the same as", "book asks for",
           "instructions ask for", "instructions say"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, MONEY
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
 from .cost import OFF, PRICE_INPUT
@@ -55,12 +55,13 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     family="money",
     says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
-          "each", "apiece", "each how many"),
+          "each", "apiece", "each how many", "how many balls for", "how many reels", "how many spools", "how many zips"),
     about="How many things of one price some money buys, and the change.",
     inputs=(
         PURSE,
         Input("each", "price each", MONEY, says=("each", "apiece", "a piece", "at", "cost", "a ball", "a reel",
-                                                 "a zip", "a skein", "a spool", "are", "one"),
+                                                 "a zip", "a skein", "a spool", "a button",
+                                                 "a ball is", "reels at", "spools at", "zips at", "balls at", "are", "one"),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
         OFF,
     ),
@@ -74,6 +75,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     answers=("things", "change"),
     headline=("It buys {things}, and {change} is left.",),
     source=ARITHMETIC,
+    refusals=(Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
+                      "one and which the money, such as: reels £2.20 each, £10 to spend."),),
     examples=(
         "how many zips at £2.20 each can I get for £10 to spend -> 4 pieces; £1.20",
         "budget $25, reels $3.40 each, how many -> 7 pieces; $1.20",
