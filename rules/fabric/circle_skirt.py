@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
 from ..engine.run import Run
 from ..engine.text import plural
-from .words import CLOTH_WIDTH, SEAM, hem
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 # The whole outer circle lies across the cloth.
 WHOLE = "width >= 2 * outer"
@@ -112,7 +112,7 @@ CIRCLE_SKIRT = Rule(
              f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * "
              f"rounded(widths))))",
              rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
-                 "how many metres", "how many yards", "buy"),
+                 "how many metres", "how many yards", "buy", *BUY_WORDS),
              stated=("only", "only have")),
         Step("joins", "Each piece wider than the cloth is joined from widths",
              f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
@@ -127,6 +127,10 @@ CIRCLE_SKIRT = Rule(
               "The waist radius is {radius}; cut at {cut_radius}.", "The waist radius is {radius}."),
     source=GEOMETRY,
     cautions=(Caution("Hang it for 24 hours before hemming: the bias parts drop"),),
+    refusals=(
+        Refusal("seam >= (waist + ease) / (2 * pi * part)", "the seam allowance is as deep as the waist radius: nothing is left to cut. "
+                "Take a smaller seam allowance, such as 1/4 in (6 mm)."),
+    ),
     related=("hem sweep", "gathered strip"),
     derivation=(
         Derivation(

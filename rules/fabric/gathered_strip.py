@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, RATIO
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
-from .words import CLOTH_WIDTH, SEAM, hem
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 EDGE = Input(
     "edge", "edge it is gathered into", LENGTH,
@@ -84,7 +84,7 @@ GATHERED_STRIP = Rule(
                    "how deep", "deep do i cut", "wide do i cut it"), axis="depth"),
         Step("cloth", "Each panel takes its cut depth of cloth", "rounded(panels) * cut_depth", rounding=BUY_CLOTH,
              label="cloth to buy",
-             says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy"),
+             says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy", *BUY_WORDS),
              stated=("only", "only have")),
         Step("real", "Whole panels gathered into the edge", "rounded(panels) * (width - 2 * seam) / edge", RATIO,
              label="fullness with whole panels",
@@ -111,6 +111,8 @@ GATHER_RATIO = Rule(
     says=("gather ratio", "gathering ratio", "what is the fullness", "what is my fullness", "is the fullness",
           "fullness if", "fullness of", "fullness ratio", "how full", "what fullness", "what ratio", "ratio when",
           "fullness when", "goes down to", "what fullness do i get", "i gathered", "i've gathered",
+          "how gathered is it", "how gathered", "squish it to",
+          "squash it to",
           "how many times fullness", "widths gathered into", "gathered into what fullness",
           "ratio of gathering", "gathered down to"),
     about="How full a gathering is: the flat width over the gathered width.",
@@ -125,7 +127,7 @@ GATHER_RATIO = Rule(
                                                      "strips"), noun="width", spoken=True,
               default=Default("1", derived=True), sane="1..100", practice="1..3"),
         Input("gathered", "gathered width", LENGTH, says=("after gathering", "gathered to", "into", "gathered into",
-                                                          "goes down to", "edge", "waistband",
+                                                          "goes down to", "squish it to", "squash it to", "edge", "waistband",
                                                           "down to", "gathers to",
               "gather to"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="50 cm..2 m by 10 cm"),

@@ -10,7 +10,8 @@ from ..engine.formula import NoAnswer
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, SPACING, snap
-from ..engine.run import Run
+from ..engine.run import Impossible, Run
+from ..engine.text import plural
 from .words import CLOTH_WORDS, SEAM, hem
 
 PLEAT_SOURCE = (
@@ -27,6 +28,9 @@ def pleats(run: Run) -> Outcome:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
+    if pleat is not None and number is not None and pleat * number - finished > pleat:
+        raise Impossible(f"{number} {plural('pleat', number)} {_size(run, pleat)} wide take {_size(run, pleat * number)}, and the finished "
+                         f"width is only {_size(run, finished)}. Take fewer pleats, or narrower ones")
     if depth is None and _full(run, finished, pleat, number):
         run.say("Full pleats meet, and lie three thick: three times the finished width",
                 "flat width = 3 × finished width",

@@ -103,6 +103,8 @@ SHRINK_TEST = Rule(
     sizes=(("before_across", "before"), ("after_across", "after")),
     source="arithmetic; the loss over the original, as AATCC TM 135 reckons dimensional change (to 0.1 %)",
     refusals=(
+        Refusal("after_across > before_across", "it would have grown across, not shrunk. Say which is before the wash and which after, "
+                "such as: 100 cm before, 93 cm after."),
         Refusal("after > before", "it would have grown, not shrunk. Say which is before the wash and which after, "
                 "such as: 100 cm before, 93 cm after."),
     ),

@@ -14,7 +14,7 @@ from ..engine.run import Run
 from ..engine.text import decimal, plain, shown
 from ..engine.units import factor
 from .gathered_strip import NAMED_FULLNESS
-from .words import CLOTH_WIDTH, SEAM, hem
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 
 def tiers(run: Run) -> Outcome:
@@ -111,7 +111,7 @@ TIERS = Rule(
     steps=(
         Step("cloth", "The cloth for all the tiers", rounding=BUY_CLOTH, label="cloth to buy", says=("how much",
             "fabric", "cloth", "yardage",
-             "how many metres", "how many yards", "buy", "total cloth")),
+             "how many metres", "how many yards", "buy", "total cloth", *BUY_WORDS)),
         Step("panels", "Panels in all", kind=COUNT, rounding=COUNT_NEAR, noun="panel", says=("how many panels",
             "panels in all", "strips")),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",

@@ -46,7 +46,7 @@ TUCKS = Rule(
              says=("how many tucks", "how many")),
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks",
              rounding=CUT,
-             says=("how much longer", "how much wider", "how much extra", "extra for the tucks", "taken up",
+             says=("how much longer", "how much wider", "how much extra", "shorter", "how much shorter", "extra for the tucks", "taken up",
                    "takes up", "take up", "how much do the tucks take", "shorten by", "shortens"),
              stated=("shorten", "shorten by", "take up", "shorter", "take in")),
         Step("flat", "What is left and what the tucks take",
@@ -59,13 +59,16 @@ TUCKS = Rule(
              says=("how far apart", "spacing", "corrected spacing")),
     ),
     answers=("flat", "count", "taken", "spacing"),
+    insists=True,
     headline=("Cut it {flat} wide: {count} take up {taken}.", "{count}: cut it {flat} wide.",
               "The tucks take up {taken}."),
     source=PLEAT_SOURCE,
     refusals=(
         Refusal("tuck + 2 * edge > finished", "a tuck that wide does not fit in the tucked width. Say which width is the tuck's and "
                 "which is the finished width, such as: 12 tucks 3 mm wide on a yoke 30 cm finished."),
-        Refusal("gap < 0", "tucks cannot lie less than nothing apart"),
+        Refusal("pitch < tuck", "the tucks would lie over one another: from one to the next must be at least the width of a tuck"),
+        Refusal("tuck * number > finished", "so many tucks of that width do not fit side by side in the tucked width. Take fewer, or "
+                "narrower ones."),
     ),
     related=("pleats",),
     examples=(

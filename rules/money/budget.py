@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, MONEY
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
-from .cost import OFF, PRICE_INPUT
+from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 
 PURSE = Input(
     "money", "money to spend", MONEY,
@@ -47,6 +49,37 @@ BUDGET = Rule(
         "what's my change? -> 2.9 m; €0.85",
         "got £20 cloth £7.50/m how much cn i get -> 2.6 m; £0.50",
         "how many yards can I get for $30 at $8.99 a yard -> 3 1/4 yd; $0.78",
+    ),
+)
+
+CHANGE = Rule(
+    topic="change given",
+    family="money",
+    says=("change from", "change out of", "how much change", "change do i get", "change will i get",
+          "change should i get"),
+    about="The change from some money when a length is bought at a price.",
+    inputs=(
+        PURSE,
+        Input("length", "length bought", LENGTH, says=("of", "length", "buy", "bought", "buying", "get", "for", "cut"),
+              ask="What length is bought?", example="2.2 m", sane="1 mm..10 km", usual="5 cm..60 m", practice="50 cm..2 m by 10 cm"),
+        replace(PRICE_INPUT, practice="3 money/m..7 money/m", default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
+    ),
+    steps=(
+        Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
+             label="spent", says=("spent", "cost")),
+        Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
+    ),
+    answers=("change", "spent"),
+    headline=("{change} is left: it costs {spent}.",),
+    source=ARITHMETIC,
+    refusals=(TWO_PRICES, Refusal("length * price * (1 - discount) > money",
+    "it costs more than the money there is. Ask how much the money buys, such as: £20 at "
+                      "£7.50 a metre, how much can I get?"),),
+    related=("budget", "cost"),
+    examples=(
+        "change from £20 for 2.2 m at £8.50 a metre -> £1.30; £18.70",
+        "how much change do I get from $50 if I buy 3 yd at $9.99 a yard -> $20.03",
+        "what change from €40, buying 1.5 m at €12 a metre with 10 % off -> €23.80",
     ),
 )
 
