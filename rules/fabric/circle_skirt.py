@@ -35,9 +35,19 @@ NAMES = {
              "circle half"),
     "quarter": ("quarter circle", "quarter of a circle", "quarter circular", "circle quarter"),
 }
+# "Half or quarter circle" names two parts with one "circle": the phrase stands under both, so that they are compared.
+SPOKEN_PARTS = {"full": "full", "three_quarter": "three quarter", "half": "half", "quarter": "quarter"}
+EITHER = {part: tuple(f"{one} or {other} circle" for first, one in SPOKEN_PARTS.items() for second, other in SPOKEN_PARTS.items()
+                      if first != second and part in (first, second)) for part in SPOKEN_PARTS}  # fmt: skip
 # Each with "skirt" too: a longer phrase is met before a shorter one inside it.
-OPTIONS = {part: (*names, *(f"{name} skirt" for name in names), f"circle skirt {part.replace('_', ' ')}",
-                  f"circular skirt {part.replace('_', ' ')}") for part, names in NAMES.items()}  # fmt: skip
+OPTIONS = {
+    part: (
+        *(phrase for name in (*names, *EITHER[part]) for phrase in (name, f"{name} skirt")),
+        f"circle skirt {SPOKEN_PARTS[part]}",
+        f"circular skirt {SPOKEN_PARTS[part]}",
+    )
+    for part, names in NAMES.items()
+}
 FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?",
                   example="half circle")
 FRACTION_OF_ROUND = choice(
@@ -79,11 +89,11 @@ CIRCLE_SKIRT = Rule(
         Step("radius", "The waist is that part of a circle: divide by 2 × π × the part",
              "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
              label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line",
-                                         "waistline radius", "what radius", "waist circle"),
+                                         "waistline radius", "radius for the waist", "radius of the waist", "waist circle"),
              stated=("radius",)),
         Step("cut_radius", "Take off the seam allowance at the waist", "radius - seam", rounding=WAIST_RADIUS,
              label="waist cutting radius",
-             says=("cutting radius", "cut radius", "waist cutting radius", "radius to cut", "cutting line",
+             says=("cutting radius", "cut radius", "waist cutting radius", "cutting line radius", "radius to cut", "cutting line",
                    "inner radius", "inner cut radius",
                    "waist cut radius", "radius do i cut", "radius should i cut",
                    "radius must i cut", "radius shall i cut", "radius i cut", "radius i should cut", "radius for cutting",

@@ -110,7 +110,7 @@ GATHER_RATIO = Rule(
     family="fabric",
     says=("gather ratio", "gathering ratio", "what is the fullness", "what is my fullness", "is the fullness",
           "fullness if", "fullness of", "fullness ratio", "how full", "what fullness", "what ratio", "ratio when",
-          "fullness when", "goes down to", "what fullness do i get", "i gathered", "i've gathered",
+          "fullness when", "fullness", "goes down to", "what fullness do i get", "i gathered", "i've gathered",
           "how gathered is it", "how gathered", "squish it to",
           "squash it to",
           "how many times fullness", "widths gathered into", "gathered into what fullness",

@@ -55,7 +55,7 @@ BUDGET = Rule(
 CHANGE = Rule(
     topic="change given",
     family="money",
-    says=("change from", "change out of", "how much change", "change do i get", "change will i get",
+    says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
           "change should i get"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
@@ -101,7 +101,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     steps=(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
-             noun="piece", label="how many", says=("how many",)),
+             noun="piece", label="how many", says=("how many", "how many zips", "how many reels", "how many balls", "how many buttons",
+                                                        "how many spools", "how many skeins", "how many fat quarters")),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),

@@ -22,7 +22,7 @@ PRICE_INPUT = Input(
 # "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
 TICKET = Input(
     "ticket", "ticket", MONEY, says=("at", "@", "priced at"), extra=True, spoken=True,
-    practice="3 money..40 money", usual="0.5 money..200 money",
+    usual="0.5 money..200 money",
 )  # fmt: skip
 TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
                       default=Default("1 yd | 1 m", derived=True))  # fmt: skip
