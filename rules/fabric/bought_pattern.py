@@ -44,7 +44,7 @@ BOUGHT_PATTERN = Rule(
           "pattern recommends", "pattern that says", "pattern requires", "pattern for", "pattern is for",
           "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement",
-          "sewing pattern",
+          "sewing pattern", "book asks for", "instructions ask for", "instructions say", "book says",
           "dress pattern"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, "
           "shrinkage, in that order.",
@@ -55,11 +55,11 @@ BOUGHT_PATTERN = Rule(
                                                derived=True), ask=""),
         NAP, ONE_WAY, STATED_NAP, EXTRA_EACH, NAP_EXTRA, ONE_WAY_EXTRA, LENGTHENING,
         Input("lengths", "lengths of cloth it is over", COUNT, says=("lengths", "over lengths", "times"), default="2",
-              because="front and back each take the lengthening", sane="1..12", practice="1..3", noun="length"),
+              because="front and back each take the lengthening", sane="1..12", practice="1..3", noun="length", spoken=True),
         REPEAT,
         Input("matched", "pieces to match", COUNT, says=("matched pieces", "pieces to match", "main pieces", "pieces",
                                                          "to match"), default="1",
-              because="a repeat for the one piece cut to match, until more are said", sane="1..40", practice="1..6",
+              because="a repeat for the one piece cut to match, until more are said", sane="1..40", practice="1..6", spoken=True,
               noun="piece"),
         Input("shrink", "shrinkage", PERCENT, says=("shrink", "shrinkage", "shrink by", "going to shrink",
                                                     "in the wash"),
@@ -96,6 +96,7 @@ BOUGHT_PATTERN = Rule(
     ),
     related=("width swap", "pattern repeat"),
     pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
+    sizes=(("stated_length", "stated_width"),),
     examples=(
         "pattern says 2.2 m of 150 cm cloth and mine is 150 as well. I need it 5.5 cm longer back and front, so over "
         "two lengths, and the "

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
 from ..engine.run import Run
 from ..engine.text import plural
-from .words import CLOTH_WIDTH, SEAM, hem
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 # The whole outer circle lies across the cloth.
 WHOLE = "width >= 2 * outer"
@@ -28,13 +28,26 @@ def way(run: Run) -> Outcome:
 
 
 NAMES = {
-    "full": ("full circle", "whole circle", "complete circle"),
-    "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle"),
-    "half": ("half circle", "semi-circle", "semicircle", "half a circle"),
-    "quarter": ("quarter circle", "quarter of a circle"),
+    "full": ("full circle", "whole circle", "complete circle", "full circular", "circle full"),
+    "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle", "three quarter circular",
+                      "circle three quarter"),
+    "half": ("half circle", "semi-circle", "semicircle", "half a circle", "half circular", "semi-circular", "semicircular",
+             "circle half"),
+    "quarter": ("quarter circle", "quarter of a circle", "quarter circular", "circle quarter"),
 }
+# "Half or quarter circle" names two parts with one "circle": the phrase stands under both, so that they are compared.
+SPOKEN_PARTS = {"full": "full", "three_quarter": "three quarter", "half": "half", "quarter": "quarter"}
+EITHER = {part: tuple(f"{one} or {other} circle" for first, one in SPOKEN_PARTS.items() for second, other in SPOKEN_PARTS.items()
+                      if first != second and part in (first, second)) for part in SPOKEN_PARTS}  # fmt: skip
 # Each with "skirt" too: a longer phrase is met before a shorter one inside it.
-OPTIONS = {part: (*names, *(f"{name} skirt" for name in names)) for part, names in NAMES.items()}
+OPTIONS = {
+    part: (
+        *(phrase for name in (*names, *EITHER[part]) for phrase in (name, f"{name} skirt")),
+        f"circle skirt {SPOKEN_PARTS[part]}",
+        f"circular skirt {SPOKEN_PARTS[part]}",
+    )
+    for part, names in NAMES.items()
+}
 FRACTION = choice("fraction", "part of a circle", OPTIONS, ask="Is it a full, three-quarter, half or quarter circle?",
                   example="half circle")
 FRACTION_OF_ROUND = choice(
@@ -76,13 +89,15 @@ CIRCLE_SKIRT = Rule(
         Step("radius", "The waist is that part of a circle: divide by 2 × π × the part",
              "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
              label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line",
-                                         "waistline radius", "what radius", "waist circle"),
+                                         "waistline radius", "radius for the waist", "radius of the waist", "waist circle"),
              stated=("radius",)),
         Step("cut_radius", "Take off the seam allowance at the waist", "radius - seam", rounding=WAIST_RADIUS,
              label="waist cutting radius",
-             says=("cutting radius", "cut radius", "waist cutting radius", "radius to cut", "cutting line",
+             says=("cutting radius", "cut radius", "waist cutting radius", "cutting line radius", "radius to cut", "cutting line",
                    "inner radius", "inner cut radius",
-                   "waist cut radius")),
+                   "waist cut radius", "radius do i cut", "radius should i cut",
+                   "radius must i cut", "radius shall i cut", "radius i cut", "radius i should cut", "radius for cutting",
+                   "cut at what radius", "cut the waist at")),
         Step("outer", "From the centre to the cut edge: add the length and the hem", "radius + length + hem",
              rounding=RADIUS,
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius",
@@ -91,7 +106,11 @@ CIRCLE_SKIRT = Rule(
              rounding=RADIUS, label="hem sweep",
              says=("sweep", "hem sweep", "hem circumference", "around the hem", "hem length", "hem round",
                    "how long is the hem", "length of hem",
-                   "bias tape for the hem", "round the hem", "hem tape", "tape for the hem", "tape to go round",
+                   "bias tape for the hem", "round the hem", "far round", "far around", "far round is the hem",
+                   "hem to sew", "circumference of the bottom", "circumference", "bottom", "ribbon for the hem", "ribbon",
+                   "lace for the hem", "lace", "trim for the hem", "trim", "braid", "binding",
+                   "binding for the hem", "round the bottom", "around the bottom", "hem tape",
+                   "tape for the hem", "tape to go round",
                    "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
                        "is more than one",
@@ -103,7 +122,7 @@ CIRCLE_SKIRT = Rule(
              f"if(part = 1 / 2, if({WHOLE}, outer + seam, 2 * outer * rounded(widths)), (outer + seam) * "
              f"rounded(widths))))",
              rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
-                 "how many metres", "how many yards", "buy"),
+                 "how many metres", "how many yards", "buy", *BUY_WORDS),
              stated=("only", "only have")),
         Step("joins", "Each piece wider than the cloth is joined from widths",
              f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
@@ -118,6 +137,10 @@ CIRCLE_SKIRT = Rule(
               "The waist radius is {radius}; cut at {cut_radius}.", "The waist radius is {radius}."),
     source=GEOMETRY,
     cautions=(Caution("Hang it for 24 hours before hemming: the bias parts drop"),),
+    refusals=(
+        Refusal("seam >= (waist + ease) / (2 * pi * part)", "the seam allowance is as deep as the waist radius: nothing is left to cut. "
+                "Take a smaller seam allowance, such as 1/4 in (6 mm)."),
+    ),
     related=("hem sweep", "gathered strip"),
     derivation=(
         Derivation(

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
 from ..engine.text import plural
-from .words import CLOTH_WORDS
+from .words import BUY_WORDS, CLOTH_WORDS
 
 
 def rows_of(run: Run) -> Outcome:
@@ -54,9 +54,15 @@ CUSHION_COVER = Rule(
                "plain": ("plain", "plain back", "one-piece back", "sewn shut", "slip-stitched", "one piece back"),
                "zip": ("zip", "zip back", "zipped", "zip across the back", "zip closure")},
                default=(Default("envelope", "an envelope needs no fastening"),)),
+        choice("fit", "fit of the cover", {
+            "same": ("same size as the pad", "same size as the form", "same size as the cushion", "same size as the pillow",
+                     "same size as the insert", "the same size", "size of the pad", "no smaller", "not smaller", "exact size",
+                     "exactly the size", "same as the pad", "nothing off", "nothing smaller", "nothing taken off"),
+            "snug": ("snug", "plump", "tight")}, default=(Default("snug", "not said otherwise", derived=True),)),
         Input("less", "how much smaller than the pad", LENGTH, says=("smaller", "less", "smaller than the pad",
             "undersize", "tighter"),
-              default="1 in | 2.5 cm", because="a cover a little small keeps the cushion plump", sane="0 cm..20 cm",
+              default=(Default("0 in | 0 cm", derived=True, when={"fit": "same"}),
+                       Default("1 in | 2.5 cm", "a cover a little small keeps the cushion plump")), sane="0 cm..20 cm",
               spoken=True,
               practice="0 in..2 in by 1/2 in"),
         Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "finished", "finished size",
@@ -67,7 +73,7 @@ CUSHION_COVER = Rule(
               sane="3 cm..3 m", spoken=True),
         Input("overlap", "overlap", LENGTH, says=("overlap", "overlapping", "overlap of"), default="4 in | 10 cm",
               because="enough to keep an envelope shut",
-              sane="0 cm..40 cm", spoken=True, practice="3 in..6 in by 1 in"),
+              sane="0 cm..1 m", usual="0 cm..30 cm", spoken=True, practice="3 in..6 in by 1 in"),
         Input("seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"),
               default="1/2 in | 1.2 cm", because="the usual seam of a cushion cover",
               sane="0 cm..10 cm", practice="3/8 in..5/8 in by 1/8 in"),
@@ -106,7 +112,7 @@ CUSHION_COVER = Rule(
                    "back part", "back halves", "back half")),
         Step("cloth", "Each row takes the height of the pieces", "rows * height", rounding=BUY_CLOTH,
              label="cloth to buy",
-             says=("how much", "fabric", "cloth", "how many metres", "how many yards", "yardage", "buy"),
+             says=("how much", "fabric", "cloth", "how many metres", "how many yards", "yardage", "buy", *BUY_WORDS),
              stated=("only",)),
         Step("rows", "Rows of pieces across the cloth", kind=COUNT, rounding=COUNT_UP, noun="row"),
     ),
@@ -114,6 +120,11 @@ CUSHION_COVER = Rule(
     headline=("Cut the front {front} wide and the back {back} wide, all {height} high; buy {cloth}.",
               "Cut the front {front} wide and the back {back} wide, all {height} high."),
     sizes=(("pad", "pad_height"),),
+    refusals=(
+        Refusal("overlap > cover", "the backs cannot overlap by more than the cover is wide. Say a smaller overlap, such as 4 in (10 cm).",
+                choices={"closing": "envelope"}),
+        Refusal("less >= pad", "a cover that much smaller than its pad is nothing at all"),
+    ),
     algorithm=rows_of,
     source=COMMON_PRACTICE,
     examples=(

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import Input, Rule, Step
-from ..engine.kinds import ANY, AREAL, LENGTH, MASS, TEXT
+from ..engine.declare import Default, Input, Rule, Step
+from ..engine.kinds import ANY, AREA, AREAL, LENGTH, MASS, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
 from ..engine.run import Run
@@ -22,7 +22,7 @@ USES = {"light": "shirts, blouses, linings", "medium": "dresses, trousers, quilt
 def weigh(run: Run) -> Outcome:
     """The weight in the other unit, the class of the cloth, and of a length of a width where these are given."""
     weight = run.get("weight")
-    given = run.request.given["weight"].unit if "weight" in run.request.given else run.unit_of(AREAL)
+    given = run.request.given["weight"].unit if "weight" in run.request.given else "oz/yd^2"
     target = run.request.unit if run.request.unit in ("g/m^2",
                                                       "oz/yd^2") else "oz/yd^2" if given == "g/m^2" else "g/m^2"
     ratio = factor(given) / factor(target) if given != target else Fraction(1)
@@ -40,13 +40,20 @@ FABRIC_WEIGHT = Rule(
     says=("fabric weight", "cloth weight", "gsm", "weight of fabric", "grams per square metre",
           "ounces per square yard", "ounce to the square yard",
           "how heavy", "heavy", "weigh", "weighs", "heavy fabric", "weight class", "weight", "oz fabric", "oz denim",
-          "heavyweight"),
+          "heavyweight", "in gsm", "ounce denim", "ounce canvas", "oz canvas", "oz cotton", "how heavy is"),
     about="A cloth's weight in gsm as oz/yd², or the other way, its class, and what a length of it weighs.",
     inputs=(
         Input("weight", "weight of the cloth", AREAL, says=("weight", "gsm", "fabric", "cloth", "is", "denim"),
               ask="What does the cloth weigh?",
+              default=(Default("=ounces / over", "Ounces alone are ounces to the square yard, as cloth is sold",
+                               given=("ounces",)),),
               example="200 gsm", sane="1 g/m^2..5000 g/m^2", usual="20 g/m^2..900 g/m^2",
               practice="100 g/m^2..400 g/m^2"),
+        # "10 oz denim" gives a weight with no area: the trade means a square yard of it.
+        Input("ounces", "ounces of a square yard", MASS, says=CLOTH_WORDS, extra=True, spoken=True,
+              sane="0.1 oz..100 oz", usual="0.5 oz..25 oz"),
+        Input("over", "area that weighs this", AREA, says=("square yard",), default=Default("1 yd^2", derived=True), spoken=True,
+              sane="1 yd^2..1 yd^2"),
         Input("length", "length", LENGTH, says=("long", "length", "metres", "yards", "of", "piece", "bolt"),
               axis="length", extra=True, sane="1 mm..10 km",
               usual="20 cm..100 m", practice="1 m..5 m"),
@@ -57,9 +64,8 @@ FABRIC_WEIGHT = Rule(
         Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm",
             "ounces to the square yard", "oz per square yard",
              "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those")),
-        Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy", "light",
-            "medium", "weight class", "how heavy",
-             "heavyweight", "lightweight")),
+        Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy or light",
+            "light or heavy", "is it heavy", "is it light", "medium", "weight class", "heavyweight", "lightweight")),
         Step("whole", "The area at that weight", "weight * length * width", MASS, label="weight of the piece",
              unit=("oz", "g"),
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of")),
@@ -67,7 +73,7 @@ FABRIC_WEIGHT = Rule(
     answers=("whole", "other", "kind"),
     headline=("The piece weighs {whole}; the cloth is {other}.", "It is {other}: {kind}.", "It is {kind}: {other}."),
     algorithm=weigh,
-    no_unknown=("weight", "length", "width"),
+    no_unknown=("weight", "ounces", "over", "length", "width"),
     source="1 oz/yd² = 33.906 g/m², from the avoirdupois ounce and the international yard; classes are common practice",
     related=("convert",),
     examples=(

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH, RATIO
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
-from .words import CLOTH_WIDTH, SEAM, hem
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 EDGE = Input(
     "edge", "edge it is gathered into", LENGTH,
@@ -60,7 +60,7 @@ GATHERED_STRIP = Rule(
         EDGE,
         Input("depth", "finished depth", LENGTH, says=("deep", "finished depth", "depth", "long", "skirt length",
                                                        "length", "drop", "tall", "high",
-              "in length", "finished length", "wide", "how long can it be", "how long can the skirt be",
+              "in length", "finished length", "wide", "how long can it be", "how long can the skirt be", "finishes", "finishing",
               "how long a skirt"), axis="depth", ask="How deep is it when finished?",
               example="15 cm", sane="5 mm..3 m",
               usual="2 cm..1.3 m", practice="5 cm..60 cm by 5 cm"),
@@ -72,19 +72,19 @@ GATHERED_STRIP = Rule(
              rounding=CUT,
              says=("how long", "length of strip", "strip length", "cut length", "flat length", "long", "strip",
                    "total length", "how long a strip",
-                   "full length", "before gathering")),
+                   "full length", "before gathering", "long do i cut", "long do i make", "ruffle strip", "frill strip")),
         Step("panels", "Divide by what one panel gives between its seams, and take whole panels",
              "full / (width - 2 * seam)", COUNT,
-             rounding=COUNT_UP, noun="panel", says=("how many panels", "how many strips", "how many widths", "widths",
+             rounding=COUNT_UP, noun="panel", says=("how many panels", "how many strips", "how many widths", "number of widths",
                                                     "panels", "number of strips",
              "drops", "strips")),
         Step("cut_depth", "Add a seam allowance and the hem to the depth", "depth + seam + hem", label="cut depth",
              rounding=CUT,
              says=("cut depth", "how deep to cut", "depth to cut", "cut width of the strip", "cut how deep",
-                   "how deep"), axis="depth"),
+                   "how deep", "deep do i cut", "wide do i cut it"), axis="depth"),
         Step("cloth", "Each panel takes its cut depth of cloth", "rounded(panels) * cut_depth", rounding=BUY_CLOTH,
              label="cloth to buy",
-             says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy"),
+             says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy", *BUY_WORDS),
              stated=("only", "only have")),
         Step("real", "Whole panels gathered into the edge", "rounded(panels) * (width - 2 * seam) / edge", RATIO,
              label="fullness with whole panels",
@@ -109,18 +109,25 @@ GATHER_RATIO = Rule(
     topic="gather ratio",
     family="fabric",
     says=("gather ratio", "gathering ratio", "what is the fullness", "what is my fullness", "is the fullness",
-          "fullness if", "fullness of", "fullness ratio", "how full", "what fullness", "what ratio",
+          "fullness if", "fullness of", "fullness ratio", "how full", "what fullness", "what ratio", "ratio when",
+          "fullness when", "fullness", "goes down to", "what fullness do i get", "i gathered", "i've gathered",
+          "how gathered is it", "how gathered", "squish it to",
+          "squash it to",
+          "how many times fullness", "widths gathered into", "gathered into what fullness",
           "ratio of gathering", "gathered down to"),
     about="How full a gathering is: the flat width over the gathered width.",
     inputs=(
         Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide",
-                                                  "gathered from", "before", "is gathered", "gathered"),
+                                                  "gathered from", "before", "is gathered", "gathered",
+                                                  "panels of", "widths of", "pieces of", "drops of"),
               ask="How wide is it flat?", example="2 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="1 m..4 m by 10 cm"),
-        Input("widths", "widths of it", COUNT, says=("widths", "width", "panels", "lengths", "pieces", "drops",
+        Input("widths", "widths of it", COUNT, says=("widths", "width", "panels", "panels of", "widths of",
+                                                    "pieces of", "drops of", "lengths", "pieces", "drops",
                                                      "strips"), noun="width", spoken=True,
               default=Default("1", derived=True), sane="1..100", practice="1..3"),
         Input("gathered", "gathered width", LENGTH, says=("after gathering", "gathered to", "into", "gathered into",
+                                                          "goes down to", "squish it to", "squash it to", "edge", "waistband",
                                                           "down to", "gathers to",
               "gather to"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="50 cm..2 m by 10 cm"),
@@ -133,6 +140,10 @@ GATHER_RATIO = Rule(
     ),
     answers=("ratio",),
     headline=("The fullness is {ratio} times.",),
+    refusals=(
+        Refusal("gathered > widths * flat", "what it is gathered into is longer than what is gathered. Say which is flat and "
+                "which is gathered, such as: 3 m flat gathered into 120 cm."),
+    ),
     source=ARITHMETIC,
     related=("gathered strip",),
     defers=("gathered strip",),

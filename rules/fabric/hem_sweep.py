@@ -5,14 +5,14 @@ from __future__ import annotations
 from ..engine.declare import GEOMETRY, Input, Rule, Step
 from ..engine.kinds import LENGTH, RATIO
 from ..engine.rounding import BODY, SPACING
-from .circle_skirt import FRACTION_OF_ROUND, PART_WORDS
+from .circle_skirt import FRACTION_OF_ROUND, NAMES, PART_WORDS
 
 HEM_SWEEP = Rule(
     topic="hem sweep",
     family="fabric",
     says=("hem sweep", "sweep", "hem circumference", "round the hem", "around the hem", "hem measures",
           "hem of a circle", "circumference of the hem",
-          "hem radius", "hem", "how far round the hem"),
+          "hem radius", "hem", "how far round the hem", *(phrase for phrases in NAMES.values() for phrase in phrases)),
     about="The length round a circular hem from its radius, or the radius from the length.",
     inputs=(
         Input("radius", "radius", LENGTH, says=("radius", "hem radius", "from the centre", "centre to hem",

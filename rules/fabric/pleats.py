@@ -10,7 +10,8 @@ from ..engine.formula import NoAnswer
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, SPACING, snap
-from ..engine.run import Run
+from ..engine.run import Impossible, Run
+from ..engine.text import plural
 from .words import CLOTH_WORDS, SEAM, hem
 
 PLEAT_SOURCE = (
@@ -23,8 +24,13 @@ FOLDS = {"knife": 2, "box": 4, "inverted": 4}
 
 def pleats(run: Run) -> Outcome:
     """Full pleats take twice the finished width more, however many; others take twice their depth at each fold."""
+    if run.request.asked[:1] == ("takes",) and run.maybe("finished") is None and run.maybe("depth") is not None:
+        return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
+    if pleat is not None and number is not None and pleat * number - finished > pleat:
+        raise Impossible(f"{number} {plural('pleat', number)} {_size(run, pleat)} wide take {_size(run, pleat * number)}, and the finished "
+                         f"width is only {_size(run, finished)}. Take fewer pleats, or narrower ones")
     if depth is None and _full(run, finished, pleat, number):
         run.say("Full pleats meet, and lie three thick: three times the finished width",
                 "flat width = 3 × finished width",
@@ -38,13 +44,19 @@ def pleats(run: Run) -> Outcome:
     number = number or run.get("number")
     shown = pleat if pleat is not None else finished / number
     under = depth if depth is not None else shown / (1 if kind == "knife" else 2)
-    takes = FOLDS[kind] * under
-    run.say(f"Each {kind} pleat takes {FOLDS[kind]} times its depth", f"taken up = {FOLDS[kind]} × depth",
-            f"{FOLDS[kind]} × {_size(run, under)}", _size(run, takes))  # fmt: skip
+    takes = _takes(run, kind, under)
     flat = finished + takes * number
     run.say("The finished width and what all the pleats take", "flat width = finished width + taken up × pleats",
             f"{_size(run, finished)} + {_size(run, takes)} × {number}", _size(run, flat))  # fmt: skip
     return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number})
+
+
+def _takes(run: Run, kind: str, under: Any) -> Any:
+    """What one pleat takes of the cloth, of which nothing else need be known."""
+    takes = FOLDS[kind] * under
+    run.say(f"Each {kind} pleat takes {FOLDS[kind]} times its depth", f"taken up = {FOLDS[kind]} × depth",
+            f"{FOLDS[kind]} × {_size(run, under)}", _size(run, takes))  # fmt: skip
+    return takes
 
 
 def _number(run: Run) -> Any:
@@ -125,20 +137,23 @@ PLEATS = Rule(
         Step("flat", "The width to cut", rounding=CUT, label="flat width", says=("flat width", "flat", "unpleated",
             "cut width", "before pleating",
              "how wide to cut", "width to cut", "total width", "how much fabric", "strip length",
-             "width before pleating", "how much", "start with"),
+             "width before pleating", "how much", "start with", "cloth flat", "flat cloth", "flat fabric",
+                   "width do i cut", "wide do i cut", "wide do i start", "wide must i start", "wide a strip"),
              stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric",
                      "of flat cloth")),
         Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
              says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
-             says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake")),
+             says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
+                   "take up", "does each pleat take", "does one pleat take", "pleat take")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
              says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
-                   "what size pleats", "how wide each pleat",
+                   "what size pleats", "how wide each pleat", "wide is each", "wide is each one", "wide are they",
+                   "wide will each be", "wide each one",
                    "each pleat", "pleat width")),
         Step("panels", "Divide by what one width gives between its seams, and take whole widths",
              "flat / (width - 2 * seam)", COUNT,
-             rounding=COUNT_UP, noun="panel", says=("how many panels", "widths", "how many widths")),
+             rounding=COUNT_UP, noun="panel", says=("how many panels", "how many widths", "number of widths")),
         Step("cloth", "Each panel takes the length, a seam allowance and the hem",
              "rounded(panels) * (length + seam + hem)", rounding=BUY_CLOTH,
              label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy",

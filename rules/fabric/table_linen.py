@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
 
@@ -53,7 +53,11 @@ TABLECLOTH = Rule(
                                derived=True),)),
         Input("drop", "drop", LENGTH, says=("drop", "overhang", "hang", "hanging", "hangs", "over the edge",
                                             "drop of", "overhanging"), ask="How far does it hang over the edge?",
+              default=(Default("0 cm", "The size said is that of the cloth when finished", when={"made_to": "yes"}),),
               example="25 cm", sane="0 cm..3 m", usual="0 cm..1 m", practice="15 cm..40 cm by 5 cm"),
+        flag("made_to", "made to its finished size", ("finished size", "to finish at", "finishing at",
+                                                      "when finished", "once finished", "finished runner", "no drop",
+                                                      "without a drop", "no overhang", "without overhang")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
               default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
@@ -67,7 +71,7 @@ TABLECLOTH = Rule(
              says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter",
                    "what diameter", "what size", "how big", "cut", "diameter to cut"),
              stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
-                     "linen", "cut size")),
+                     "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of")),
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem",
              label="cut length", rounding=CUT,
              says=("cut length", "cut size", "how long to cut")),

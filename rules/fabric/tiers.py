@@ -6,14 +6,15 @@ from fractions import Fraction
 from typing import Any
 
 from ..engine.answer import Table
-from ..engine.declare import COMMON_PRACTICE, Input, Rule, Step, flag
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, RATIO
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, apply
 from ..engine.run import Run
 from ..engine.text import decimal, plain, shown
 from ..engine.units import factor
-from .words import CLOTH_WIDTH, SEAM, hem
+from .gathered_strip import NAMED_FULLNESS
+from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 
 def tiers(run: Run) -> Outcome:
@@ -82,7 +83,8 @@ TIERS = Rule(
     about="Each tier of a tiered skirt: its width, its cut depth, its panels, and the cloth.",
     inputs=(
         Input("edge", "first edge", LENGTH, says=("waist", "edge", "first edge", "waistband", "top edge", "yoke",
-                                                  "into", "from", "waistline"),
+                                                  "into", "from", "waistline", "hip", "hips", "starting at",
+                                                  "starting from"),
               ask="How long is the edge the first tier is sewn to?", example="70 cm", sane="2 cm..20 m",
               usual="40 cm..3 m", practice="60 cm..100 cm by 4 cm"),
         Input("total", "total length", LENGTH, says=("long", "length", "total length", "in all", "skirt length",
@@ -94,8 +96,13 @@ TIERS = Rule(
               sane="1..12", usual="2..6", practice="2..5"),
         Input("fullness", "fullness", RATIO, says=("fullness", "times", "full", "times full", "as full", "ratio",
                                                    "times the one above"),
-              default="1 1/2", because="the usual fullness of a tier", sane="1..5", usual="1.2..2.5", practice="1..2"),
-        CLOTH_WIDTH,
+              default=(
+                  Default("2", derived=True, when={"said_fullness": "double"}),
+                  Default("3", derived=True, when={"said_fullness": "triple"}),
+                  Default("1 1/2", derived=True, when={"said_fullness": "half_again"}),
+                  Default("1 1/2", "the usual fullness of a tier"),
+              ), sane="1..5", usual="1.2..2.5", practice="1..2"),
+        NAMED_FULLNESS, CLOTH_WIDTH,
         flag("yoke", "flat yoke", ("flat yoke", "first tier flat", "top tier flat", "flat top tier",
                                    "ungathered yoke", "not gathered at the waist",
                                    "first tier not gathered")),
@@ -104,7 +111,7 @@ TIERS = Rule(
     steps=(
         Step("cloth", "The cloth for all the tiers", rounding=BUY_CLOTH, label="cloth to buy", says=("how much",
             "fabric", "cloth", "yardage",
-             "how many metres", "how many yards", "buy", "total cloth")),
+             "how many metres", "how many yards", "buy", "total cloth", *BUY_WORDS)),
         Step("panels", "Panels in all", kind=COUNT, rounding=COUNT_NEAR, noun="panel", says=("how many panels",
             "panels in all", "strips")),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input, Rule, Step
+from ..engine.declare import Default, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, SPACING
 from .pleats import PLEAT_SOURCE
@@ -14,9 +14,11 @@ TUCKS = Rule(
     about="How many tucks fit, and how wide to cut what they are sewn in.",
     inputs=(
         Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width",
-                                                        "panel", "yoke", "bib", "wide", "across",
-              "front", "shirt front", "section"), ask="How wide is it once tucked?", example="28 cm",
-              sane="5 mm..30 m", usual="8 cm..4 m",
+                                                        "panel", "yoke", "bib", "wide", "across", "wide finished",
+                                                        "wide when tucked", "bodice", "skirt",
+              "front", "shirt front", "section", "wide will it be", "wide will it end", "wide will it end up",
+              "wide will it finish", "end up"), ask="How wide is it once tucked?", example="28 cm",
+              sane="3 cm..30 m", usual="8 cm..4 m",
               practice="20 cm..60 cm by 2 cm"),
         Input("tuck", "tuck width", LENGTH, says=("tuck", "tuck width", "tuck depth", "deep", "depth", "each tuck",
                                                   "tucks", "wide tucks", "pin tucks",
@@ -44,20 +46,30 @@ TUCKS = Rule(
              says=("how many tucks", "how many")),
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks",
              rounding=CUT,
-             says=("how much longer", "how much wider", "how much extra", "extra for the tucks", "taken up",
+             says=("how much longer", "how much wider", "how much extra", "shorter", "how much shorter", "extra for the tucks", "taken up",
                    "takes up", "take up", "how much do the tucks take", "shorten by", "shortens"),
              stated=("shorten", "shorten by", "take up", "shorter", "take in")),
-        Step("flat", "What is left and what the tucks take", "finished + taken", label="flat width", rounding=CUT,
-             says=("flat width", "flat", "cut width", "how wide to cut", "before tucking", "width to cut",
-                   "pattern width", "how wide", "cut")),
+        Step("flat", "What is left and what the tucks take",
+        "finished + taken", label="flat width", rounding=CUT, says=("flat width", "flat", "cut width",
+                                                                    "how wide to cut", "before tucking", "width to cut",
+                   "pattern width", "how wide", "cut"),
+             stated=("piece", "a piece", "flat", "have", "before tucking", "cloth", "fabric")),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,
              says=("how far apart", "spacing", "corrected spacing")),
     ),
     answers=("flat", "count", "taken", "spacing"),
+    insists=True,
     headline=("Cut it {flat} wide: {count} take up {taken}.", "{count}: cut it {flat} wide.",
               "The tucks take up {taken}."),
     source=PLEAT_SOURCE,
+    refusals=(
+        Refusal("tuck + 2 * edge > finished", "a tuck that wide does not fit in the tucked width. Say which width is the tuck's and "
+                "which is the finished width, such as: 12 tucks 3 mm wide on a yoke 30 cm finished."),
+        Refusal("pitch < tuck", "the tucks would lie over one another: from one to the next must be at least the width of a tuck"),
+        Refusal("tuck * number > finished", "so many tucks of that width do not fit side by side in the tucked width. Take fewer, or "
+                "narrower ones."),
+    ),
     related=("pleats",),
     examples=(
         "tucked front 28 cm wide, tucks 2 mm wide with a gap of 1.5 cm, 2 cm from the edge, how wide to cut -> 34.4 "

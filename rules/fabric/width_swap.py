@@ -14,14 +14,17 @@ STATED = Input(
     "stated_length", "length stated", LENGTH,
     says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length",
           "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
-          "recommends", "listed", "gives", "lists", "meant to be", "supposed to be", "instead of"),
-    ask="What length does it call for?", example="2.5 m", sane="5 cm..200 m", usual="40 cm..20 m",
+          "recommends", "listed", "gives", "lists",
+          "meant to be", "supposed to be", "instead of", "in place of",
+          "book asks for", "model asks"),
+    ask="What length does it call for?", example="2.5 m", sane="15 cm..200 m", usual="40 cm..20 m",
     practice="1 m..5 m by 10 cm",
 )  # fmt: skip
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
-    says=(*CLOTH_WORDS, "of", "wide", "stated width", "based on", "assumes", "instead of"),
-    ask="For cloth of what width is that?", example="115 cm", sane="10 cm..5 m", usual="60 cm..1.7 m",
+    says=(*CLOTH_WORDS, "of", "at", "wide", "stated width", "based on", "assumes", "instead of", "is for", "becomes",
+          "rather than"),
+    ask="For cloth of what width is that?", example="115 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 WIDTH_IN_HAND = Input(
@@ -29,8 +32,12 @@ WIDTH_IN_HAND = Input(
     says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width",
           "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
           "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
-          *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually"),
-    ask="How wide is the cloth in hand?", example="150 cm", sane="10 cm..5 m", usual="60 cm..1.7 m",
+          *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually", "if i buy",
+          "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
+          "only has", "only had", "they've only", "they only have",
+          "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
+          "same thing in", "get it in", "same in", "do it in", "make it in"),
+    ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
 EXTRA_EACH = Input(
@@ -43,7 +50,8 @@ NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",
                      "velvet", "velveteen", "corduroy", "needlecord",
-                     "nap fabric", "there's a nap", "for nap", "for the nap"), no=("no nap", "has no nap",
+                     "nap fabric", "there's a nap", "for nap", "for the nap", "but with nap", "but with a nap",
+                     "mine has nap"), no=("no nap", "has no nap",
                          "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(
@@ -55,7 +63,8 @@ ONE_WAY = flag(
 STATED_NAP = choice(
     "stated_nap", "stated length",
     {"with": ("with nap", "nap layout", "with nap layout", "yardage with nap", "already with nap", "includes nap",
-              "nap included"),
+              "nap included", "nap already included", "nap is included", "allows for nap", "nap allowed for", "nap already in it",
+              "already includes nap", "nap is already in"),
      "without": ("without nap", "no nap layout", "without nap layout", "w/o nap")},
     default=(Default("without", "not said to be with nap", derived=True),),
 )  # fmt: skip
@@ -93,7 +102,9 @@ WIDTH_SWAP = Rule(
           "fabric width conversion", "width conversion",
           "narrower fabric", "wider fabric", "narrower cloth", "wider cloth", "same thing in", "equivalent length",
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
-          "if i buy", "if i used", "buying"),
+          "if i buy", "if i used",
+          "buying", "becomes how much", "only stocks", "gives me the same as", "book asks for",
+          "instructions ask for", "instructions say"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
@@ -130,6 +141,7 @@ WIDTH_SWAP = Rule(
     cautions=(TOO_WIDE, FAR_APART, NAP_NAMED),
     related=("cloth for a bought pattern",),
     pairs=(("stated_length", "stated_width"), ("in_hand", "width")),
+    sizes=(("stated_length", "stated_width"),),
     defers=("cloth for a bought pattern",),
     examples=(
         "2 yd of 54 in cloth, buying 45 in instead, how much -> 2 1/2 yd",

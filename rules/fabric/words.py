@@ -16,8 +16,12 @@ CLOTH_WORDS = (
 CLOTH_WIDTH = Input(
     "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?",
     example="150 cm",
-    sane="10 cm..5 m", usual="85 cm..3 m", practice="110 cm..150 cm by 5 cm",
+    sane="10 cm..3.5 m", usual="85 cm..3 m", practice="110 cm..150 cm by 5 cm",
 )  # fmt: skip
+
+# How cloth to buy is asked for besides "how much fabric"; no phrase opens with "how", which would bind it to a number before it.
+BUY_WORDS = ("stuff do i need", "how much stuff", "a piece do i buy", "long a piece", "long a piece do i buy", "off the bolt",
+             "off the roll", "do i buy", "shall i buy", "should i buy", "must i buy", "do i order", "should i order", "to order")
 
 # Home sewing's seam allowance: 5/8 in, printed as 1.5 cm.
 SEAM = Input(

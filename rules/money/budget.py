@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Input, Rule, Step
+from dataclasses import replace
+
+from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, MONEY
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
-from .cost import OFF, PRICE_INPUT
+from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 
 PURSE = Input(
     "money", "money to spend", MONEY,
@@ -50,30 +52,65 @@ BUDGET = Rule(
     ),
 )
 
+CHANGE = Rule(
+    topic="change given",
+    family="money",
+    says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
+          "change should i get"),
+    about="The change from some money when a length is bought at a price.",
+    inputs=(
+        PURSE,
+        Input("length", "length bought", LENGTH, says=("of", "length", "buy", "bought", "buying", "get", "for", "cut"),
+              ask="What length is bought?", example="2.2 m", sane="1 mm..10 km", usual="5 cm..60 m", practice="50 cm..2 m by 10 cm"),
+        replace(PRICE_INPUT, practice="3 money/m..7 money/m", default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
+    ),
+    steps=(
+        Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
+             label="spent", says=("spent", "cost")),
+        Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
+    ),
+    answers=("change", "spent"),
+    headline=("{change} is left: it costs {spent}.",),
+    source=ARITHMETIC,
+    refusals=(TWO_PRICES, Refusal("length * price * (1 - discount) > money",
+    "it costs more than the money there is. Ask how much the money buys, such as: £20 at "
+                      "£7.50 a metre, how much can I get?"),),
+    related=("budget", "cost"),
+    examples=(
+        "change from £20 for 2.2 m at £8.50 a metre -> £1.30; £18.70",
+        "how much change do I get from $50 if I buy 3 yd at $9.99 a yard -> $20.03",
+        "what change from €40, buying 1.5 m at €12 a metre with 10 % off -> €23.80",
+    ),
+)
+
 HOW_MANY_FOR_THE_MONEY = Rule(
     topic="how many for the money",
     family="money",
     says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
-          "each", "apiece"),
+          "each", "apiece", "each how many", "how many balls for", "how many reels", "how many spools", "how many zips"),
     about="How many things of one price some money buys, and the change.",
     inputs=(
         PURSE,
         Input("each", "price each", MONEY, says=("each", "apiece", "a piece", "at", "cost", "a ball", "a reel",
-                                                 "a zip", "a skein", "a spool", "are", "one"),
+                                                 "a zip", "a skein", "a spool", "a button",
+                                                 "a ball is", "reels at", "spools at", "zips at", "balls at", "are", "one"),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
         OFF,
     ),
     steps=(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
-             noun="piece", label="how many", says=("how many",)),
+             noun="piece", label="how many", says=("how many", "how many zips", "how many reels", "how many balls", "how many buttons",
+                                                        "how many spools", "how many skeins", "how many fat quarters")),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("things", "change"),
     headline=("It buys {things}, and {change} is left.",),
     source=ARITHMETIC,
+    refusals=(Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
+                      "one and which the money, such as: reels £2.20 each, £10 to spend."),),
     examples=(
         "how many zips at £2.20 each can I get for £10 to spend -> 4 pieces; £1.20",
         "budget $25, reels $3.40 each, how many -> 7 pieces; $1.20",

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import COST_LINES, COUNT, LENGTH, MONEY, PERCENT, PRICE
 from ..engine.outcome import Outcome
 from ..engine.rounding import PENNY, PENNY_A_METRE, PENNY_A_YARD
@@ -16,10 +17,23 @@ PRICE_INPUT = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "per metre", "per yard", "costs", "at",
                                             "priced at", "for", "@", "is"),
     ask="What is the price a metre or yard?", example="£9 a metre", practice="3 money/m..40 money/m",
+    sane="0.001 money/m..2000 money/m",
 )  # fmt: skip
+# "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
+TICKET = Input(
+    "ticket", "ticket", MONEY, says=("at", "@", "priced at"), extra=True, spoken=True,
+    usual="0.5 money..200 money",
+)  # fmt: skip
+TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
+                      default=Default("1 yd | 1 m", derived=True))  # fmt: skip
+BY_TICKET = Default("=ticket / ticket_length", "A price with no length is by the metre, or by the yard where cloth is in yards",
+                    given=("ticket",))  # fmt: skip
+TWO_PRICES = Refusal("abs(ticket - price * ticket_length) > 0", "two prices are told, and I cannot tell which is meant. Type it again with "
+                     "one, such as: 2.5 m at £9.50 a metre.")  # fmt: skip
 OFF = Input(
-    "discount", "discount", PERCENT, says=("off", "discount", "reduction", "reduced by", "in the sale", "sale", "less"),
-    default=Default("0 %", derived=True), sane="0 %..100 %", practice="10 %..50 %",
+    "discount", "discount", PERCENT, says=("off", "discount", "reduction", "reduced by", "in the sale", "sale", "less", "minus", "cheaper",
+                                            "knocked off", "taken off"),
+    default=Default("0 %", derived=True), sane="0 %..100 %", practice="10 %..50 %", spoken=True,
 )  # fmt: skip
 
 COST = Rule(
@@ -35,7 +49,7 @@ COST = Rule(
                                                 "get", "bought"),
               ask="What length is bought?", example="2.5 m", sane="1 mm..10 km", usual="5 cm..60 m",
               practice="50 cm..5 m by 50 cm"),
-        PRICE_INPUT, OFF,
+        replace(PRICE_INPUT, default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
     ),
     steps=(
         Step("full_price", "The length at its price", "length * price", MONEY, rounding=PENNY,
@@ -49,7 +63,8 @@ COST = Rule(
     headline=("It costs {cost}.",),
     source=ARITHMETIC,
     tells=("length", "price a length"),
-    related=("budget", "price per length"),
+    refusals=(TWO_PRICES,),
+    related=("budget", "change given", "price per length"),
     examples=(
         "1 3/8 yd of quilting cotton, priced at €15.80/m. What do I pay? -> €19.87",
         "cost of one to three metres by half metres at £9.20/m -> £27.60",
@@ -135,7 +150,8 @@ PRICE_PER_LENGTH = Rule(
     family="money",
     says=("price per length", "per metre", "per yard", "price per metre", "price per yard", "what is that a metre",
           "what is that a yard", "by the yard", "by the metre", "metre price", "yard price", "price a metre",
-          "price a yard", "equivalent price"),
+          "price a yard", "equivalent price", "how much per yard",
+          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
         Input("price", "price", PRICE, says=("price", "at", "costs", "is"),
@@ -146,9 +162,9 @@ PRICE_PER_LENGTH = Rule(
     ),
     steps=(
         Step("per_metre", "By the metre", kind=PRICE, rounding=PENNY_A_METRE, label="price a metre",
-             says=("per metre", "a metre", "per m", "a m", "by the metre", "in metres", "the metre", "metre")),
+             says=("per metre", "a metre", "how much per metre", "per m", "a m", "by the metre", "in metres", "the metre", "metre")),
         Step("per_yard", "By the yard", kind=PRICE, rounding=PENNY_A_YARD, label="price a yard",
-             says=("per yard", "a yard", "per yd", "by the yard", "in yards", "the yard", "yard")),
+             says=("per yard", "a yard", "how much per yard", "per yd", "by the yard", "in yards", "the yard", "yard")),
     ),
     answers=("per_metre", "per_yard"),
     headline=("That is {per_metre}.", "That is {per_yard}."),
