@@ -24,7 +24,7 @@ _SIGNS = {"+": "+", "-": "-", "plus": "+", "minus": "-"}
 _ABOUT = frozenset({"about", "around", "roughly", "approx", "approx.", "approximately", "circa", "nearly", "~"})
 # After "5 ft 3", these may follow without the 3 being a count of them.
 _NOT_COUNTED = re.compile(
-    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with)(?![a-z]))"
+    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with|a|an|each|per|the|is|at)(?![a-z]))"
 )
 
 
@@ -154,8 +154,8 @@ def _together(line: Line, large: Measure, small: Measure) -> Measure | None:
 def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
     """Whether a bare number is the inches of 5 ft 3 or the centimetres of 1 m 20, and not a count of things."""
     value = small.parts[0].value
-    if line.vocabulary.tails[large.parts[-1].unit] == "cm" and not (small.text.isdigit() and len(small.text) == 2):
-        return False
+    if line.vocabulary.tails[large.parts[-1].unit] != "in" and not (value >= 10 and (small.spelled or len(small.text) == 2)):
+        return False  # 1 m 20, one metre twenty; "1 m 5" is no 1.05 m
     follows = line.typed.text[small.end : small.end + 20].lower()
     return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows))
 

@@ -23,7 +23,7 @@ _HERE = Path(__file__).parent
 _FILES = ("numbers", "measures", "question", "sums", "formula")
 
 # Names that keep their own spelling when imported; any other would be given its file's name in front.
-_NUMBERS = "ORDINAL MIXED FRACTION RATIO COMMA_DECIMAL GROUPED DECIMAL INTEGER MONEY_DECIMAL SPELLED PORTION_OF AN"
+_NUMBERS = "ORDINAL MIXED FRACTION RATIO COMMA_DECIMAL GROUPED DECIMAL INTEGER MONEY_DECIMAL SPELLED DICTATED PORTION_OF AN"
 _MEASURES = f"quantity digits UNIT CURRENCY {_NUMBERS}"
 _KEPT_NAMES = {
     "question": f"line run rate more loose TEXT RATE JOINT BEFORE AND_PART {_MEASURES}",
@@ -103,7 +103,7 @@ def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     """The terminals that come from the vocabulary, as grammar text."""
     signs = "|".join(re.escape(sign) for sign in sorted(vocabulary.prefix_currencies, key=len, reverse=True))
     # "8 in every row", "12 in total", "111 in the round" and "US 14 in metric" are no inches.
-    of_it = "every|total|the round|(?:one|a|a single) (?:row|round)|rows|rounds"
+    of_it = "every|total|(?:front|back)(?= *(?:[^a-z ]|$|and ))|all|pairs|the round|(?:one|a|a single) (?:row|round)|rows|rounds"
     into = "tex|denier|metric|cm|mm|inches|metres|yards|us|uk"
     no_inch = f"(?!in (?:{of_it}|{into})(?![a-z]))"
     unit = f"{no_inch}(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"

@@ -18,6 +18,9 @@ _TIMES = {"hundred": 100, "thousand": 1000, "dozen": 12}
 _PARTS = {"half": 2, "halves": 2, "third": 3, "quarter": 4, "fifth": 5, "sixth": 6, "eighth": 8, "tenth": 10}
 _PARTS |= {"sixteenth": 16}
 _THS = "thrds \t"  # what may follow the figures of 5/8ths
+_DIGITS = {"zero": 0, "oh": 0}
+# "One fifty" is dictated for 150, "one hundred and fifty" is not.
+_OF_A_HUNDRED = re.compile(r"\s*one ((?:ten|twelve|fifteen|thirty|forty|fifty|sixty)(?: five| seven)?)\s*$")
 _PIECE = re.compile(r"[a-z]+|[0-9]+")
 
 
@@ -26,7 +29,7 @@ def number(kind: str, text: str) -> Fraction | None:
     """The value of a number token of a kind, or None for what is no number after all (2nd, 4,001 digits in a row)."""
     if kind == "ORDINAL" or len(text) > LONGEST_NUMBER:
         return None
-    if kind in ("SPELLED", "PORTION_OF", "AN"):
+    if kind in ("SPELLED", "DICTATED", "PORTION_OF", "AN"):
         return spelled(text)
     if kind in ("COMMA_DECIMAL", "MONEY_DECIMAL"):
         return Fraction(text.strip().replace(",", "."))
@@ -38,6 +41,11 @@ def number(kind: str, text: str) -> Fraction | None:
 
 def spelled(text: str) -> Fraction:
     """The value of a number in words, such as "two and a half", "a hundred and twenty", "three quarters of a"."""
+    whole, pointed, digits = text.partition(" point ")
+    if pointed:
+        return Fraction(f"{spelled(whole)}.{''.join(str(_DIGITS.get(digit, _WORDS.get(digit, 0))) for digit in digits.split())}")
+    if rest := _OF_A_HUNDRED.match(text):
+        return 100 + spelled(rest[1])
     total = Fraction(0)
     count = 0  # the number gathered so far that a hundred, a dozen or a part may still multiply
     for piece in _PIECE.findall(text):

@@ -14,6 +14,7 @@ MONEY = frozenset(("GBP", "USD", "EUR", "pound", "pence", "cent"))
 # "4 a skirt" is "for a skirt"; "4 a side" is a number of each side.
 FOR = "4"
 ARTICLES = frozenset(("a", "an", "the", "my", "me"))
+ONE_OF = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"}
 EACH_OF = frozenset(("side", "piece", "end", "time", "row", "round", "head", "go", "metre", "meter", "yard", "pack", "set", "day", "week"))
 MARKS = {
     **dict.fromkeys(("half", "1/2"), 2), **dict.fromkeys(("quarter", "4th"), 4), **dict.fromkeys(("eighth", "8th"), 8),
@@ -73,6 +74,9 @@ def _add_word(made: list[Chunk], word: Word) -> None:
         made[-2:] = [number]
         if word.lower == "of":
             return
+    if word.lower in ("half", "quarter") and (length := _and_a_part(made, word)) is not None:
+        made[-3:] = [length]
+        return
     if isinstance(before, Measure) and before.text == FOR and word.lower in ARTICLES and isinstance(link, Word):
         made[-1] = Word(before.text, "for", before.start, before.end)
     elif word.lower in EACH_OF and isinstance(before, Word) and before.lower in ("a", "an") and _is_for(link):
@@ -88,6 +92,17 @@ def _in_words(before: Word, word: Word) -> Measure | None:
     if before.lower == "score" and word.lower == "of":
         return Measure((Part(Fraction(20), ""),), "a score", before.start - 2, before.end, spelled=False)
     return None
+
+
+def _and_a_part(made: list[Chunk], word: Word) -> Measure | None:
+    """ "inch and a half" with no number before it: one and a half of them."""
+    if len(made) < 3 or not all(isinstance(chunk, Word) for chunk in made[-3:]):
+        return None
+    unit, link, article = (chunk.lower for chunk in made[-3:] if isinstance(chunk, Word))
+    if unit not in ONE_OF or link != "and" or article not in ("a", "one"):
+        return None
+    start, text = made[-3].start, f"{unit} and {article} {word.lower}"
+    return Measure((Part(1 + Fraction(1, 2 if word.lower == "half" else 4), ONE_OF[unit]),), text, start, word.end)
 
 
 def _is_for(chunk: Chunk | None) -> bool:
