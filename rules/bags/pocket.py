@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
 from ..engine.drawing import LineDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -21,7 +21,8 @@ POCKET = Rule(
     inputs=(
         Input("width", "finished pocket width", LENGTH,
             says=("finished width", "finished size", "does it finish", "will it finish", "wide", "pocket", "width",
-                "across", "wide pocket", "pocket width", "finish"), axis="width", ask="How wide is the pocket?",
+                "across", "wide pocket", "pocket width", "finish", "pockets", "pockets of", "in pocket",
+                "cm pocket"), axis="width", ask="How wide is the pocket?",
             example="6 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
         Input("height", "finished pocket height", LENGTH,
             says=("tall", "high", "deep", "long", "height", "pocket height"), axis="height",
@@ -63,8 +64,11 @@ POCKET = Rule(
     sizes=(("width", "height"), ("panel_width", "panel_height")),
     source=ARITHMETIC,
     no_unknown=("seam", "hem"),
+    refusals=(
+        Refusal("width > panel_width", "the pocket is wider than the panel. Type a wider panel or a narrower pocket."),
+        Refusal("height > panel_height", "the pocket is higher than the panel. Type a higher panel or a lower pocket."),
+    ),
     cautions=(
-        Caution("The pocket is wider than the panel", ARITHMETIC, when="panel_width < width"),
         Caution("On a print, cut the pocket over the same place of the repeat as the panel beneath it",
             COMMON_PRACTICE, mentions=("print", "pattern", "stripe", "check", "repeat", "motif")),
     ),
@@ -99,33 +103,36 @@ def _divide(run: Run) -> Outcome:
 DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
-    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pocket dividers", "divide a pocket",
+    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
+        "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
         "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew",
         "pockets in a row", "split a pocket", "tool roll",
         "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
         Input("width", "pocket width", LENGTH,
-            says=("wide", "pocket", "width", "across", "long", "wide pocket", "roll", "panel"), axis="width",
-            ask="How wide is the whole pocket?", example="30 cm", sane="2 cm..5 m", practice="20 cm..60 cm by 2 cm"),
+            says=("wide", "pocket", "width", "across", "long", "wide pocket", "panel"), axis="width",
+            ask="How wide is the whole pocket?", example="30 cm", sane="2 cm..5 m", practice="20 cm..80 cm by 2 cm"),
         Input("number", "number of pockets", COUNT,
             says=("pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets",
-                "into", "ways"), noun="pocket", ask="How many pockets is it divided into?", example="4 pockets",
-            sane="2..100", practice="3..8 by 1"),
+                "into", "ways", "divided in", "in"), noun="pocket", ask="How many pockets is it divided into?", example="4 pockets",
+            sane="2..100", usual="2..40", practice="3..8 by 1"),
     ),
     steps=(
         Step("each", "Share the width among the pockets", "width / number", rounding=SPACING, label="width of each",
             says=("each", "how wide", "width of each", "how wide is each", "slot width"), axis="width",
-            stated=("each", "wide each")),
+            stated=("each", "wide each", "each one", "each slot", "each pocket", "each compartment", "each section", "slots",
+                "slots of", "slot", "must be", "slot of", "wide slots")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
-            says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch", "stitching lines", "marks")),
+            says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
+                "stitching lines", "marks", "where the lines go", "where do the lines go")),
     ),
     answers=("each", "lines"),
     headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
     source=ARITHMETIC,
     algorithm=_divide,
-    no_unknown=("number",),
+    backwards={"number": "width / each"},
     notes=("What goes in is round: a pocket for something thick needs a pleat or more width than the thing is wide.",),
     examples=(
         "pocket 30 cm wide divided into 4 pockets, where are the division lines -> 7.5 cm, 15 cm, 22.5 cm; 7.5 cm",

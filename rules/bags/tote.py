@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.drawing import Drawing, Drawings, LayDrawing, PanelDrawing
-from ..engine.kinds import COUNT, LENGTH
+from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
@@ -191,7 +191,7 @@ TOTE = Rule(
             says=("straps", "strap", "handles", "handle", "strap length", "straps of", "handles of", "long straps",
                 "long handles", ), extra=True, sane="5 cm..3 m", practice="20 in..30 in by 1 in", ),
         Input("strap_width", "finished strap width", LENGTH,
-            says=("wide straps", "strap width", "wide handles", "straps wide"),
+            says=("wide straps", "strap width", "wide handles", "straps wide"), spoken=True,
             default="1 in | 2.5 cm", because="the usual strap, folded in four", sane="5 mm..15 cm",
             practice="1 in..2 in by 1/4 in", ),
         Input("straps", "number of straps", COUNT,
@@ -204,13 +204,13 @@ TOTE = Rule(
             says=("pocket", "pocket height", "high pocket", "deep pocket"), extra=True, sane="2 cm..1 m",
             practice="6 in..10 in by 1 in", ),
         Input("pocket_hem", "hem of the pocket", LENGTH,
-            says=("pocket hem", ),
+            says=("pocket hem", "hem of the pocket", "hem on the pocket"), spoken=True,
             default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..10 cm", ),
         Input("interfacing_width", "interfacing width", LENGTH,
             says=("interfacing", "wide interfacing", "fusible", "wide fusible", "interfacing width"), spoken=True,
             default="36 in | 90 cm", because="the usual wide interfacing", sane="10 cm..4 m"),
         Input("deeper", "lining narrower by", LENGTH,
-            says=("lining narrower", "narrower"),
+            says=("lining narrower", "narrower"), spoken=True,
             default=Default(LINING_TAKEN,
                 "each side seam of the lining is taken 1/8 in (3 mm) deeper, so that it lies smooth"),
             sane="0 mm..5 cm", ),
@@ -219,8 +219,10 @@ TOTE = Rule(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
             says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size",
-                "size to cut", "what size", "pieces", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
-            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have", "pieces are"), ),
+                "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
+                "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
+            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
+                "pieces are", "two panels", "panels of", "panels that are", "pieces cut"), ),
         Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem",
             "height + depth / 2 + seam + top", rounding=CUT, label="panel height",
             says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall"), axis="height",
@@ -246,6 +248,10 @@ TOTE = Rule(
             "if(panels > 1, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
             label="lining height",
             says=("lining height", "lining length"), when={"lined": "yes"}, ),
+        Step("fits", "A panel lies upright on the cloth where the cloth is at least as wide", "cloth_width >= panel_width",
+            kind=TEXT, label="panel on the cloth", words=("wide enough", "too narrow"),
+            says=("fit", "panels fit", "will it fit", "do the panels fit", "will the panels fit", "fit on", "wide enough",
+                "too narrow", "fit across"), ),
         Step("cloth", "The cloth the pieces take", kind=LENGTH, rounding=BUY_CLOTH, label="cloth to buy",
             says=("metres of", "yards of", "fabric", "cloth", "how much fabric", "how much cloth", "how much canvas",
                 "yardage", "how many yards", "how many metres", "how much", "fabric needed", "material", "canvas",
@@ -265,6 +271,8 @@ TOTE = Rule(
         "cloth",
     ),
     headline=(
+        "The cloth is {fits}: a panel is cut {panel_width} wide.",
+        "The cloth is {fits}.",
         "Cut {panels}, {panel_width} wide by {panel_height} high.",
         "Cut {panels}, {panel_width} wide by {panel_length} long.",
         "Buy {interfacing} of interfacing.",
