@@ -22,7 +22,8 @@ def _panel_piece(run: Run) -> Piece:
     """The outer panel as cut, as the lay plan takes it. A one-way print keeps it upright."""
     two = run.get("base") == "seamed"
     length = run.get("panel_height") if two else run.get("panel_length")
-    return Piece("panel", 2 if two else 1, run.get("panel_width"), length, may_turn=_may_turn(run))
+    count = (2 if two else 1) * int(run.get("many"))
+    return Piece("panel", count, run.get("panel_width"), length, may_turn=_may_turn(run))
 
 
 def _may_turn(run: Run) -> bool:
@@ -34,11 +35,11 @@ def _pieces(run: Run) -> list[Piece]:
     pieces = [_panel_piece(run)]
     strap = run.maybe("strap_length")
     if strap is not None:
-        pieces.append(Piece("strap", int(run.get("straps")), 4 * run.get("strap_width"), strap, may_turn=True))
+        pieces.append(Piece("strap", int(run.get("straps") * run.get("many")), 4 * run.get("strap_width"), strap, may_turn=True))
     wide, high = run.maybe("pocket_width"), run.maybe("pocket_height")
     if wide is not None and high is not None:
         seam, hem = run.get("seam"), run.get("pocket_hem")
-        pieces.append(Piece("pocket", 1, wide + 2 * seam, high + seam + hem, may_turn=_may_turn(run)))
+        pieces.append(Piece("pocket", int(run.get("many")), wide + 2 * seam, high + seam + hem, may_turn=_may_turn(run)))
     return pieces
 
 
@@ -131,7 +132,7 @@ def _tote(run: Run) -> Outcome:
     panel = _panel_drawing(run)
     drawing: Drawing = panel
     interfacing = _interfacing(run)
-    values = {"panels": Fraction(2 if run.get("base") == "seamed" else 1), **_corners(run)}
+    values = {"panels": Fraction(_panel_piece(run).count), **_corners(run)}
     if interfacing is not None:
         values["interfacing"] = interfacing
     try:
@@ -161,7 +162,8 @@ TOTE = Rule(
         Input("top", "top hem or facing", LENGTH,
             says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge",
                 "top edge", "hem allowance", "top allowance", "turned down at the top", "hems", "top turning",
-                "hem at top", "top turn", "of hem", "casing at the top", ),
+                "hem at top", "top turn", "of hem", "casing at the top", "a top hem", "a hem", "a hem at the top",
+                "top turned down", ),
             default=(Default("=seam", "A lined tote needs only a seam at the top", when={"lined": "yes"},
                     derived=True), Default("1 in | 2.5 cm", "the usual hem or facing at the top"), ),
             sane="0 mm..30 cm", practice="1 in..2 in by 1/4 in", ),
@@ -195,8 +197,11 @@ TOTE = Rule(
             default="1 in | 2.5 cm", because="the usual strap, folded in four", sane="5 mm..15 cm",
             practice="1 in..2 in by 1/4 in", ),
         Input("straps", "number of straps", COUNT,
-            says=("straps", "handles"), noun="strap",
+            says=("straps", "handles"), noun="strap", spoken=True,
             default=Default("2", "a pair"), sane="1..8", ),
+        Input("many", "how many are made", COUNT,
+            says=("of them", "of these", "of the same", "the same"), noun="tote",
+            default=Default("1", derived=True), sane="1..50", practice="1..4 by 1", ),
         Input("pocket_width", "finished pocket width", LENGTH,
             says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
             practice="6 in..10 in by 1 in", ),
@@ -245,7 +250,7 @@ TOTE = Rule(
             says=("lining width", "lining size", "lining panels", "lining", "cut the lining"), when={"lined": "yes"},
             ),
         Step("lining_height", "The lining is as high as the outer panel",
-            "if(panels > 1, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
+            "if(panels > many, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
             label="lining height",
             says=("lining height", "lining length"), when={"lined": "yes"}, ),
         Step("fits", "A panel lies upright on the cloth where the cloth is at least as wide", "cloth_width >= panel_width",
@@ -284,7 +289,7 @@ TOTE = Rule(
     source=GEOMETRY,
     algorithm=_tote,
     defers=("box corner",),
-    no_unknown=("cloth_width", "seam", "top", "straps"),
+    no_unknown=("cloth_width", "seam", "top", "straps", "many"),
     cautions=(
         Caution(
             "Heavy loads: reinforce each end of a strap with a boxed cross of stitching",
