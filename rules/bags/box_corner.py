@@ -45,6 +45,11 @@ BOX_CORNER = Rule(
         "sewn across",
         "squares cut out",
         "boxed out",
+        "box a corner",
+        "box the corner",
+        "box out the bottom",
+        "box out",
+        "box the bottom",
         "cut from the bottom corners",
     ),
     about="The square to cut out of each bottom corner for a depth, and where to sew across.",
@@ -245,6 +250,7 @@ BOX_CORNER = Rule(
         "Sew across where the line is {across} long.",
     ),
     sizes=(("panel_width", "panel_height"),),
+    defers=("drawstring bag",),
     refusals=(
         Refusal("from_fold <= 0", "with half the depth no more than the seam, nothing would be left to cut at the fold. "
                 "Type a deeper base or a narrower seam.", {"base": "folded"}),

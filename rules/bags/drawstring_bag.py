@@ -51,6 +51,7 @@ DRAWSTRING_BAG = Rule(
         Step("one_cord", "Each cord goes right round: twice the width, and its tails", "2 * width + tail",
             rounding=CUT_TAPE, label="each cord",
             says=("each cord", "each", "cord length", "length of cord", "how long is each cord", "cut each cord",
+                "each ribbon", "how long is each ribbon", "each string", "each drawstring", "each lace",
                 "how long", "drawstring", "how long a cord", "how long should the cords be", "how long are the cords",
                 "how long are the drawstrings", "how long is the cord", "length of the cords", "how long a drawstring",
                 "how long is the drawstring", "how long do i cut the cords", "how long must the cords be"), axis="length",

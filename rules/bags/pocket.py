@@ -15,8 +15,8 @@ from .words import SEAM_OF_BAG
 POCKET = Rule(
     topic="pocket, centred",
     family="bags",
-    says=("pocket", "patch pocket", "pockets", "slip pocket", "pocket size", "centre a pocket", "centred pocket",
-        "pocket cut size", "inside pocket", "pocket placement", "pocket on a panel", "centre the pocket"),
+    says=("pocket", "patch pocket", "pockets", "slip pocket", "pocket size", "centred pocket",
+        "pocket cut size", "inside pocket", "pocket placement", "pocket on a panel"),
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
@@ -51,7 +51,8 @@ POCKET = Rule(
             label="margin at each side",
             says=("margin", "margins", "each side", "from the side", "how far from the side", "how far in",
                 "side margin", "from each side", "from the edge", "where", "place", "side", "in from the side",
-                "centred", "centre", "gap", "gap at each side", "gap at either side", "gap each side", "either side",
+                "centred", "centre", "centre a pocket", "centre the pocket", "pocket margins", "margins for",
+                "gap", "gap at each side", "gap at either side", "gap each side", "either side",
                 "space", "space at each side", "space left", "left and right", "each edge", "from each edge",
                 "how far from each edge", "how far from the edge", "space each side")),
         Step("below", "Half of what is left of the height", "(panel_height - height) / 2", rounding=SPACING,
@@ -109,17 +110,21 @@ DIVIDED_POCKET = Rule(
     family="bags",
     says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
         "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
+        "divide pocket", "split pocket", "split the pocket",
         "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew",
         "pockets in a row", "split a pocket", "tool roll",
         "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
         Input("width", "pocket width", LENGTH,
-            says=("wide", "pocket", "width", "across", "long", "wide pocket", "panel"), axis="width",
+            says=("wide", "pocket", "width", "across", "long", "wide pocket", "panel", "total pocket width",
+                "whole pocket", "total width"), axis="width",
             ask="How wide is the whole pocket?", example="30 cm", sane="2 cm..5 m", practice="20 cm..80 cm by 2 cm"),
+        Input("height", "pocket height", LENGTH, says=("high", "tall", "deep", "height"), axis="height", extra=True,
+            spoken=True, sane="1 cm..1 m"),  # told with the width as a size; it changes no line
         Input("number", "number of pockets", COUNT,
             says=("pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets",
-                "into", "ways", "divided in", "in"), noun="pocket", ask="How many pockets is it divided into?", example="4 pockets",
+                "into", "ways", "divided in", "in", "by"), noun="pocket", ask="How many pockets is it divided into?", example="4 pockets",
             sane="2..100", usual="2..40", practice="3..8 by 1"),
     ),
     steps=(
@@ -134,6 +139,7 @@ DIVIDED_POCKET = Rule(
     answers=("each", "lines"),
     headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
+    sizes=(("width", "number"), ("width", "height")),  # "divide a pocket 42 cm by 6"
     source=ARITHMETIC,
     algorithm=_divide,
     backwards={"number": "width / each"},

@@ -35,7 +35,8 @@ ROUND_BASE = Rule(
     steps=(
         Step("radius", "Half the diameter and a seam", "girth / (2 * pi) + seam", rounding=RADIUS,
             label="radius to cut",
-            says=("radius", "base circle", "base", "how big is the base", "how big a circle", "what size circle", "radius of the ends",
+            says=("radius", "base circle", "base", "how big is the base", "how big a circle", "what size circle",
+                "base radius", "radius of the ends",
                 "radius of the base", "radius of the circle", "ends",
                 "cut the circle", "radius to cut", "compass")),
         Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across",
