@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
@@ -40,6 +40,17 @@ BOX_CORNER = Rule(
         "box out the corners",
         "notch the corners",
         "squared corners",
+        "across the corner",
+        "across each corner",
+        "sewn across",
+        "squares cut out",
+        "boxed out",
+        "box a corner",
+        "box the corner",
+        "box out the bottom",
+        "box out",
+        "box the bottom",
+        "cut from the bottom corners",
     ),
     about="The square to cut out of each bottom corner for a depth, and where to sew across.",
     inputs=(
@@ -61,6 +72,7 @@ BOX_CORNER = Rule(
                 "bag",
             ),
             axis="depth",
+            default=Default("=2 * square", "two sides of the square cut out make the depth", derived=True),
             ask="How deep is the base?",
             example="4 in",
             sane="5 mm..2 m",
@@ -98,6 +110,16 @@ BOX_CORNER = Rule(
         ),
         SEAM_OF_BAG,
         Input(
+            "square",
+            "square that was cut out",
+            LENGTH,
+            says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
+                "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "cutouts", "corner cutouts"),
+            extra=True,
+            spoken=True,
+            sane="2 mm..1 m",
+        ),
+        Input(
             "panel_width",
             "panel width as cut",
             LENGTH,
@@ -119,9 +141,10 @@ BOX_CORNER = Rule(
             "top",
             "top hem",
             LENGTH,
-            says=("top hem", "hem", "top", "facing"),
+            says=("top hem", "hem", "top", "facing", "a top hem", "a hem"),
             default="1 in | 2.5 cm",
             because="the usual hem at the top",
+            spoken=True,
             sane="0 mm..30 cm",
         ),
     ),
@@ -185,7 +208,9 @@ BOX_CORNER = Rule(
             "depth",
             rounding=CUT,
             label="line to sew across the corner",
-            says=("sew across", "line", "across the corner", "stitch across", "line to sew", "sewn across"),
+            says=("sew across", "line", "across the corner", "stitch across", "line to sew", "sewn across", "sewing line", "seam across",
+                "how long is the line", "how long is the seam",                 "stitching line", "stitched across"),
+            stated=("across the corner", "stitched across", "sewn across", "across each corner", "line"),
         ),
         Step(
             "point",
@@ -225,7 +250,17 @@ BOX_CORNER = Rule(
         "Sew across where the line is {across} long.",
     ),
     sizes=(("panel_width", "panel_height"),),
+    defers=("drawstring bag",),
+    refusals=(
+        Refusal("from_fold <= 0", "with half the depth no more than the seam, nothing would be left to cut at the fold. "
+                "Type a deeper base or a narrower seam.", {"base": "folded"}),
+        Refusal("width <= 0", "nothing would be left of the width: the depth and both seams take all of the panel. "
+                "Type a wider panel or a base less deep."),
+        Refusal("height <= 0", "nothing would be left of the height: half the depth, the seam and the top take all of "
+                "the panel. Type a higher panel or a base less deep.", {"base": "seamed"}),
+    ),
     source=GEOMETRY,
+    backwards={"depth": "2 * square"},
     no_unknown=("seam", "top", "panel_width", "panel_height"),
     notes=(
         "With one seam allowance on all three seams the square between the stitching lines is as large as the one "

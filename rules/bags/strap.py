@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import BUY_TAPE, CUT, CUT_TAPE
+from ..engine.rounding import BUY_TAPE, COUNT_DOWN, CUT, CUT_TAPE
 
 STRAP = Rule(
     topic="strap",
@@ -14,7 +14,8 @@ STRAP = Rule(
     about="How long a strap is for its drop, how wide to cut it, and the webbing for several.",
     inputs=(
         Input("drop", "drop", LENGTH,
-            says=("drop", "hang", "drop of", "strap drop", "hangs", "handle drop"), axis="height",
+            says=("drop", "hang", "drop of", "strap drop", "hangs", "handle drop", "hang down",
+                "far does it hang", "far do they hang"), axis="height",
             ask="How far does the strap drop, or how long is it?", example="10 in drop", sane="0 mm..2 m",
             practice="5 in..14 in by 1 in"),
         Input("apart", "distance between its ends", LENGTH,
@@ -28,7 +29,7 @@ STRAP = Rule(
             default="1 in | 2.5 cm", because="enough to sew a boxed cross", sane="0 mm..30 cm",
             practice="1 in..2 in by 1/4 in"),
         Input("length", "strap length", LENGTH,
-            says=("straps", "long", "strap", "each", "length", "of", "webbing", "handles", "long straps", "a strap",
+            says=("straps", "long", "strap", "each", "length", "of", "webbing", "handles", "long straps",
                 "straps of", "in length"), axis="length",
             default=Default("=2 * drop + apart + 2 * inset",
                 "Down and up again, across between the ends, and what is sewn in", derived=True), sane="2 cm..5 m",
@@ -41,14 +42,18 @@ STRAP = Rule(
             default="folded in four", because="the usual cloth strap"),
         Input("finished", "finished width", LENGTH,
             says=("strap", "finished", "wide", "finished width", "finish", "finishes", "wide strap",
-                "wide when finished", "to finish"), axis="width", ask="How wide is the finished strap?",
+                "wide when finished", "to finish", "when done", "when it's done", "wide when done", "finished strap",
+                "finished strap width", "do they finish", "do they come out", "does it come out", "come out", "will they be",
+                "will it be", "does it finish", "end up", "finishes at", "finish at", "will the strap be",
+                "will the handle be", "does the strap finish", "does the strap come out",
+                "will the straps be"), axis="width", ask="How wide is the finished strap?",
             example="1 in", sane="3 mm..30 cm", practice="1 in..2 in by 1/4 in"),
         Input("seam", "seam allowance", LENGTH,
             says=("seam allowance", "seam", "seams", "sa", "allowance", "seam allowances"),
             default="1/2 in | 1.2 cm", because="the usual for bags (common practice)", sane="0 mm..5 cm",
             usual="3 mm..3 cm", practice="1/4 in..5/8 in by 1/8 in"),
         Input("number", "number of straps", COUNT,
-            says=("straps", "strap", "handles", "of them", "bags", "pieces", "lengths"), noun="strap",
+            says=("straps", "strap", "handles", "of them", "pieces", "lengths"), noun="strap",
             default=Default("1", derived=True), sane="1..10000", practice="2..6 by 1"),
     ),
     steps=(
@@ -59,13 +64,13 @@ STRAP = Rule(
         Step("four", "Folded in four: four times the finished width", "4 * finished", rounding=CUT,
             label="cut width, folded in four", axis="width",
             says=("how wide", "cut width", "strip", "width", "strip how wide", "wide", "width to cut", "strip width",
-                "how wide a strip"), when={"kind": "folded in four"}, stated=("cut", "strip", "cut width", "strip of",
-                "cut strip", "wide strip", "strips")),
+                "how wide a strip", "wide is the strip"), when={"kind": "folded in four"}, stated=("cut", "strip", "cut width",
+                "strip of", "cut strip", "wide strip", "strips", "cut strips", "strips are", "strip is", "wide strips")),
         Step("tube", "As a tube: twice the finished width and two seams", "2 * finished + 2 * seam", rounding=CUT,
             label="cut width, as a tube", axis="width",
             says=("how wide", "cut width", "strip", "width", "strip how wide", "wide", "width to cut", "strip width",
-                "how wide a strip"), when={"kind": "tube"}, stated=("cut", "strip", "cut width", "strip of",
-                "cut strip", "wide strip")),
+                "how wide a strip", "wide is the strip"), when={"kind": "tube"}, stated=("cut", "strip", "cut width",
+                "strip of", "cut strip", "wide strip", "strips", "cut strips", "strips are", "strip is", "wide strips")),
         Step("webbing", "All the straps together", "number * rounded(strap)", rounding=BUY_TAPE, label="in all",
             says=("webbing", "total", "in all", "altogether", "total length", "how much webbing", "how much",
                 "total webbing", "how many metres", "how many yards", "buy")),
@@ -103,7 +108,8 @@ WEBBING = Rule(
                 "straps each"), noun="strap",
             default=Default("1", derived=True), sane="1..10000", practice="2..6 by 1"),
         Input("length", "length of each", LENGTH,
-            says=("each", "of", "long", "straps", "strap", "handles", "in each", "apiece", "length"), axis="length",
+            says=("each", "of", "long", "straps", "strap", "handles", "in each", "apiece", "length", "webbing each",
+                "of webbing each", "each strap", "each handle"), axis="length",
             ask="How long is each strap?", example="26 in", sane="1 cm..50 m", practice="20 in..40 in by 1 in"),
         Input("wide", "width of the webbing", LENGTH,
             says=("wide", "wide webbing", "webbing"), axis="width", extra=True, spoken=True, sane="5 mm..20 cm",
@@ -123,6 +129,7 @@ WEBBING = Rule(
     answers=("total", "cut"),
     headline=("Buy {total} of webbing: each strap is cut {cut} long.", "Cut each strap {cut} long."),
     source=COMMON_PRACTICE,
+    defers=("straps from a length",),  # how many come out of a length is more than whether it is enough
     no_unknown=("ends",),
     cautions=(Caution("Heavy loads: reinforce each end of a strap with a boxed cross of stitching", unless=("skirt", "waistband")),),
     examples=(
@@ -131,4 +138,44 @@ WEBBING = Rule(
         "webbing for a 1.2 m strap with 2 cm turned under at each end -> 1.3 m; 124 cm",
     ),
     related=("strap",),
+)
+
+STRAPS_FROM = Rule(
+    topic="straps from a length",
+    family="bags",
+    says=("how many straps", "how many handles", "straps from", "handles from", "straps out of", "handles out of",
+        "of webbing", "webbing in hand", "webbing left", "straps can i get", "handles can i get", "straps can i cut", "handles can i cut"),
+    about="How many straps of a length can be cut from the webbing or strip in hand.",
+    inputs=(
+        Input("whole", "length in hand", LENGTH,
+            says=("have", "have got", "got", "i've", "i've got", "we've", "there's", "only have", "left", "of webbing",
+                "webbing", "roll", "roll of", "out of", "from", "reel of", "on the roll", "in hand"),
+            ask="How long is the webbing in hand?", example="5 m", sane="5 cm..1 km", practice="2 m..10 m by 50 cm"),
+        Input("length", "length of each strap", LENGTH,
+            says=("each", "straps", "strap", "handles", "handle", "long", "apiece", "in each", "straps of", "handles of",
+                "belts", "of"), axis="length", ask="How long is each strap?", example="65 cm", sane="1 cm..50 m",
+            practice="40 cm..120 cm by 5 cm"),
+        Input("ends", "turned under at each end", LENGTH,
+            says=("at each end", "turned under", "each end", "for each end", "to turn under"),
+            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..30 cm"),
+    ),
+    steps=(
+        Step("cut", "Each with its ends", "length + 2 * ends", rounding=CUT_TAPE, label="each, as cut"),
+        Step("straps", "Whole straps only", "whole / cut", COUNT, rounding=COUNT_DOWN, noun="strap",
+            says=("how many straps", "how many handles", "how many belts", "straps", "handles", "how many",
+                "how many can i get", "how many can i cut", "how many lengths", "belts")),
+        Step("spare", "Take the straps from the whole", "whole - rounded(straps) * cut", rounding=CUT_TAPE,
+            label="left over", says=("left over", "leftover", "spare", "waste")),
+    ),
+    answers=("straps", "spare"),
+    headline=("It gives {straps}, with {spare} left over.", "It gives {straps}."),
+    source=ARITHMETIC,
+    no_unknown=("ends", "whole"),
+    refusals=(Refusal("whole < cut", "not one strap comes out of it. Type a longer piece or a shorter strap."),),
+    examples=(
+        "how many 65 cm handles can I get out of 5 m of webbing -> 7 straps; 45 cm",
+        "I have 3 yd of webbing, how many straps of 25 in -> 4 straps; 8 in",
+        "4 m of webbing, straps 60 cm long with 2 cm turned under at each end, how many -> 6 straps; 16 cm",
+    ),
+    related=("webbing", "strap"),
 )

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.drawing import Drawing, Drawings, LayDrawing, PanelDrawing
-from ..engine.kinds import COUNT, LENGTH
+from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
@@ -22,7 +22,8 @@ def _panel_piece(run: Run) -> Piece:
     """The outer panel as cut, as the lay plan takes it. A one-way print keeps it upright."""
     two = run.get("base") == "seamed"
     length = run.get("panel_height") if two else run.get("panel_length")
-    return Piece("panel", 2 if two else 1, run.get("panel_width"), length, may_turn=_may_turn(run))
+    count = (2 if two else 1) * int(run.get("many"))
+    return Piece("panel", count, run.get("panel_width"), length, may_turn=_may_turn(run))
 
 
 def _may_turn(run: Run) -> bool:
@@ -34,11 +35,11 @@ def _pieces(run: Run) -> list[Piece]:
     pieces = [_panel_piece(run)]
     strap = run.maybe("strap_length")
     if strap is not None:
-        pieces.append(Piece("strap", int(run.get("straps")), 4 * run.get("strap_width"), strap, may_turn=True))
+        pieces.append(Piece("strap", int(run.get("straps") * run.get("many")), 4 * run.get("strap_width"), strap, may_turn=True))
     wide, high = run.maybe("pocket_width"), run.maybe("pocket_height")
     if wide is not None and high is not None:
         seam, hem = run.get("seam"), run.get("pocket_hem")
-        pieces.append(Piece("pocket", 1, wide + 2 * seam, high + seam + hem, may_turn=_may_turn(run)))
+        pieces.append(Piece("pocket", int(run.get("many")), wide + 2 * seam, high + seam + hem, may_turn=_may_turn(run)))
     return pieces
 
 
@@ -131,7 +132,7 @@ def _tote(run: Run) -> Outcome:
     panel = _panel_drawing(run)
     drawing: Drawing = panel
     interfacing = _interfacing(run)
-    values = {"panels": Fraction(2 if run.get("base") == "seamed" else 1), **_corners(run)}
+    values = {"panels": Fraction(_panel_piece(run).count), **_corners(run)}
     if interfacing is not None:
         values["interfacing"] = interfacing
     try:
@@ -161,7 +162,8 @@ TOTE = Rule(
         Input("top", "top hem or facing", LENGTH,
             says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge",
                 "top edge", "hem allowance", "top allowance", "turned down at the top", "hems", "top turning",
-                "hem at top", "top turn", "of hem", "casing at the top", ),
+                "hem at top", "top turn", "of hem", "casing at the top", "a top hem", "a hem", "a hem at the top",
+                "top turned down", ),
             default=(Default("=seam", "A lined tote needs only a seam at the top", when={"lined": "yes"},
                     derived=True), Default("1 in | 2.5 cm", "the usual hem or facing at the top"), ),
             sane="0 mm..30 cm", practice="1 in..2 in by 1/4 in", ),
@@ -191,12 +193,15 @@ TOTE = Rule(
             says=("straps", "strap", "handles", "handle", "strap length", "straps of", "handles of", "long straps",
                 "long handles", ), extra=True, sane="5 cm..3 m", practice="20 in..30 in by 1 in", ),
         Input("strap_width", "finished strap width", LENGTH,
-            says=("wide straps", "strap width", "wide handles", "straps wide"),
+            says=("wide straps", "strap width", "wide handles", "straps wide"), spoken=True,
             default="1 in | 2.5 cm", because="the usual strap, folded in four", sane="5 mm..15 cm",
             practice="1 in..2 in by 1/4 in", ),
         Input("straps", "number of straps", COUNT,
-            says=("straps", "handles"), noun="strap",
+            says=("straps", "handles"), noun="strap", spoken=True,
             default=Default("2", "a pair"), sane="1..8", ),
+        Input("many", "how many are made", COUNT,
+            says=("of them", "of these", "of the same", "the same"), noun="tote",
+            default=Default("1", derived=True), sane="1..50", practice="1..4 by 1", ),
         Input("pocket_width", "finished pocket width", LENGTH,
             says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
             practice="6 in..10 in by 1 in", ),
@@ -204,13 +209,13 @@ TOTE = Rule(
             says=("pocket", "pocket height", "high pocket", "deep pocket"), extra=True, sane="2 cm..1 m",
             practice="6 in..10 in by 1 in", ),
         Input("pocket_hem", "hem of the pocket", LENGTH,
-            says=("pocket hem", ),
+            says=("pocket hem", "hem of the pocket", "hem on the pocket"), spoken=True,
             default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..10 cm", ),
         Input("interfacing_width", "interfacing width", LENGTH,
             says=("interfacing", "wide interfacing", "fusible", "wide fusible", "interfacing width"), spoken=True,
             default="36 in | 90 cm", because="the usual wide interfacing", sane="10 cm..4 m"),
         Input("deeper", "lining narrower by", LENGTH,
-            says=("lining narrower", "narrower"),
+            says=("lining narrower", "narrower"), spoken=True,
             default=Default(LINING_TAKEN,
                 "each side seam of the lining is taken 1/8 in (3 mm) deeper, so that it lies smooth"),
             sane="0 mm..5 cm", ),
@@ -219,11 +224,15 @@ TOTE = Rule(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
             says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size",
-                "size to cut", "what size", "pieces", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
-            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have", "pieces are"), ),
+                "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
+                "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
+            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
+                "pieces are", "two panels", "panels of", "panels that are", "pieces cut"), ),
         Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem",
             "height + depth / 2 + seam + top", rounding=CUT, label="panel height",
-            says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall"), axis="height",
+            says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall", "how tall do i cut the panels",
+                "how high do i cut the panels", "how tall are the panels", "how high are the panels",
+                "tall do i cut the panels"), axis="height",
             when={"base": "seamed"}, ),
         Step("panel_length", "The piece goes down one side, under the base and up the other, with a hem at each end",
             "2 * height + depth + 2 * top", rounding=CUT, label="length of the piece",
@@ -243,9 +252,13 @@ TOTE = Rule(
             says=("lining width", "lining size", "lining panels", "lining", "cut the lining"), when={"lined": "yes"},
             ),
         Step("lining_height", "The lining is as high as the outer panel",
-            "if(panels > 1, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
+            "if(panels > many, height + depth / 2 + seam + top, 2 * height + depth + 2 * top)", rounding=CUT,
             label="lining height",
             says=("lining height", "lining length"), when={"lined": "yes"}, ),
+        Step("fits", "A panel lies upright on the cloth where the cloth is at least as wide", "cloth_width >= panel_width",
+            kind=TEXT, label="panel on the cloth", words=("wide enough", "too narrow"),
+            says=("fit", "panels fit", "will it fit", "do the panels fit", "will the panels fit", "fit on", "wide enough",
+                "too narrow", "fit across"), ),
         Step("cloth", "The cloth the pieces take", kind=LENGTH, rounding=BUY_CLOTH, label="cloth to buy",
             says=("metres of", "yards of", "fabric", "cloth", "how much fabric", "how much cloth", "how much canvas",
                 "yardage", "how many yards", "how many metres", "how much", "fabric needed", "material", "canvas",
@@ -265,6 +278,8 @@ TOTE = Rule(
         "cloth",
     ),
     headline=(
+        "The cloth is {fits}: a panel is cut {panel_width} wide.",
+        "The cloth is {fits}.",
         "Cut {panels}, {panel_width} wide by {panel_height} high.",
         "Cut {panels}, {panel_width} wide by {panel_length} long.",
         "Buy {interfacing} of interfacing.",
@@ -273,10 +288,11 @@ TOTE = Rule(
         "Cut the lining {lining_width} wide by {lining_height} high.",
     ),
     sizes=(("width", "height", "depth"), ("width", "height"), ("pocket_width", "pocket_height")),
+    pairs=(("in_hand", "cloth_width"),),
     source=GEOMETRY,
     algorithm=_tote,
     defers=("box corner",),
-    no_unknown=("cloth_width", "seam", "top", "straps"),
+    no_unknown=("cloth_width", "seam", "top", "straps", "many"),
     cautions=(
         Caution(
             "Heavy loads: reinforce each end of a strap with a boxed cross of stitching",

@@ -7,7 +7,11 @@ from ..engine.kinds import LENGTH
 
 WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
     says=("wide", "width", "across", "w", "does it finish", "will it finish", "does that finish", "will it be",
-        "come out"), axis="width", ask="How wide is the finished bag?", example="14 in", sane="2 cm..3 m",
+        "come out", "will the bag be", "will the tote be", "does the bag finish", "will the bag finish", "tote finish",
+        "bag finish", "bag come out", "finished bag", "finished tote", "wide finished", "when finished",
+        "width when finished", "width finished", "wide a bag",
+        "wide a tote", "wide can the bag be", "does it end up",
+        "will it end up"), axis="width", ask="How wide is the finished bag?", example="14 in", sane="2 cm..3 m",
     practice="10 in..20 in by 1 in")
 HEIGHT_OF_BAG = Input("height", "finished height", LENGTH,
     says=("high", "height", "tall", "h", "deep from top to bottom"), axis="height",

@@ -80,7 +80,6 @@ SKIRT_PLAN = plan(
             default=Default("=1.4 * waist", "no hip was said, so 1.4 times the waist, to be sure it goes over"),
             sane="30 cm..250 cm",
             practice="80 cm..120 cm by 2 cm",
-            spoken=True,
         ),
         Input(
             "length",

@@ -26,6 +26,14 @@ PLAN = (
     "whole project",
     "work plan",
     "full plan",
+    "list of everything",
+    "what all do i need",
+    "everything to buy",
+    "all the bits",
+    "all the parts",
+    "everything i have to buy",
+    "everything that i need",
+    "everything you need",
 )
 
 SHOP = (SHOP_STEP, DISCOUNT)

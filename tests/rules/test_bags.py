@@ -140,9 +140,10 @@ def test_a_round_base_from_its_girth_and_from_its_diameter_agree(girth: int) -> 
     assert exact(second, "panel") == pytest.approx(exact(first, "panel"), abs=1e-3)
 
 
-def test_a_pocket_wider_than_its_panel_is_warned_of() -> None:
-    made = work("pocket, centred", width="12 in", panel_width="10 in", asked="side")
-    assert any("wider than the panel" in caution for caution in made.cautions)
+def test_a_pocket_wider_than_its_panel_is_refused() -> None:
+    made = work("pocket, centred", width="12 in", panel_width="10 in", asked="side")  # a margin below nothing is none
+    assert made.status == "impossible"
+    assert "wider than the panel" in made.message
 
 
 def test_heavy_straps_are_told_to_be_reinforced() -> None:
