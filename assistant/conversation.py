@@ -212,7 +212,8 @@ class Conversation:
         """The answer to a reading, with the words that changed nothing, kept for what follows."""
         tried = self.tried(reading, heard)
         made = tried.answer
-        if made.status == "impossible" and not reading.line.values and not reading.listed:
+        named = reading.topic_score >= weigh.PLAINLY_MEANT and weigh.coverage(reading) >= weigh.PLAINLY_HEARD
+        if made.status == "impossible" and not reading.line.values and not reading.listed and not named:
             return say.lost(self.mind, reading.line, [reading])  # nothing was told that could be impossible
         if made.status == "answered" and tried.request is not None and made.not_used:
             told, other = against(reading.rule, tried.request, made)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
-from rules.engine.kinds import CHOICE, LENGTH, MONEY
+from rules.engine.kinds import CHOICE, COUNT, LENGTH, MONEY
 
 from .lexicon import HOW_AXIS, Match, Tag
 from .tokens import FILLERS, LINKS, stem
@@ -29,6 +29,7 @@ COUNTED_NEXT = 1.7
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 SUBJECT = 1.9
 COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
+ENOUGH = frozenset(("enough", "suffice", "sufficient", "short"))
 CLOSING = frozenset(("?", ".", "!", "please", "at", "to", "out"))
 
 
@@ -59,7 +60,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             continue
         strength = max(strength, _opening(rule, line, match, tags)) if strength else 0.0
         for tag in tags:
-            if tag.what == "role" and (tag.name in NEVER_ASKED or counted or not _sought(line, match)):
+            if tag.what == "role" and (tag.name in NEVER_ASKED or not (_sought_count(rule, tag.name) if counted else _sought(line, match))):
                 continue
             if not _could_answer(rule, tag.name, line, match):
                 continue
@@ -72,6 +73,12 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         _by_how(rule, line, scores, spots)
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(_in_order_said(line, ranked, scores, spots))
+
+
+def _sought_count(rule: Rule, name: str) -> bool:
+    """Whether an input may be what is asked where its size is told before it: "how many 40 cm ties can I cut"."""
+    item = rule.input(name)
+    return item is not None and item.kind is COUNT and item.noun != ""
 
 
 def _subject(line: Line, match: Match) -> str:
@@ -243,6 +250,8 @@ def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
     if any(spot in line.at_value for spot in range(match.first, match.last)):
         return True
+    if line.words[match.first] in ("how", "what") or ENOUGH.issuperset(line.words[match.first : match.last]):
+        return False  # "how far round", "enough" name no number that stands before them
     before = match.first - 1
     if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True

@@ -22,6 +22,11 @@ AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
 TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+# How many stitches or rows a tension is told in, to 10 cm or 4 in.
+TENSIONS = (8, 60)
+JOINTS = frozenset(("and", ",", "&", "x", "/", "by"))
+OF_ONE_BODY = frozenset(("hips", "shoulders"))  # plural, and yet measured once
+BOUGHT_BY = ("yd", "m")
 # What stands between a length of cloth and its width: "3 m of 140 cm", "2 yd at 45 in".
 OF_A_WIDTH = (["of"], ["in"], ["on"], ["at"])
 # A number is not named by the question that follows it ("£7.50/m how much can I get").
@@ -41,7 +46,7 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
         elif mention.first <= value.first < mention.last:
             near = 2.5  # the number stands inside the phrase ("2 at each end")
         elif mention.first >= value.last:
-            if mention.leads:
+            if mention.leads or line.words[mention.first] in ASKING:
                 continue
             near = 3.0 - line.crossing(value.last, mention.first) * 1.1
             if line.stops(value.last, mention.first) or not ASKING.isdisjoint(line.words[value.last : mention.first]):
@@ -89,14 +94,14 @@ def leads_to(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
 
 
 def counts_things(line: Line, value: Value) -> bool:
-    """Whether a bare whole number stands before a word in the plural, beside numbers that have their units."""
+    """Whether a bare whole number stands before a word in the plural, alone or beside numbers that have their units."""
     after = line.words[value.last : value.last + 1]
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or not after:
         return False
     start, end = line.origin[value.last]
     word = line.text[start:end].lower()
-    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and not FILLERS.intersection((word, after[0]))
-    return plural and any(not other.main.bare for other in line.values)
+    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and word not in OF_ONE_BODY and not FILLERS.intersection((word, after[0]))
+    return plural and (len(line.values) == 1 or any(not other.main.bare for other in line.values))
 
 
 def counts_its_noun(rule: Rule, line: Line, value: Value) -> bool:
@@ -118,12 +123,27 @@ def names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]
     )  # fmt: skip
 
 
+def tells_tension(line: Line, value: Value) -> bool:
+    """Whether stitches and rows are told side by side, as a tension is: "22 sts and 28 rows"."""
+    other = {"st": "row", "row": "st"}.get(value.main.unit)
+    if other is None or value.main.per is not None or not TENSIONS[0] <= value.main.value <= TENSIONS[1]:
+        return False
+    near = [one for one in line.values if abs(one.number - value.number) == 1 and one.main.unit == other and one.main.per is None]
+    return any(
+        TENSIONS[0] <= one.main.value <= TENSIONS[1]
+        and JOINTS.issuperset(line.words[min(one.last, value.last) : max(one.first, value.first)])
+        for one in near
+    )
+
+
 def made_from(line: Line, value: Value, slot: Slot) -> bool:
     """Whether a length is what something is made from: "from 2 yd of 44 in", "out of 3 m of 140 cm", "will 2 m do"."""
     if slot.name != IN_HAND.name:
         return False
-    if line.words[value.first - 1 : value.first] == ["will"] and line.words[value.last : value.last + 1] == ["do"]:
+    past = _past_its_width(line, value)
+    if line.words[value.first - 1 : value.first] == ["will"] and "do" in line.words[past or value.last : (past or value.last) + 2]:
         return True
-    if not _past_its_width(line, value):
+    bought = past or (value.main.unit in BOUGHT_BY and line.words[value.last : value.last + 1] == ["of"])
+    if not bought:
         return False
     return line.words[value.first - 1 : value.first] == ["from"] or line.words[max(0, value.first - 2) : value.first] == ["out", "of"]

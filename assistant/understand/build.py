@@ -9,7 +9,7 @@ from fractions import Fraction
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, LENGTH, Kind
+from rules.engine.kinds import ANY, COUNT, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, factor, system_of
 
@@ -23,6 +23,7 @@ from .values import LENGTHS, Line, Value, base_value, kinds_of, lacks_length
 
 WEIGHTS = frozenset(("g", "kg", "oz", "lb"))
 YOU_SAID_SO = "you said so"
+MOST_COUNTS = 24
 UNTYPED = "taken as {}, which was not typed"
 
 
@@ -114,7 +115,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         if many:
             items = [item for value, _ in entries for item in _items(value, slot, bare, line, reading.counts.get(value.number))]
             given[name] = Given(tuple(items), items[0].unit, ", ".join(_item_text(item) for item in items))
-        elif len(entries) > 1 or entries[0][0].shape in ("series", "sweep"):
+        elif len(entries) > 1 or entries[0][0].shape in ("series", "sweep") or _counts_up(entries[0][0], slot):
             values = [one for value, _ in entries for one in _members(value, slot, bare, line)]
             series.append((name, tuple(values)))
             given.pop(name, None)
@@ -260,7 +261,16 @@ def _one(value: Value, slot: Slot, bare: str, line: Line) -> Given:
     return _given(value.main, slot, bare, line)
 
 
+def _counts_up(value: Value, slot: Slot) -> bool:
+    """Whether a span is of a count, and so means each of them: "5 to 9 buttons"."""
+    low, high = value.members[0].value, value.members[-1].value
+    return value.shape == "span" and slot.kind is COUNT and value.main.bare and low < high <= low + MOST_COUNTS
+
+
 def _members(value: Value, slot: Slot, bare: str, line: Line) -> list[Given]:
+    if value.shape == "span":
+        low, high = (int(one.value) for one in value.members)
+        return [Given(Fraction(count), "1", str(count)) for count in range(low, high + 1)]
     if value.shape != "sweep":
         return [_given(measure, slot, bare, line) for measure in value.members]
     first, last, step = (_given(measure, slot, bare, line) for measure in value.members)

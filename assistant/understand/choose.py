@@ -26,6 +26,8 @@ from .values import Line, Value
 CANDIDATES = 8
 # The first few are always read closely; the others only when the words speak for them nearly as loudly.
 ALWAYS, FAINT = 2, 0.35
+NOTHING = frozenset(("no", "without", "zero", "nil", "none", "minus"))
+BEFORE_NOTHING = (["any"], ["extra"], ["a"], ["an"], ["the"])
 DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", "arent", "wont", "neither"))
 
 
@@ -189,8 +191,8 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
     """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
     found = {}
     for match in matches:
-        before = match.first - (line.words[match.first - 1 : match.first] in (["any"], ["extra"]))
-        if before < 1 or line.words[before - 1] not in ("no", "without", "zero"):
+        before = match.first - (line.words[match.first - 1 : match.first] in BEFORE_NOTHING)
+        if before < 1 or line.words[before - 1] not in NOTHING:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None

@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from grammar.query import Chunk, Mark, Measure, Part, Series, Word
+from grammar.query import Chunk, Mark, Measure, Part, Series, Size, Word
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
+MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals"))
+HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
 TENSION_UNITS = ("st", "row")
 MONEY = frozenset(("GBP", "USD", "EUR", "pound", "pence", "cent"))
 # "4 a skirt" is "for a skirt"; "4 a side" is a number of each side.
@@ -33,6 +35,8 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
             _add_measure(made, chunk)
         elif isinstance(chunk, Word):
             _add_word(made, chunk)
+        elif isinstance(chunk, Size) and any(side.per is not None for side in chunk.sides):
+            made.extend(chunk.sides)  # "£6.80 per metre x 3.5 m" is no size
         elif isinstance(chunk, Mark) and chunk.text == "%":
             made.append(Word(chunk.text, "percent", chunk.start, chunk.end))
         else:
@@ -49,6 +53,11 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
     elif _plain_length(measure) and isinstance(before, Word) and _is_rate(link, before.lower):
         assert isinstance(link, Measure)
         made[-2:] = [_over(link, measure)]
+    elif _holds(made, measure):
+        length = made[-2]
+        assert isinstance(length, Measure)
+        made[-2:] = [replace(measure, per=length.parts[0], text=f"{length.text} {before.text if before else ''} {measure.text}",
+                             start=length.start)]  # fmt: skip
     elif measure.per is not None and isinstance(before, Word) and before.lower in ("and", "or") and _gathered(made):
         link = made[-2]
         assert isinstance(link, Series)
@@ -123,8 +132,17 @@ def _is_price(chunk: Chunk | None) -> bool:
 
 
 def _is_rate(chunk: Chunk | None, link: str) -> bool:
-    """Whether what stands before "per" or "on" is so much or so many of a length."""
-    return (link == "per" and _is_price(chunk)) or (link == "on" and _is_count(chunk))
+    """Whether what stands before "per", "on" or "measure" is so much or so many of a length."""
+    return (link == "per" and _is_price(chunk)) or ((link == "on" or link in MAKES) and _is_count(chunk))
+
+
+def _holds(made: list[Chunk], measure: Measure) -> bool:
+    """Whether a count of stitches is told of the length of a swatch: "4 inches is 18 stitches"."""
+    if len(made) < 2 or not _is_count(measure):
+        return False
+    length, verb = made[-2:]
+    swatch = isinstance(length, Measure) and length.per is None and length.parts[0] in LENGTHS_OF_A_TENSION
+    return swatch and isinstance(verb, Word | Mark) and verb.text.lower() in HOLDS
 
 
 def _is_count(chunk: Chunk | None) -> bool:

@@ -9,7 +9,17 @@ from typing import NamedTuple
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES
 
-from .beside import BESIDE, affinity_of, counts_its_noun, counts_things, leads_to, made_from, names_a_length, names_it
+from .beside import (
+    BESIDE,
+    affinity_of,
+    counts_its_noun,
+    counts_things,
+    leads_to,
+    made_from,
+    names_a_length,
+    names_it,
+    tells_tension,
+)
 from .fitting import OUT_OF_SENSE, Fitting, rate_parts
 from .slots import Mention, Slot
 from .values import Line, Value, lacks_length
@@ -82,12 +92,13 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     only_counts = counted or (bare and _of_them(line, value))
     named = set() if places.roles_lead else _named(places, value, fitting, counted)
     no_length = counts_things(line, value) and all(
-        mention.first != value.last for mentions in by_slot.values() for mention in mentions
-    )  # "12 napkins" is how many, in a rule that knows of no napkins
+        mention.last != value.first for mentions in by_slot.values() for mention in mentions
+    )  # "12 napkins" is how many; in "tails 9 knots 2" the tails are 9
     if soft and bare and value.first and line.words[value.first - 1] in THE:
         no_length = True  # "each of the two back pieces" gives no length
     several = value.shape in SEVERAL
     head, second = _in_duo(places, value)
+    in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
         named = set()  # in "3 yd of 45 in called for" the 3 yd are called for
     found = []
@@ -120,8 +131,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
             continue  # "each one 6 cm" and "in one piece" give no number
         if slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare)) and not made_from(line, value, slot):
             continue
-        if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind):
-            continue  # stitches with no length are a tension only where the word is beside them
+        if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
+            continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
         if slot.stated:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST

@@ -19,6 +19,7 @@ UNPLACED_SOFT = -0.4
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
 PAIRED = 1.7
 Best = tuple[float, dict[int, Option | None]]
+AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
 
 @dataclass(slots=True)
@@ -94,7 +95,8 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
     twins: dict[int, frozenset[int]] = {}
     for index in range(1, len(values)):
         before, after = values[index - 1], values[index]
-        if EITHER.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+        either = EITHER if "compare" not in line.words else AND_EITHER
+        if either.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
             continue
         for one, other in ((index - 1, index), (index, index - 1)):
             twins[one] = twins.get(one, frozenset()) | {other}

@@ -59,8 +59,8 @@ def things(given: Given | None) -> int:
 def _tells(reading: Reading) -> bool:
     """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    if reading.lost or any(slot.stated for slot in slots):
-        return False
+    if reading.lost or any(slot.stated for slot in slots) or any(value.main.bare for value in reading.line.values if not value.soft):
+        return False  # a bare number tells no kind
     kinds, tells = Counter(slot.kind.name for slot in slots), Counter(reading.rule.tells)
     return bool(kinds) and set(tells) in (set(kinds), set(kinds) - {PERCENT.name}) and tells <= kinds
 

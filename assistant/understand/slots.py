@@ -17,6 +17,7 @@ from .lexicon import Match
 from .tokens import LEADING, stem
 from .values import Line
 
+IN_PLACE_OF = (("instead", "of"), ("place", "of"), ("rather", "than"))
 SPEAKING = frozenset(("role", "result", "stated"))
 
 
@@ -111,6 +112,6 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
         if any(one.first <= first and one.last >= last and one.last - one.first > last - first for one in longer):
             continue
         words = line.words[first:last]
-        leads = words[-1] == "to" or LEADING.issuperset(words)  # "down to", "increase to"
+        leads = words[-1] == "to" or LEADING.issuperset(words) or tuple(words[-2:]) in IN_PLACE_OF  # "down to", "increase to"
         kept.append(Mention(number, tag.name, first, last, tag.what != "role", match.weight, leads))
     return kept

@@ -137,9 +137,10 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
+    years = {spot for spot, value in line.at_value.items() if _is_year(line.words, value)}
     ages = {spot for spot, value in line.at_value.items() if _is_age(line.words, spot, value)}
     line.aged = bool(ages)
-    _leave_out(line, ages | {spot for spot, value in line.at_value.items() if _is_asked_over(line, value)})
+    _leave_out(line, ages | years | {spot for spot, value in line.at_value.items() if _is_asked_over(line, value)})
     return line
 
 
@@ -161,6 +162,12 @@ def _is_asked_over(line: Line, value: Value) -> bool:
     if first < 2 or words[first - 1] not in ("to", "in", "per", "over") or words[first - 2] not in ("that", "it", "this"):
         return False
     return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
+
+
+def _is_year(words: list[str], value: Value) -> bool:
+    """Whether a number is the year of something long past or to come: "in 1962"."""
+    year = value.shape == "one" and value.main.bare and value.main.value.denominator == 1 and 1900 <= value.main.value < 2100
+    return year and words[value.first - 1 : value.first] in (["in"], ["since"])
 
 
 def _is_age(words: list[str], spot: int, value: Value) -> bool:

@@ -140,10 +140,10 @@ _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should b
             "written for", "designed at",
             "pattern has", "supposed to be", "original", "pattern's", "pattern is", "pattern wants", "wants", "meant to be",
             "ought to be", "ask for", "pattern uses", "at", "band says", "theirs", "they say", "label says", "ball band", "chart says",
-            "should have", "should get", "should give", "supposed to have", "supposed to get")  # fmt: skip
+            "instead of", "instead of the", "should have", "should get", "should give", "supposed to have", "supposed to get")  # fmt: skip
 _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out",
         "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
-        "my swatch", "actually", "instead of", "i have", "my gauge", "at my tension", "i'm getting",
+        "my swatch", "actually", "i have", "my gauge", "at my tension", "i'm getting",
         "but i get", "my tension is", "my own is", "i manage", "i only get", "i knit too loose", "i knit too tight",
         "i knit too loosely", "i knit too tightly",
         "have got", "i've got", "i am getting", "i have got", "i come out at", "we get", "i am at", "i'm at", "too loose",
