@@ -34,7 +34,10 @@ BINDING_STRIPS = Rule(
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
-             says=("length of binding", "binding length", "how long a binding"), stated=("of binding",
+             says=("length of binding", "binding length", "how long a binding", "how long a strip",
+             "how long should the binding", "how long is the binding", "inches of binding", "metres of binding",
+             "yards of binding", "feet of binding", "how many inches", "cm of binding", "how long does the binding",
+             "total length", "long a strip of binding"), stated=("of binding",
              "inches of binding")),
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT,
              rounding=COUNT_UP, noun="strip", says=("how many strips", "number of strips", "how many",

@@ -71,7 +71,8 @@ BORDERS = Rule(
     steps=(
         Step("sides", "Cut two for the sides", "side", rounding=CUT, label="sides, two of", says=("sides",
              "side borders", "side strips", "how long the sides", "each of the side borders", "side", "cut the sides",
-             "lengths")),
+             "lengths", "how long are the strips", "how long the strips", "strip lengths", "length of the strips",
+             "length of strips", "how long are the borders", "length of each")),
         Step("ends", "Cut two for the top and bottom", "end", rounding=CUT, label="top and bottom, two of",
              says=("top and bottom", "top and bottom strips", "top and bottom borders", "ends", "tops", "top strips",
              "top and bottom border")),

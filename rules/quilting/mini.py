@@ -58,7 +58,8 @@ TABLE_QUILT = Rule(
     topic="mini quilt for a table",
     family="quilting",
     says=("quilted runner", "table topper", "table quilt", "quilt for a table", "mini quilt for a table",
-          "quilted table mat", "quilted table runner", "quilted table topper"),
+          "quilted table mat", "quilted table runner", "quilted table topper", "quilted topper", "topper",
+          "quilted tablecloth", "quilted cloth for a table", "quilt for my table", "quilt for the table"),
     about="The finished size of a quilt for a table that hangs over its edges, or stays within them.",
     inputs=(
         Input("width", "table width", LENGTH, says=("table", "wide", "width", "across"), axis="width",

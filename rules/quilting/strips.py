@@ -20,10 +20,11 @@ STRIPS_AND_PATCHES = Rule(
               "patch", "rectangle", "of them"), noun="patch", ask="How many patches do you need?", example="60",
               sane="1..50000", practice="20..200 by 10"),
         Input("finished", "finished size of a patch", LENGTH, says=("finished", "finish", "finish at",
-              "finished size"), ask="What size are the patches cut?", example="3 1/2 in", sane="3 mm..3 m"),
+              "finished size"), extra=True, ask="What size do the patches finish?", example="3 in", sane="3 mm..3 m"),
         Input("cut", "cut size of a patch", LENGTH, says=("cut", "cut at", "squares", "patches", "rectangles",
               "square", "patch", "pieces", "cut size", "unfinished", "each"), default=Default("=finished + 2 * seam",
-              "The cut size is the finished size and two seams", derived=True), sane="5 mm..3 m",
+              "The cut size is the finished size and two seams", derived=True, given=("finished",)),
+              ask="What size are the patches cut?", example="3 1/2 in", sane="5 mm..3 m",
               practice="1 1/2 in..8 in by 1/2 in"),
         Input("other", "other side of a patch, cut", LENGTH, says=("other side", "long", "by"),
               default=Default("=cut", "A square", derived=True), sane="5 mm..3 m", practice="2 in..10 in by 1/2 in"),
@@ -73,6 +74,7 @@ STRIPS_AND_PATCHES = Rule(
         "48 rectangles cut 2 1/2 x 4 1/2 in, how much fabric -> 3/8 yd; 3 strips",
     ),
     related=("from a fat quarter", "patch"),
+    defers=("patch",),
 )
 
 STRIPS_FROM_A_LENGTH = Rule(
@@ -80,11 +82,13 @@ STRIPS_FROM_A_LENGTH = Rule(
     family="quilting",
     says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard",
           "strips in a yard", "strips will i get", "strips can i get", "strips does", "strips are in",
-          "strips come out of", "strips from a length", "strips i can cut"),
+          "strips come out of", "strips from a length", "strips i can cut", "strips", "cloth for strips",
+          "fabric for strips", "for strips"),
     about="How many strips, cut across the cloth, a length of it gives.",
     inputs=(
         Input("length", "length of cloth", LENGTH, says=("from", "cloth", "fabric", "length", "out of",
-              "yard of fabric", "have", "piece"), ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m",
+              "yard of fabric", "have", "piece", "left", "i ve left", "have left", "remnant", "scrap",
+              "found"), ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m",
               practice="18 in..72 in by 9 in"),
         Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "cut"),
               ask="How wide are the strips cut?", example="2 1/2 in", sane="2 mm..3 m",
