@@ -37,7 +37,7 @@ def _counts() -> tuple[Step, ...]:
              rounding=COUNT_UP, noun="triangle",
              label="side triangles", says=("how many side triangles", "side triangles", "how many triangles",
                  "how many setting triangles", "how many side setting triangles", "side setting triangles",
-                                           "number of side triangles", "triangles for the sides")),
+                                           "number of side triangles", "triangles for the sides", "how many for")),
     )  # fmt: skip
 
 

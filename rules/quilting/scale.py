@@ -15,7 +15,8 @@ SCALE_A_BLOCK = Rule(
     says=("scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger",
           "make it smaller", "block instead", "change the size", "scaled", "bigger block", "smaller block", "resized",
           "rescale", "enlarged", "shrink the block", "different size block", "scale up", "scale down", "copier",
-          "photocopy", "into a", "into an", "turn a block"),
+          "photocopy", "into a", "into an", "turn a block", "twice the size", "double the size", "half the size",
+          "half size"),
     about="The new finished and cut sizes of a block's patches: the finished size is scaled, the seams are added "
           "afterwards.",
     inputs=(
@@ -30,10 +31,10 @@ SCALE_A_BLOCK = Rule(
         choice("by", "made", {"given": ("by a number", ), "half": ("half the size", "half size", "halve", "halved",
                "half as big", "half as large", "half as wide"), "double": ("double the size", "twice the size",
                "double", "doubled", "twice as big", "twice as large")}, default=(Default("given", derived=True),)),
-        Input("enlarge", "scale in percent", PERCENT, says=("scale", "scaled", "by", "at", "up by", "to", "copier",
-              "down by", "enlarged", "reduced", "up", "down", "scale by", "scale to"), extra=True, spoken=True,
+        Input("enlarge", "scale in percent", PERCENT, says=("copier at", "up by", "down by", "enlarged by",
+              "reduced by", "enlarged to", "reduced to", "up to", "down to", "scale by", "scale to", "scaled to"), extra=True, spoken=True,
               ask="By how much?", example="150 %", sane="5 %..2000 %"),
-        Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "scaled by", "by a factor of",
+        Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "by", "scaled by", "by a factor of",
               "times as large", "%"), default=(Default("1/2", derived=True, when={"by": "half"}),
               Default("2", derived=True, when={"by": "double"}), Default("=enlarge", derived=True, given=("enlarge",)),
               Default("=new / old", "The new block over the old", derived=True)),

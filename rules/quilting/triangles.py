@@ -15,7 +15,8 @@ QUARTER_SQUARE = "seam * (2 + 2 * sqrt(2))"
 # A size told with its seams still in it: "5 1/2 in unfinished", "trim to 5 1/2 in".
 AS_SEWN = flag("as_sewn", "the size is the unfinished one", ("unfinished", "trim to", "trimmed to", "trim down to",
                "trim them to", "trim them down to", "raw edge to raw edge", "before they are sewn in"),
-               no=("unfinished size", "what unfinished", "trim to size", "trimmed to size"))  # fmt: skip
+               no=("what unfinished", "what is the unfinished", "what s the unfinished", "unfinished size do",
+               "unfinished size should", "unfinished size will", "trim to size", "trimmed to size"))  # fmt: skip
 TAKEN = Input("taken", "seams in the size told", LENGTH, spoken=True, default=(
               Default("0 in | 0 cm", derived=True, when={"as_sewn": "no"}), Default("=2 * seam",
               "Sewn in, a unit loses a seam on every side", derived=True, when={"as_sewn": "yes"})))  # fmt: skip

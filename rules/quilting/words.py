@@ -8,8 +8,10 @@ from ..engine.kinds import COUNT, LENGTH
 WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
                        "square quilt", "across"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
-SQUARE = flag("is_square", "square quilt", ("square quilt", "square top", "square throw", "square baby quilt",
-              "square wall hanging", "square quilt top", "square"))
+SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top")
+SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
+# where a square of cloth is asked for, the bare word says nothing of the quilt
+SQUARE_QUILT = flag("is_square", "square quilt", SQUARES)
 LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long", "length", "down", "square quilt"),
                         default=Default("=width", "A square quilt is as long as it is wide",
                         when={"is_square": "yes"}, derived=True), ask="How long is the quilt?", example="72 in",
