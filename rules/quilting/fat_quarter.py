@@ -57,7 +57,8 @@ FROM_A_FAT_QUARTER = Rule(
         Input("long", "cloth, other side", LENGTH, says=("fabric", "cloth", "usable",
               "wide fabric", "wide cloth"), default=LONG, sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
         Input("had", "cuts of cloth in hand", COUNT, says=("fat quarters", "fat quarter", "fat eighths", "fat eighth", "fqs",
-              "fq"), noun="fat quarter", default=Default("1", derived=True), spoken=True, sane="1..500"),
+              "fq"), noun="fat quarter", default=Default("1", derived=True), spoken=True, sane="1..500",
+              usual="1..24"),  # seldom so many as the pieces that are wanted
         Input("straightened", "taken off to straighten it", LENGTH, spoken=True, default=Default("1/2 in | 1 cm",
               derived=True), sane="0 cm..10 cm"),
         Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten",
