@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
-from .words import LENGTH_OF_QUILT, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, SQUARE, SQUARE_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
 
 EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all round", "perimeter", "edge",
              "round the edge", "curvy edge", "scalloped edge", "edge measure", "curved edge", "circumference"),
@@ -34,7 +34,10 @@ BINDING_STRIPS = Rule(
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
-             says=("length of binding", "binding length", "how long a binding"), stated=("of binding",
+             says=("length of binding", "binding length", "how long a binding", "how long a strip",
+             "how long should the binding", "how long is the binding", "inches of binding", "metres of binding",
+             "yards of binding", "feet of binding", "how many inches", "cm of binding", "how long does the binding",
+             "total length", "long a strip of binding"), stated=("of binding",
              "inches of binding")),
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT,
              rounding=COUNT_UP, noun="strip", says=("how many strips", "number of strips", "how many",
@@ -72,7 +75,7 @@ BIAS_BINDING = Rule(
     inputs=(
         WIDTH_OF_QUILT,
         LENGTH_OF_QUILT,
-        SQUARE,
+        SQUARE_QUILT,
         EDGE,
         Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "cut strips", "wide",
               "strips wide", "binding", "bias"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
@@ -88,7 +91,8 @@ BIAS_BINDING = Rule(
              says=("area", )),
         Step("square", "The square of that area, up to a whole inch", "sqrt(area)", rounding=BIAS_SQUARE,
              label="side of the square", says=("square", "square of fabric", "how big a square", "what size square",
-             "size of square", "square side", "how large a square", "size"), stated=("square", "square of",
+             "size of square", "square side", "square of cloth", "how big must a square", "how big a piece",
+             "how large a square", "size"), stated=("square", "square of",
              "square of fabric")),
         Step("cloth", "Buy the square's side, or where it is wider than the cloth a length of the same area",
              "if(rounded(square) > usable, area / usable, rounded(square))", rounding=BUY_CLOTH,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import CUT
@@ -54,8 +54,13 @@ COVER_FROM_PIECES = Rule(
               "of them", "charms", "charm squares"), noun="patch", ask="How many patches are there?", example="42",
               sane="1..50000", practice="20..200 by 2"),
         Input("cut", "cut size of a patch", LENGTH, says=("squares", "square", "patches", "patch", "cut", "pieces",
-              "charms", "cut size"), ask="What size are the patches cut?", example="5 in", sane="1 cm..2 m",
+              "charms", "cut size"), default=Default("=sewn + 2 * seam",
+              "The cut size is the finished size and two seams", derived=True, given=("sewn",)), ask="What size are the patches cut?",
+              example="5 in", sane="1 cm..2 m",
               practice="2 1/2 in..10 in by 1/2 in"),
+        Input("sewn", "finished size of a patch", LENGTH, says=("finish", "finished", "finish at", "finished size",
+              "once sewn", "when sewn", "sewn in"), extra=True, ask="What size do the patches finish?", example="4 1/2 in",
+              sane="5 mm..2 m"),
         SEAM,
     ),
     steps=(

@@ -6,7 +6,7 @@ from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choi
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
 from .seam_geometry import half_square_addition, quarter_square_addition
-from .triangles import HALF_SQUARE, QUARTER_SQUARE
+from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN
 from .words import SEAM
 
 NOT_TWO_TO_ONE = (
@@ -27,7 +27,7 @@ FLYING_GEESE = Rule(
               "long"), axis="width", ask="How wide do the geese finish?", example="6 in", sane="5 mm..2 m",
               practice="2 in..8 in by 1 in"),
         Input("height", "finished height", LENGTH, says=("high", "height", "tall", "geese", "deep"), axis="height",
-              default=Default("=width / 2", "A goose is twice as wide as it is high"), sane="3 mm..2 m",
+              default=Default("=(width - taken) / 2 + taken", "A goose is twice as wide as it is high"), sane="3 mm..2 m",
               practice="1 in..4 in by 1/2 in"),
         Input("count", "number of geese", COUNT, says=("geese", "flying geese", "units", "goose units", "of them",
               "goose"), noun="goose unit", extra=True, ask="How many geese do you want?", example="16",
@@ -39,13 +39,16 @@ FLYING_GEESE = Rule(
                "four geese at once", "4 geese at a time", "fast geese")}, default=(Default("one_at_a_time",
                "it works for a unit of any proportions"),)),
         SEAM,
+        AS_SEWN,
+        TAKEN,
     ),
     steps=(
-        Step("wide", "A goose is wider than it is high: the longer side is its width", "max(width, height)",
+        Step("wide", "A goose is wider than it is high: the longer side is its width", "max(width, height) - taken",
              label="width of the goose"),
-        Step("high", "And the shorter its height", "min(width, height)", label="height of the goose"),
+        Step("high", "And the shorter its height", "min(width, height) - taken", label="height of the goose"),
         Step("rectangle_width", "Add a seam on both sides of the goose", "wide + 2 * seam", rounding=PATCH_CUT,
-             label="rectangle width", when=ONE, says=("rectangle", "big patch", "what size", "how big", "cut")),
+             label="rectangle width", when=ONE, says=("rectangle", "big patch", "what size", "how big", "cut", "size of the rectangle",
+             "size of the rectangles", "rectangle size")),
         Step("rectangle_height", "Add a seam above and below", "high + 2 * seam", rounding=PATCH_CUT,
              label="rectangle height", when=ONE),
         Step("corner_square", "The squares that are sewn across and flipped are as high as the rectangle",

@@ -12,7 +12,7 @@ MACHINE_COVER = Rule(
     family="quilting",
     says=("machine cover", "sewing machine cover", "cover for a machine", "cover for my sewing machine",
           "dust cover", "toaster cover", "mixer cover", "overlocker cover", "cover for a sewing machine",
-          "quilted cover", "serger cover", "appliance cover", "mini quilt for a machine"),
+          "quilted cover", "serger cover", "machine a cover", "appliance cover", "mini quilt for a machine"),
     about="The panels of a quilted cover that stands over a machine: one over front, top and back, and two sides.",
     inputs=(
         Input("width", "machine width", LENGTH, says=("wide", "width", "machine", "across"), axis="width",
@@ -58,7 +58,8 @@ TABLE_QUILT = Rule(
     topic="mini quilt for a table",
     family="quilting",
     says=("quilted runner", "table topper", "table quilt", "quilt for a table", "mini quilt for a table",
-          "quilted table mat", "quilted table runner", "quilted table topper"),
+          "quilted table mat", "quilted table runner", "quilted table topper", "quilted topper", "topper",
+          "quilted tablecloth", "quilted cloth for a table", "quilt for my table", "quilt for the table"),
     about="The finished size of a quilt for a table that hangs over its edges, or stays within them.",
     inputs=(
         Input("width", "table width", LENGTH, says=("table", "wide", "width", "across"), axis="width",

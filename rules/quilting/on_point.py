@@ -10,7 +10,7 @@ from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from ..engine.run import Run
 from .seam_geometry import diagonal, half_square_addition, quarter_square_addition
 from .triangles import HALF_SQUARE, QUARTER_SQUARE
-from .words import ACROSS, BLOCK, DOWN, SEAM
+from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK
 
 BIAS_EDGES = Caution("Setting triangles cut the wrong way put bias on the edge: cut the sides from squares cut "
     "twice, the corners from squares "
@@ -37,7 +37,7 @@ def _counts() -> tuple[Step, ...]:
              rounding=COUNT_UP, noun="triangle",
              label="side triangles", says=("how many side triangles", "side triangles", "how many triangles",
                  "how many setting triangles", "how many side setting triangles", "side setting triangles",
-                                           "number of side triangles", "triangles for the sides")),
+                                           "number of side triangles", "triangles for the sides", "how many for")),
     )  # fmt: skip
 
 
@@ -45,13 +45,14 @@ SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
     says=("setting triangle", "on point triangles", "edge triangle", "setting", "on point", "sides and corners",
-          "cut twice for side", "corners for on point", "triangles for the sides", "setting squares"),
+          "cut twice for side", "corners for on point", "triangles for the sides", "setting squares", "side triangle", "side triangles"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
     inputs=(
         BLOCK,
         ACROSS,
         DOWN,
         SEAM,
+        UNFINISHED_BLOCK,
     ),
     steps=(
         Step("diagonal", "A block on its corner is as wide as its diagonal", "block * sqrt(2)",
@@ -134,9 +135,9 @@ ON_POINT_SIZE = Rule(
     family="quilting",
     says=("on-point size", "on point", "set on point", "on-point", "on point quilt", "quilt on point",
           "diagonal set", "diagonally set", "set diagonally", "quilt centre", "before borders", "on point layout",
-          "size on point"),
+          "size on point", "on their points", "on its point", "diagonal"),
     about="How large blocks set on point come out, and how many blocks that takes.",
-    inputs=(BLOCK, ACROSS, DOWN),
+    inputs=(BLOCK, ACROSS, DOWN, UNFINISHED_BLOCK, SEAM),
     steps=(
         Step("diagonal", "A block on its corner is as wide as its diagonal", "block * sqrt(2)", rounding=CUT,
              label="diagonal of a block", says=("diagonal", )),

@@ -8,16 +8,19 @@ from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_UP, CUT
 from ..engine.run import Run
-from .words import ACROSS, BLOCK, DOWN
+from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK
 
 SASH = Input("sash", "sashing width", LENGTH, says=("sashing", "sash", "sashes", "lattice", "sashing strips",
-             "finished sashing", "sashing between"), default="0 in | 0 cm", because="no sashing was named",
+             "finished sashing", "sashing between", "wide sashing", "finishing sashing"), default="0 in | 0 cm",
+             because="no sashing was named",
              sane="0 cm..60 cm", practice="1 in..3 in by 1/2 in")  # fmt: skip
 BORDER = Input("border", "border width", LENGTH, says=("border", "borders", "inner border", "finished border",
                "border finish", "first border", "border all round", "border round it"), default="0 in | 0 cm",
                because="no border was named", sane="0 cm..1 m", practice="2 in..8 in by 1 in")  # fmt: skip
 OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "second border", "another border",
-              "final border", "last border"), default=Default("0 in | 0 cm", derived=True), sane="0 cm..1 m",
+              "final border", "last border", "then a border", "then border", "outside border", "outermost border",
+              "wide outer border", "and then a", "then a", "followed by a", "with an outer"),
+              default=Default("0 in | 0 cm", derived=True), sane="0 cm..1 m",
               practice="3 in..8 in by 1 in")  # fmt: skip
 ALL_ROUND = flag("all_round", "sashing all round", ("all round", "all around", "all the way round",
                  "round the outside", "around the outside", "all round too", "outside too", "round the edge too",
@@ -50,7 +53,7 @@ QUILT_SIZE = Rule(
           "size of the quilt", "blocks", "finished size", "how big a quilt", "quilt finish", "sashing between",
           "how big will the quilt be", "blocks set"),
     about="The finished size of a quilt of blocks in straight rows, with sashing and borders.",
-    inputs=(BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE),
+    inputs=(BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE, UNFINISHED_BLOCK, SEAM),
     steps=(
         Step("width", "The blocks, the sashes between (and outside) them, and a border on each side",
              "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
@@ -77,6 +80,7 @@ QUILT_SIZE = Rule(
         "4x5 blocks 10 in finished each, 1 1/2 in sashing between and all round, no border, finished size -> 47 "
         "1/2 in; 59 in",
         "a quilt 7 across by 9 down of 8 in blocks, how big -> 56 in; 72 in; 63 blocks",
+        "12 1/2 in unfinished blocks, 5 by 6, how big -> 60 in; 72 in",
         "4 x 5 blocks, 2 in sashing, 3 in border, how big are the blocks if it comes out 60 in wide -> 12 in",
     ),
     related=("blocks for a size", "binding strips", "backing"),
@@ -87,14 +91,15 @@ BLOCKS_FOR_A_SIZE = Rule(
     family="quilting",
     says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
           "blocks for a quilt", "how many blocks for", "blocks to make", "squares make", "squares for a quilt",
-          "squares to make", "make a quilt", "blocks will i need", "blocks do i make"),
+          "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks",
+          "no bigger than", "no larger than", "want a quilt", "blocks would i need", "blocks am i making"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(
         Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width",
-              "wanted", "top"), axis="width", ask="How wide should the quilt be?", example="60 in", sane="10 cm..6 m",
+              "wanted", "top"), axis="width", ask="How wide should the quilt be?", example="60 in", sane="20 cm..6 m",
               practice="48 in..100 in by 2 in"),
         Input("long", "wanted length", LENGTH, says=("quilt", "long", "length"), axis="length",
-              ask="How long should the quilt be?", example="72 in", sane="10 cm..6 m",
+              ask="How long should the quilt be?", example="72 in", sane="20 cm..6 m",
               practice="60 in..110 in by 2 in"),
         BLOCK,
         SASH,
@@ -102,10 +107,13 @@ BLOCKS_FOR_A_SIZE = Rule(
         OUTER,
         ALL_ROUND,
         OUTSIDE,
+        UNFINISHED_BLOCK,
+        SEAM,
         choice("aim", "how near", {"at_least": ("at least", "no smaller", "minimum", "or more", "not smaller",
                "cover"), "about": ("about", "around", "roughly", "nearest", "approximately", "more or less", "or so",
                "near enough", "doesn t have to be exact", "close to", "as near as", "near"), "at_most": ("at most",
-               "no larger", "no bigger", "not bigger", "maximum", "to fit", "within")}, default=(Default("at_least",
+               "no larger", "no bigger", "not bigger", "no bigger than",
+               "no larger than", "not bigger than", "maximum", "to fit", "within")}, default=(Default("at_least",
                "a quilt a little large does, one too small does not"),)),
         Input("spared", "part of a block that may be wanting", RATIO, spoken=True, default=(Default("0",
               derived=True, when={"aim": "at_least"}), Default("1/2", derived=True, when={"aim": "about"}),
@@ -143,6 +151,8 @@ BLOCKS_FOR_A_SIZE = Rule(
                       "the borders leave no room for a block across. Type a narrower border or a wider quilt."),
               Refusal("fit_down <= 0",
                       "the borders leave no room for a block down. Type a narrower border or a longer quilt."),
+              Refusal("block > min(wide, long)",
+                      "the block is larger than the quilt. Type a smaller block or a larger quilt."),
               Refusal("across < 1", "not one block goes in across. Type a smaller block or a wider quilt."),
               Refusal("down < 1", "not one block goes in down. Type a smaller block or a longer quilt.")),
     examples=(

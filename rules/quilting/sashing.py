@@ -6,7 +6,7 @@ from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule,
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, PATCH_CUT
 from .quilt_size import ALL_ROUND, OUTSIDE
-from .words import ACROSS, BLOCK, DOWN, SEAM, USABLE_WIDTH
+from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
 STONES, PLAIN = {"stones": "with_cornerstones"}, {"stones": "long_strips"}
 
@@ -24,7 +24,8 @@ SASHING = Rule(
         DOWN,
         Input("sash", "sash width, finished", LENGTH, says=("sashing", "sash", "sashes", "sashing finishing",
               "wide sashing", "finished sashing", "lattice", "sashing strips", "sashing between", "cornerstones",
-              "wide", "sashing finish"), ask="How wide does the sashing finish?", example="2 in", sane="3 mm..60 cm",
+              "wide", "sashing finish", "finish", "finished", "finishing at"),
+              ask="How wide does the sashing finish?", example="2 in", sane="3 mm..60 cm",
               practice="1 in..3 in by 1/2 in"),
         ALL_ROUND,
         OUTSIDE,
@@ -34,11 +35,13 @@ SASHING = Rule(
                default=(Default("with_cornerstones", "every sash is then one block long"), )),
         SEAM,
         USABLE_WIDTH,
+        UNFINISHED_BLOCK,
     ),
     steps=(
         Step("cut_width", "Add a seam on both sides of the sash", "sash + 2 * seam", rounding=PATCH_CUT,
              label="sash, cut width", says=("cut size", "cut size of each sash", "how wide to cut", "cut width",
-             "size of each sash", "what size", "how big", "cut the sashing", "size to cut")),
+             "size of each sash", "what size sashing", "what size sashes", "how big the sashes", "what size do i cut",
+             "how big do i cut", "how wide do i cut", "cut the sashing", "size to cut", "size of the sashing")),
         Step("cut_length", "A sash is a block long: add a seam at both ends", "block + 2 * seam", rounding=PATCH_CUT,
              label="sash, cut length", says=("how long to cut", "cut length")),
         Step("pieces",

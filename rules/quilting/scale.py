@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
+from dataclasses import replace
+
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
 from ..engine.kinds import LENGTH, PERCENT, RATIO
 from ..engine.rounding import PERCENT_TENTH, SMALL
 from .words import SEAM
@@ -13,7 +15,8 @@ SCALE_A_BLOCK = Rule(
     says=("scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger",
           "make it smaller", "block instead", "change the size", "scaled", "bigger block", "smaller block", "resized",
           "rescale", "enlarged", "shrink the block", "different size block", "scale up", "scale down", "copier",
-          "photocopy", "into a", "into an", "turn a block"),
+          "photocopy", "into a", "into an", "turn a block", "twice the size", "double the size", "half the size",
+          "half size"),
     about="The new finished and cut sizes of a block's patches: the finished size is scaled, the seams are added "
           "afterwards.",
     inputs=(
@@ -25,17 +28,26 @@ SCALE_A_BLOCK = Rule(
               "reduced to", "make it", "block instead", "wanted"),
               ask="What size do you want the block to finish?", example="12 in", sane="1 cm..3 m",
               practice="4 in..18 in by 1 in"),
-        Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "scaled by", "by a factor of",
-              "times as large", "%"), default=Default("=new / old", "The new block over the old", derived=True),
+        choice("by", "made", {"given": ("by a number", ), "half": ("half the size", "half size", "halve", "halved",
+               "half as big", "half as large", "half as wide"), "double": ("double the size", "twice the size",
+               "double", "doubled", "twice as big", "twice as large")}, default=(Default("given", derived=True),)),
+        Input("enlarge", "scale in percent", PERCENT, says=("copier at", "up by", "down by", "enlarged by",
+              "reduced by", "enlarged to", "reduced to", "up to", "down to", "scale by", "scale to", "scaled to"), extra=True, spoken=True,
+              ask="By how much?", example="150 %", sane="5 %..2000 %"),
+        Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "by", "scaled by", "by a factor of",
+              "times as large", "%"), default=(Default("1/2", derived=True, when={"by": "half"}),
+              Default("2", derived=True, when={"by": "double"}), Default("=enlarge", derived=True, given=("enlarge",)),
+              Default("=new / old", "The new block over the old", derived=True)),
               sane="0.05..20", practice="1/2..2 by 1/4", spoken=True),
         Input("patch", "patch, finished", LENGTH, says=("patches", "patch", "finish", "finish at", "finished patch",
               "squares", "pieces", "finished"), default=Default("=cut - 2 * seam",
               "A patch finishes two seams smaller than it is cut", derived=True), sane="2 mm..2 m",
               practice="1 in..6 in by 1/2 in"),
         Input("cut", "patch, as cut", LENGTH, says=("cut", "patches cut", "cut at", "as cut", "squares cut",
-              "cut patch"), spoken=True, ask="What size do the patches finish (or are they cut)?", example="3 in",
+              "cut patch", "pieces cut", "cut squares", "unfinished"),
+              ask="What size do the patches finish (or are they cut)?", example="3 in",
               sane="5 mm..2 m", practice="1 1/2 in..7 in by 1/2 in"),
-        SEAM,
+        replace(SEAM, sane="1 mm..3 cm"),  # the caution below counts in seams
     ),
     steps=(
         Step("percent", "As a percentage, for a copier", "factor", PERCENT, rounding=PERCENT_TENTH, label="scale in percent",
@@ -59,7 +71,9 @@ SCALE_A_BLOCK = Rule(
         "The pattern is for a 9 inch block with patches that finish at 3 inches. I want a 12 inch block instead. "
         "What do I cut those patches -> 4 1/2 in; 4 in",
         "scale a block from 8 in to 6 in, what percentage on the copier -> 75 %",
+        "make a 10 in block half the size, patches cut 3 in -> 1 3/4 in",
         "resize a 12 in block to 9 in, patches cut 4 1/2 in -> 3 1/2 in; 3 in",
     ),
     related=("patch",),
+    defers=("scale",),
 )

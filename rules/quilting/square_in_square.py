@@ -6,7 +6,7 @@ from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from .seam_geometry import half_square_addition
-from .triangles import HALF_SQUARE
+from .triangles import AS_SEWN, HALF_SQUARE, TAKEN
 from .words import SEAM
 
 TRIANGLES, FLIPPED = {"method": "triangles"}, {"method": "flipped"}
@@ -30,9 +30,12 @@ SQUARE_IN_A_SQUARE = Rule(
                "flipped", "flip", "snowball corners", "sew and flip")}, default=(Default("triangles",
                "no cloth is cut away"),)),
         SEAM,
+        AS_SEWN,
+        TAKEN,
     ),
     steps=(
-        Step("centre_finished", "The centre lies on its corner: the unit's side over √2", "size / sqrt(2)",
+        Step("whole", "The unit as it finishes", "size - taken", label="side less the seams told"),
+        Step("centre_finished", "The centre lies on its corner: the unit's side over √2", "whole / sqrt(2)",
              rounding=CUT, label="centre, finished", says=("centre finished", "finished centre"),
              stated=("centre finishes", "finished centre", "centre finish"), when=TRIANGLES),
         Step("centre", "Add a seam on both sides of the centre", "centre_finished + 2 * seam", rounding=PATCH_CUT,
@@ -41,16 +44,16 @@ SQUARE_IN_A_SQUARE = Rule(
         Step("addition", "A corner is half a square cut once: it takes seam × (2 + √2) more", HALF_SQUARE,
              rounding=PATCH_CUT, label="addition", when=TRIANGLES),
         Step("corner", "Add it to half the unit's side, and cut the square once on the diagonal",
-             "size / 2 + rounded(addition)", rounding=PATCH_CUT, label="corner squares, cut once", says=("corner",
+             "whole / 2 + rounded(addition)", rounding=PATCH_CUT, label="corner squares, cut once", says=("corner",
              "corners", "corner squares", "corner triangles", "triangles"), when=TRIANGLES, stated=("corner squares",
              "corners cut")),
         Step("corner_squares", "Two squares, cut once each, give the four corners of a unit", "2 * count", COUNT,
              rounding=COUNT_UP, noun="square", label="corner squares", when=TRIANGLES, says=("how many squares",
              "how many corner squares")),
-        Step("base", "Add a seam on both sides of the base square", "size + 2 * seam", rounding=PATCH_CUT,
+        Step("base", "Add a seam on both sides of the base square", "whole + 2 * seam", rounding=PATCH_CUT,
              label="base square", when=FLIPPED, says=("base", "base square", "what size", "how big", "centre")),
         Step("flip", "Four squares of half the side, with seams, are sewn across the corners and flipped",
-             "size / 2 + 2 * seam", rounding=PATCH_CUT, label="corner squares to flip", when=FLIPPED,
+             "whole / 2 + 2 * seam", rounding=PATCH_CUT, label="corner squares to flip", when=FLIPPED,
              says=("corner squares", "corners", "corner")),
         Step("flip_squares", "Four squares for each unit", "4 * count", COUNT, rounding=COUNT_UP, noun="square",
              label="corner squares", when=FLIPPED, says=("how many squares", "how many corner squares")),
@@ -73,9 +76,9 @@ SQUARE_IN_A_SQUARE = Rule(
             (
                 Fact("The centre's corners touch the middles of the sides, so a side of it is the long side of a "
                 "corner triangle whose short "
-                     "sides are half the unit, by Pythagoras", "centre_finished ^ 2 = (size / 2) ^ 2 + (size / 2) ^ 2"),
-                Follows("Gather the halves", "centre_finished ^ 2 = size ^ 2 / 2"),
-                Follows("Take the square root of both", "centre_finished = size / sqrt(2)"),
+                     "sides are half the unit, by Pythagoras", "centre_finished ^ 2 = (whole / 2) ^ 2 + (whole / 2) ^ 2"),
+                Follows("Gather the halves", "centre_finished ^ 2 = whole ^ 2 / 2"),
+                Follows("Take the square root of both", "centre_finished = whole / sqrt(2)"),
             ),
         ),
         half_square_addition(),

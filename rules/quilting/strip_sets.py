@@ -66,7 +66,7 @@ STRIP_BUNDLE = Rule(
     family="quilting",
     says=("strip bundle", "bundle", "bundle of strips", "strips from a bundle", "precut strips", "pre-cut strips",
           "roll of strips", "2 1/2 in strip bundle", "strip roll", "precut roll", "strips side by side",
-          "sewn side by side", "side by side"),
+          "sewn side by side", "side by side", "top from", "strip quilt", "strips make", "a roll of"),
     about="What a bundle of strips covers when they are sewn side by side.",
     inputs=(
         Input("strips", "number of strips", COUNT, says=("strips", "strip", "of them", "bundle"), noun="strip",
@@ -94,6 +94,7 @@ STRIP_BUNDLE = Rule(
     ),
     answers=("across", "down", "area", "cloth"),
     headline=("Sewn side by side the strips cover {across} by {down}.",),
+    sizes=(("strip", "long"),),
     home="in",
     source=ARITHMETIC,
     cautions=(Caution("Measure a strip of the bundle before you sew: with pinked edges it is often a little over "

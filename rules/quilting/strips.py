@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP
+from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
 from .words import SEAM, USABLE_WIDTH
 
 STRIPS_AND_PATCHES = Rule(
@@ -20,10 +20,11 @@ STRIPS_AND_PATCHES = Rule(
               "patch", "rectangle", "of them"), noun="patch", ask="How many patches do you need?", example="60",
               sane="1..50000", practice="20..200 by 10"),
         Input("finished", "finished size of a patch", LENGTH, says=("finished", "finish", "finish at",
-              "finished size"), ask="What size are the patches cut?", example="3 1/2 in", sane="3 mm..3 m"),
+              "finished size"), extra=True, ask="What size do the patches finish?", example="3 in", sane="3 mm..3 m", usual="1 cm..40 cm"),
         Input("cut", "cut size of a patch", LENGTH, says=("cut", "cut at", "squares", "patches", "rectangles",
               "square", "patch", "pieces", "cut size", "unfinished", "each"), default=Default("=finished + 2 * seam",
-              "The cut size is the finished size and two seams", derived=True), sane="5 mm..3 m",
+              "The cut size is the finished size and two seams", derived=True, given=("finished",)),
+              ask="What size are the patches cut?", example="3 1/2 in", sane="5 mm..3 m",
               practice="1 1/2 in..8 in by 1/2 in"),
         Input("other", "other side of a patch, cut", LENGTH, says=("other side", "long", "by"),
               default=Default("=cut", "A square", derived=True), sane="5 mm..3 m", practice="2 in..10 in by 1/2 in"),
@@ -73,6 +74,7 @@ STRIPS_AND_PATCHES = Rule(
         "48 rectangles cut 2 1/2 x 4 1/2 in, how much fabric -> 3/8 yd; 3 strips",
     ),
     related=("from a fat quarter", "patch"),
+    defers=("patch",),
 )
 
 STRIPS_FROM_A_LENGTH = Rule(
@@ -80,27 +82,37 @@ STRIPS_FROM_A_LENGTH = Rule(
     family="quilting",
     says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard",
           "strips in a yard", "strips will i get", "strips can i get", "strips does", "strips are in",
-          "strips come out of", "strips from a length", "strips i can cut"),
+          "strips come out of", "strips from a length", "strips i can cut", "strips", "cloth for strips",
+          "fabric for strips", "for strips"),
     about="How many strips, cut across the cloth, a length of it gives.",
     inputs=(
         Input("length", "length of cloth", LENGTH, says=("from", "cloth", "fabric", "length", "out of",
-              "yard of fabric", "have", "piece"), ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m",
+              "yard of fabric", "have", "piece", "left", "i ve left", "have left", "remnant", "scrap",
+              "found", "how many yards", "how many metres", "how much fabric", "how much cloth", "yardage",
+              "how much material", "how long a piece"), ask="How long is the cloth?", example="1/2 yd", sane="1 cm..100 m",
               practice="18 in..72 in by 9 in"),
         Input("strip", "strip width", LENGTH, says=("strips", "strip", "wide strips", "wide", "cut"),
               ask="How wide are the strips cut?", example="2 1/2 in", sane="2 mm..3 m",
               practice="1 1/2 in..6 in by 1/2 in"),
+        Input("usable", "usable fabric width", LENGTH, says=("usable", "wof", "width of fabric", "wide fabric", "wide cloth",
+              "fabric width", "cloth width", "between the selvedges", "fabric", "cloth"), extra=True, spoken=True,
+              ask="How wide is the cloth?", example="42 in", sane="10 cm..4 m", usual="85 cm..3 m"),
         Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten",
               "squaring up", "trimmed off"), default=Default("0 in | 0 cm", derived=True), sane="0 cm..20 cm",
               practice="1/2 in..2 in by 1/2 in", spoken=True),
     ),
     steps=(
         Step("strips", "Whole strips along the length", "(length - trim) / strip", COUNT, rounding=COUNT_DOWN,
-             noun="strip", label="strips", says=("how many strips", "strips", "number of strips", "how many")),
+             noun="strip", label="strips", says=("how many strips", "strips", "number of strips", "how many"),
+             stated=("strips", "of them")),
+        Step("in_all", "End to end, each strip as long as the cloth is wide", "rounded(strips) * usable", rounding=CUT,
+             label="length of the strips in all", says=("length in all", "end to end", "joined end to end")),
         Step("left", "What is left", "length - trim - rounded(strips) * strip", label="left over", says=("left over",
              "left", "how much is left")),
     ),
-    answers=("strips", "left"),
+    answers=("strips", "left", "in_all"),
     headline=("You get {strips}, {left} left over.",),
+    pairs=(("length", "usable"),),
     home="in",
     source=ARITHMETIC,
     refusals=(Refusal("strip > length - trim",

@@ -43,7 +43,8 @@ QUILTING_THREAD = Rule(
               "for starts, stops and mending (common practice)", when={"allow": "spare"}), Default("0 %",
               derived=True, when={"allow": "as_told"})), sane="0 %..200 %", practice="10 %..30 % by 5 %"),
         Input("reel", "length on a reel", LENGTH, says=("reel", "spool", "cone", "bobbin", "per spool", "reels",
-              "spools", "on a reel", "on a spool"), extra=True, spoken=True, ask="How much thread is on a reel?",
+              "spools", "on a reel", "on a spool", "spools of", "reels of", "spool of", "reel of", "cones of", "cone of",
+              "to a reel", "to a spool", "each reel", "each spool"), extra=True, spoken=True, ask="How much thread is on a reel?",
               example="300 yd", sane="5 m..20 km", practice="200 yd..1000 yd by 100 yd"),
     ),
     steps=(

@@ -12,13 +12,22 @@ from .words import SEAM
 HALF_SQUARE = "seam * (2 + sqrt(2))"
 QUARTER_SQUARE = "seam * (2 + 2 * sqrt(2))"
 
+# A size told with its seams still in it: "5 1/2 in unfinished", "trim to 5 1/2 in".
+AS_SEWN = flag("as_sewn", "the size is the unfinished one", ("unfinished", "trim to", "trimmed to", "trim down to",
+               "trim them to", "trim them down to", "raw edge to raw edge", "before they are sewn in"),
+               no=("what unfinished", "what is the unfinished", "what s the unfinished", "unfinished size do",
+               "unfinished size should", "unfinished size will", "trim to size", "trimmed to size"))  # fmt: skip
+TAKEN = Input("taken", "seams in the size told", LENGTH, spoken=True, default=(
+              Default("0 in | 0 cm", derived=True, when={"as_sewn": "no"}), Default("=2 * seam",
+              "Sewn in, a unit loses a seam on every side", derived=True, when={"as_sewn": "yes"})))  # fmt: skip
 FINISHED = Input("finished", "finished size", LENGTH, says=("finished", "finish", "finish at", "finishes",
-                 "finished size", "finished unit", "finished square", "come out", "end up", "hst", "sewn in",
-                 "units finish", "finished side", "half-square triangles", "half-square triangle units"),
+                 "finished size", "finished unit", "finished square", "come out", "end up", "sewn in",
+                 "units finish", "finished side", "hst",
+                 "half-square triangles", "half-square triangle units"),
                  ask="What size do the units finish?", example="3 in", sane="3 mm..2 m",
                  practice="1 1/2 in..8 in by 1/2 in", )  # fmt: skip
 TRIM_SAYS = ("trim", "trim down", "and trim", "oversize", "oversized", "trim to size", "cut over size", "square up",
-    "squared up", "trimming")
+    "squared up", "trimming", "trim to", "trimmed to", "trim down to", "trim them to", "trim them down to")
 OVERSIZE_BECAUSE = "cut over size, to be trimmed when sewn (common practice)"
 
 
@@ -39,6 +48,8 @@ HALF_SQUARE_TRIANGLES = Rule(
           "cloth.",
     inputs=(
         FINISHED,
+        AS_SEWN,
+        TAKEN,
         Input("count", "number of units", COUNT, says=("hst", "half-square triangle", "half-square triangles",
               "unit", "units", "triangle squares", "triangles", "of them", "half square"), noun="unit", extra=True,
               ask="How many units do you want?", example="24", sane="1..20000", practice="8..120 by 4"),
@@ -60,14 +71,14 @@ HALF_SQUARE_TRIANGLES = Rule(
              "Each square gives two triangles: a seam on two sides, and the diagonal's seam, add seam × (2 + √2)",
              HALF_SQUARE, rounding=PATCH_CUT, label="addition", says=("addition", "add", "how much to add")),
         Step("exact_cut", "By geometry, before any rounding to the ruler",
-             "if(per_pair = 8, 2 * (finished + addition), if(per_pair = 4, sqrt(2) * (finished + 2 * seam) + 2 * "
-             "seam, finished + addition))", label="exact size", says=("exact", "exact size", "by geometry", "exactly",
+             "if(per_pair = 8, 2 * (finished - taken + addition), if(per_pair = 4, sqrt(2) * (finished - taken + 2 * seam) + 2 * "
+             "seam, finished - taken + addition))", label="exact size", says=("exact", "exact size", "by geometry", "exactly",
              "derive", "derived")),
         Step("cut",
              "Add to the finished size (for eight at a time, twice that; for four, the diagonal of the unit with "
              "its seams, and seams again)",
-             "if(per_pair = 8, 2 * (finished + max(rounded(addition), oversize)), if(per_pair = 4, sqrt(2) * "
-             "(finished + 2 * seam) + 2 * seam + oversize, finished + max(rounded(addition), oversize)))",
+             "if(per_pair = 8, 2 * (finished - taken + max(rounded(addition), oversize)), if(per_pair = 4, sqrt(2) * "
+             "(finished - taken + 2 * seam) + 2 * seam + oversize, finished - taken + max(rounded(addition), oversize)))",
              rounding=PATCH_CUT, label="square to cut", says=("cut", "square", "squares", "what size", "how big",
              "how large", "size of the squares", "cut size", "cut the squares", "starting squares", "size squares",
              "what size squares"), stated=("cut", "square", "squares", "start with", "starting", "already cut",
@@ -93,6 +104,7 @@ HALF_SQUARE_TRIANGLES = Rule(
         "How large do I cut the squares for eight-at-a-time half-square triangles that finish at 2 in -> 5 3/4 in",
         "HST finish 4 in, cut over size and trim, what size square -> 5 in",
         "hst cut from 5 in squares, what do they finish at -> 4 1/8 in",
+        "half-square triangles 5 1/2 in unfinished, what do I cut -> 5 7/8 in",
     ),
     related=("quarter-square triangles", "flying geese"),
     derivation=(half_square_addition(),),
@@ -106,10 +118,13 @@ QUARTER_SQUARE_TRIANGLES = Rule(
     about="The squares to cut twice on the diagonal for quarter-square triangles and hourglass units.",
     inputs=(
         Input("finished", "finished size", LENGTH, says=("finished", "finish", "finish at", "finished size",
-              "finished unit", "come out", "end up", "qst", "hourglass", "sewn in", "long side", "finished long side",
-              "units finish", "quarter-square triangle"),
+              "finished unit", "come out", "end up", "sewn in", "long side", "finished long side",
+              "units finish", "qst", "hourglass",
+              "quarter-square triangle"),
               ask="What size do the units finish (the triangle's long side)?", example="4 in", sane="3 mm..2 m",
               practice="2 in..8 in by 1/2 in"),
+        AS_SEWN,
+        TAKEN,
         Input("units", "number of hourglass units", COUNT, says=("hourglass", "hourglass units", "qst",
               "hourglasses", "hourglass blocks"), noun="hourglass unit", extra=True,
               ask="How many hourglass units do you want?", example="12", sane="1..20000", practice="4..60 by 2"),
@@ -123,9 +138,9 @@ QUARTER_SQUARE_TRIANGLES = Rule(
     steps=(
         Step("addition", "Each square gives four triangles: a seam on each side of both cuts adds seam × (2 + 2√2)",
              QUARTER_SQUARE, rounding=PATCH_CUT, label="addition", says=("addition", "add", "how much to add")),
-        Step("exact_cut", "By geometry, before any rounding to the ruler", "finished + addition", label="exact size",
+        Step("exact_cut", "By geometry, before any rounding to the ruler", "finished - taken + addition", label="exact size",
              says=("exact", "exact size", "by geometry", "exactly", "derive", "derived")),
-        Step("cut", "Add to the finished size", "finished + max(rounded(addition), oversize)", rounding=PATCH_CUT,
+        Step("cut", "Add to the finished size", "finished - taken + max(rounded(addition), oversize)", rounding=PATCH_CUT,
              label="square to cut", says=("cut", "square", "squares", "what size", "how big", "how large",
              "size of the squares", "cut size", "cut the squares", "starting square", "what size squares"),
              stated=("cut", "square", "squares", "start with", "starting", "already cut", "have", "squares cut")),

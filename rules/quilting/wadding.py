@@ -67,7 +67,7 @@ WADDING = Rule(
         OVER,
         Input("roll", "width of the roll", LENGTH, says=("roll", "on the roll", "off the roll", "wide batting",
               "wide wadding", "wadding width", "by the metre", "batting on the roll", "wide roll"), extra=True,
-              spoken=True, ask="How wide is the roll?", example="96 in", sane="20 cm..4 m",
+              ask="How wide is the roll?", example="96 in", sane="20 cm..4 m",
               practice="90 in..120 in by 6 in"),
     ),
     steps=(

@@ -8,8 +8,10 @@ from ..engine.kinds import COUNT, LENGTH
 WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
                        "square quilt", "across"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
-SQUARE = flag("is_square", "square quilt", ("square quilt", "square top", "square throw", "square baby quilt",
-              "square wall hanging", "square quilt top"))
+SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top")
+SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
+# where a square of cloth is asked for, the bare word says nothing of the quilt
+SQUARE_QUILT = flag("is_square", "square quilt", SQUARES)
 LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long", "length", "down", "square quilt"),
                         default=Default("=width", "A square quilt is as long as it is wide",
                         when={"is_square": "yes"}, derived=True), ask="How long is the quilt?", example="72 in",
@@ -22,11 +24,21 @@ USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "w
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
 SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance",
              "seam width"), default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
-             sane="1 mm..3 cm", usual="5 mm..1.6 cm", practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
-BLOCK = Input("block", "block finished size", LENGTH, says=("block", "blocks", "finished block", "finished blocks",
-              "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each"),
+             sane="0 mm..3 cm", usual="5 mm..1.6 cm", practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
+BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinished - 2 * seam",
+              "Joined, a block loses a seam on every side", derived=True, given=("unfinished",)), says=("block",
+              "blocks", "finished block", "finished blocks",
+              "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each",
+              "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
+              "what size blocks", "what size block", "how big is each block", "how large are the blocks",
+              "what block", "which block", "how big a block", "how big should the blocks"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
               practice="6 in..14 in by 1 in")  # fmt: skip
+UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfinished", "unfinished block",
+                         "unfinished blocks", "blocks cut", "blocks are cut", "cut blocks", "raw edge to raw edge",
+                         "before they are joined", "with their seams", "including seams", "including the seams"),
+                         extra=True, ask="What size are the blocks before they are joined?", example="12 1/2 in",
+                         sane="2 cm..2 m", usual="6 cm..1 m")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
                "in a row", "row of", "blocks in each row", "blocks", "rows of"), ask="How many blocks across?",
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip

@@ -15,7 +15,7 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Needs, Run
 from .binding import JOINS
 from .quilt_size import ALL_ROUND, BORDER, OUTER, OUTSIDE, SASH, layout
-from .words import ACROSS, BLOCK, DOWN, SEAM, USABLE_WIDTH
+from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
 
 def _part(run: Run, topic: str, heading: str, given: Mapping[str, Any]) -> Run:
@@ -114,7 +114,8 @@ def _step(run: Run, name: str) -> Step:
 
 
 def _cloth(name: str, label: str, *says: str) -> Step:
-    return Step(name, "", rounding=BUY_CLOTH, label=label, says=says)
+    # so short a length told is the width of a border or a sash
+    return Step(name, "", rounding=BUY_CLOTH, label=label, says=says, sane="30 cm..100 m")
 
 
 PARTS = ("block_cloth", "sash_cloth", "stone_cloth", "border_cloth", "outer_cloth", "binding_cloth", "backing_cloth")
@@ -150,6 +151,7 @@ QUILT_YARDAGE = Rule(
               "for seams", "more for piecing"), default=Default("0 %", derived=True), sane="0 %..200 %",
               practice="20 %..50 % by 10 %"),
         SEAM,
+        UNFINISHED_BLOCK,
     ),
     steps=(
         Step("cloth", "All of it together", rounding=BUY_CLOTH, label="cloth in all", says=("how much fabric",
@@ -200,7 +202,7 @@ QUILT_YARDAGE = Rule(
     source=COMMON_PRACTICE,
     algorithm=_whole_quilt,
     no_unknown=("block", "across", "down", "sash", "border", "outer", "usable", "strip", "joins", "over",
-        "backing_width", "piecing", "seam"),
+        "backing_width", "piecing", "seam", "unfinished"),
     cautions=(
         Caution("The blocks are counted as plain squares: pieced ones take more, by the seams inside them; say how "
                 "much, such as “with 25 % for piecing”", when="piecing = 0"),
