@@ -176,7 +176,7 @@ class Conversation:
         if self.tried(best, heard).answer.status == "answered":
             # A rule defers only to one that can do its work here.
             rivals = [one for one in rivals if one.rule.topic not in best.rule.defers or self.tried(one, heard).answer.status == "answered"]
-        best, rivals = weigh.fuller(best, rivals)
+        best, rivals = weigh.fuller(*weigh.better_heard(best, rivals))
         if rivals and not self._agree(best, rivals, heard):
             requests = [tried.request for one in (best, *rivals[:3]) if (tried := self.tried(one, heard)).request is not None]
             self.context = Context(choices=tuple(requests), pending_line=heard.line.text)

@@ -100,7 +100,8 @@ def counts_things(line: Line, value: Value) -> bool:
         return False
     start, end = line.origin[value.last]
     word = line.text[start:end].lower()
-    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and word not in OF_ONE_BODY and not FILLERS.intersection((word, after[0]))
+    plural = word.isalpha() and word.endswith("s") and not word.endswith("ss") and word not in OF_ONE_BODY
+    plural = plural and FILLERS.isdisjoint((word, after[0]))
     return plural and (len(line.values) == 1 or any(not other.main.bare for other in line.values))
 
 

@@ -18,7 +18,7 @@ from .options import UNPLACED
 from .place import Placing, place
 from .readers import PLAIN, reader_of
 from .reading import Reading
-from .score import needed_by, passed_over, score, things
+from .score import lacking, passed_over, score, things
 from .tokens import tokens
 from .unit_asked import in_unit, length_asked, unit_asked
 from .values import Line, Value
@@ -74,7 +74,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     values = [value for value in line.values if value.first not in eaten]
     before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
-    nothing = _none_of(rule, line, mine)
+    nothing, denied = _none_of(rule, line, mine)
     listed.update(nothing)
     asked = asked_for(rule, line, mine)
     if not line.values and not kept:
@@ -83,7 +83,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     counts = counts_of(rule, line, values, mine)
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
-    heard = _heard_as_asked(rule, mine, asked[:1])
+    heard = [match for match in _heard_as_asked(rule, mine, asked[:1]) if match.first not in denied]
     placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing, prefer or {}) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
@@ -104,7 +104,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
 def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:
     """Inputs without a default that nothing fills yet."""
     filled = known | {slot.name for slots in placing.spots.values() for slot in slots}
-    return [item.name for item in needed_by(rule) if item.name not in filled]
+    return [item.name for item in lacking(rule, filled)]
 
 
 def _heard_as_asked(rule: Rule, matches: list[Match], asked: tuple[str, ...]) -> list[Match]:
@@ -187,9 +187,9 @@ def _read_lists(rule: Rule, line: Line, values: list[Value], matches: list[Match
     return listed, values
 
 
-def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
-    """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range."""
-    found = {}
+def _none_of(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, Given], set[int]]:
+    """Inputs said to be nothing ("no seam allowance", "without ease"), where nothing is in their range; and where they are said."""
+    found, denied = {}, set[int]()
     for match in matches:
         before = match.first - (line.words[match.first - 1 : match.first] in BEFORE_NOTHING)
         if before < 1 or line.words[before - 1] not in NOTHING:
@@ -199,7 +199,8 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> dict[str, Given]:
             if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
                 text = f"{line.words[before - 1]} {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
-    return found
+                denied.update(range(match.first, match.last))
+    return found, denied
 
 
 def _states(placing: Placing, prefer: Mapping[str, float]) -> bool:

@@ -146,7 +146,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     rule = talk.mind.rules[request.topic]
     if talk.mind.lexicon.calls(heard.line.words):
         return None  # "plan a pouch" begins anew
-    prefer = pulls(rule, request, heard.line, talk.context.waiting, talk.context.changed)
+    prefer = pulls(rule, request, heard.line, heard.matches, talk.context.waiting, talk.context.changed)
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
@@ -290,7 +290,7 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     taken: dict[str, Given] = {}
     known = _known(talk, request, answer)
     for item in rule.inputs:
-        always = any(not default.when for default in item.defaults)
+        always = any(not default.when and not default.given for default in item.defaults)
         if item.name in filled or item.extra or always or item.options:
             continue
         given = known.get(item.label)

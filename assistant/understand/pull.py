@@ -6,13 +6,14 @@ import math
 from collections.abc import Mapping
 from fractions import Fraction
 
-from rules.engine.buying import DISCOUNT
+from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import Kind
 from rules.engine.request import Given, Request
 from rules.engine.run import LARGEST
 from rules.engine.units import rough_factor
 
+from .lexicon import Match
 from .relative import compared
 from .values import Line, Value, kinds_of, rough_value
 
@@ -31,11 +32,14 @@ CLOTH = (["cloth"], ["fabric"], ["material"])
 ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pattern said
 
 
-def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], changed: frozenset[str]) -> dict[str, float]:
+def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waiting: frozenset[str],
+          changed: frozenset[str]) -> dict[str, float]:  # fmt: skip
     """How strongly each input draws a new number to itself."""
     drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in told(request)}
-    if len(line.values) == 1 and not ONES_OWN.intersection(line.words) and compared(line, line.values[0]) is None:
-        alike = near(rule, request, line)
+    if _has_one_new_number(line):
+        alike, beside = near(rule, request, line), _spoken_for(rule, line, matches)
+        if beside:
+            alike = [name for name in alike if name in beside]  # "8 cm deep" is the depth, whatever else was told
         for name in alike:
             before = told(request)[name]
             drawn[name] += NEAR_ALONE if len(alike) == 1 else NEAR * _closeness(rule, name, before, line.values[0])
@@ -47,6 +51,21 @@ def pulls(rule: Rule, request: Request, line: Line, waiting: frozenset[str], cha
         drawn[item.name] = TAKEN_OFF
     drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
     return drawn
+
+
+def _has_one_new_number(line: Line) -> bool:
+    """Whether a line holds one number that may be meant in the place of one before it."""
+    return len(line.values) == 1 and ONES_OWN.isdisjoint(line.words) and compared(line, line.values[0]) is None
+
+
+def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
+    """The inputs of which a word stands right beside a line's one number."""
+    value = line.values[0]
+    return {
+        tag.name
+        for match in matches if match.first == value.last or match.last == value.first
+        for tag in match.of(rule.topic) if tag.what == "role"
+    }  # fmt: skip
 
 
 def _taken_off(line: Line) -> bool:
@@ -69,7 +88,7 @@ def near(rule: Rule, request: Request, line: Line) -> list[str]:
         if (declared := rule.input(name) or rule.step(name)) and _alike(declared, given, value)
     }  # fmt: skip
     if line.words[value.last : value.last + 1] in CLOTH:
-        return [name for name, declared in alike.items() if "width" in declared.label]
+        return [name for name, declared in alike.items() if declared.label in WIDTHS_OF_CLOTH]
     rates = [name for name in alike if "/" in before[name].unit]
     return rates if rates and _at(line) else list(alike)
 

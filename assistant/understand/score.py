@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sized
+from collections.abc import Container, Mapping, Sized
 from fractions import Fraction
 from functools import lru_cache
 
@@ -117,7 +117,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots}
     filled |= {*reading.listed, *reading.chosen, *kept}
-    missing = [item for item in needed_by(reading.rule) if item.name not in filled]
+    missing = lacking(reading.rule, filled)
     for item in missing:
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
@@ -130,9 +130,14 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
 
 
 @lru_cache(maxsize=512)
-def needed_by(rule: Rule) -> tuple[Input, ...]:
+def _needed_by(rule: Rule) -> tuple[Input, ...]:
     """The inputs that a rule cannot do without and has no default for."""
     return tuple(item for item in rule.inputs if item.default is None and not item.extra)
+
+
+def lacking(rule: Rule, filled: Container[str]) -> list[Input]:
+    """The inputs that a rule still needs when some are filled."""
+    return [item for item in _needed_by(rule) if item.name not in filled]
 
 
 def _says_no_more(line: Line) -> bool:

@@ -101,6 +101,12 @@ def nouns_of(rule: Rule) -> frozenset[str]:
     return frozenset(stem(declared.noun) for declared in every if declared.noun)
 
 
+def _in_place_of(words: list[str]) -> bool:
+    """Whether a phrase says that what follows was there before: "instead of", "in place of the"."""
+    end = len(words) - (words[-1] in ("the", "my", "a"))
+    return tuple(words[max(0, end - 2) : end]) in IN_PLACE_OF
+
+
 def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
     """The role, result and stated words of the question that speak for this rule's slots; longer phrases win."""
     topic = rule.topic
@@ -112,6 +118,6 @@ def mentions_of(rule: Rule, line: Line, matches: list[Match]) -> list[Mention]:
         if any(one.first <= first and one.last >= last and one.last - one.first > last - first for one in longer):
             continue
         words = line.words[first:last]
-        leads = words[-1] == "to" or LEADING.issuperset(words) or tuple(words[-2:]) in IN_PLACE_OF  # "down to", "increase to"
+        leads = words[-1] == "to" or LEADING.issuperset(words) or _in_place_of(words)  # "down to", "increase to"
         kept.append(Mention(number, tag.name, first, last, tag.what != "role", match.weight, leads))
     return kept

@@ -27,6 +27,7 @@ UNNAMED_EVIDENCE = 0.8
 PLAINLY_MEANT, PLAINLY_HEARD, QUIETER = 0.5, 0.75, 0.75
 PLAINLY_NAMED = 1.0
 LESS_HEARD = 0.2  # a reading that explains so much less of the line is no rival
+MUCH_MORE_HEARD = 0.3
 LESS_HEARD_OF_THE_NAMED = 0.3
 HALF_AS_WELL = 0.6
 CLOSE_OF_A_NAME = 1.0
@@ -84,6 +85,13 @@ def fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def better_heard(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:
+    """The best reading and its rivals; one named by the same words leads where it hears much more of the line."""
+    same = [one for one in rivals if one.topic_score == best.topic_score and coverage(one) >= coverage(best) + MUCH_MORE_HEARD]
+    lead = max(same, key=coverage, default=best)
+    return lead, [one for one in (best, *rivals) if one is not lead and (lead is best or one is not best)]
 
 
 def as_well_heard(reading: Reading, best: Reading) -> bool:

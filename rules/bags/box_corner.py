@@ -12,6 +12,11 @@ BOX_CORNER = Rule(
     family="bags",
     says=(
         "box corner",
+        "squares in the corners",
+        "square in each corner",
+        "squares from each corner",
+        "squares from the corners",
+        "square from each corner",
         "panel is cut",
         "panels are cut",
         "panels cut",

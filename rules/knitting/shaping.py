@@ -144,7 +144,7 @@ SHAPE_ALONG_ROWS = Rule(
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("stitches", "sts", "in all", "altogether", "by", "total change"),
+              says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of"),
               default=(Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",)),
                        Default("=abs(total - start)",
                                "The difference between the stitches at the start and at the end", derived=True,

@@ -10,7 +10,7 @@ from .words import how_many
 DRAWSTRING = Rule(
     topic="drawstring",
     family="notions",
-    says=("drawstring", "drawcord", "draw cord", "waist cord", "hood cord", "waist tie", "tie cord", "draw string",
+    says=("drawstring", "drawcord", "draw cord", "hood cord", "waist tie", "tie cord", "draw string",
         "lacing cord", "pull cord", "cord", "how much cord", "pyjama cord"),
     about="How long to cut a drawstring: round the opening, and a tail and a knot at each end.",
     inputs=(

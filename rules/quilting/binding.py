@@ -85,7 +85,7 @@ BIAS_BINDING = Rule(
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
-             says=("length of bias", "binding length", "bias length", "how much bias"), stated=("of bias", "bias",
+             says=("length of bias", "binding length", "bias length", "how much bias"), stated=("of bias", "bias", "to make", "make",
              "get")),
         Step("area", "Its area is that of the cloth it is cut from", "need * strip", AREA, label="area",
              says=("area", )),
