@@ -39,6 +39,18 @@ def answer(rule: Rule, request: Request) -> Answer:
         return forwards(rule, request)
     except (Impossible, NoAnswer) as error:
         return impossible(rule.topic, _sentence(str(error)), given=given_values(rule, request))
+    except Needs as need:  # met on the way back from a result that was told
+        return _still_needs(rule, request, need.name)
+
+
+def _still_needs(rule: Rule, request: Request, name: str) -> Answer:
+    """What to ask where one input more is needed; a way that leads nowhere else is no sum."""
+    given = given_values(rule, request)
+    if rule.input(name) is None:
+        return impossible(rule.topic, f"I cannot work {rule.topic} from these. Try: {_example(rule)}", given=given)
+    missing = _missing(rule, name)
+    return Answer("incomplete", topic=rule.topic, given=given, missing=(missing,), sources=(rule.source,),
+                  message=f"I read this as {rule.topic}, but still need the {missing.name}.")
 
 
 def _sentence(text: str) -> str:
