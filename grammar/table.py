@@ -109,7 +109,7 @@ def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     unit = f"{no_inch}(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"
     return (
         f"UNIT.70: /{unit}[ \\t]*/\n"
-        f"CURRENCY.71: /(?:{signs}) *(?=\\.?[0-9])/\n"
-        f"CURRENCY_SIGN: /(?:{signs})/\n"
+        f"CURRENCY.71: /(?<![a-z])(?:{signs}) *(?=\\.?[0-9])/\n"
+        f"CURRENCY_SIGN: /(?:{signs})(?![a-z])/\n"
         f"UNIT_HEAD: /{heads_pattern(vocabulary.units)}/\n"
     )

@@ -7,10 +7,14 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from unicodedata import category
 
-_FEET_AND_SUCH = {"ft": ("in",), "yd": ("ft", "in"), "m": ("cm", "mm"), "cm": ("mm",), "lb": ("oz",), "kg": ("g",), "pound": ("pence",)}
+_FEET_AND_SUCH = {
+    "ft": ("in",), "yd": ("ft", "in"), "m": ("cm", "mm"), "cm": ("mm",), "lb": ("oz",), "kg": ("g",), "pound": ("pence",),
+    "USD": ("cent",), "EUR": ("cent",),
+}  # fmt: skip
 
 _ROOM = {("ft", "in"): 12, ("yd", "ft"): 3, ("yd", "in"): 36, ("m", "cm"): 100, ("m", "mm"): 1000, ("cm", "mm"): 10, ("lb", "oz"): 16,
-         ("kg", "g"): 1000, ("pound", "pence"): 100}  # fmt: skip
+         ("kg", "g"): 1000, ("pound", "pence"): 100,
+         ("USD", "cent"): 100, ("EUR", "cent"): 100}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -30,7 +34,7 @@ class Vocabulary:
     counted: frozenset[str] = frozenset({"st", "row", "round"})
     smaller: Mapping[str, tuple[str, ...]] = field(default_factory=lambda: dict(_FEET_AND_SUCH))
     room: Mapping[tuple[str, str], int] = field(default_factory=lambda: dict(_ROOM))
-    tails: Mapping[str, str] = field(default_factory=lambda: {"ft": "in", "m": "cm", "pound": "pence"})
+    tails: Mapping[str, str] = field(default_factory=lambda: {"ft": "in", "m": "cm", "pound": "pence", "USD": "cent", "EUR": "cent"})
     things: frozenset[str] = frozenset({"foot", "round", "row", "stitch", "percent", "per cent", "tex"})
 
 

@@ -107,7 +107,9 @@ SPELLED: Mapping[str, str] = {
     **dict.fromkeys(("hour", "hours", "hr", "hrs"), "hour"),
     **dict.fromkeys(("minute", "minutes", "mins"), "minute"),
 }  # fmt: skip
-PREFIX_CURRENCIES: Mapping[str, str] = {"£": "GBP", "$": "USD", "€": "EUR", "C$": "CAD", "A$": "AUD"}
+PREFIX_CURRENCIES: Mapping[str, str] = {
+    "£": "GBP", "$": "USD", "€": "EUR", "c$": "CAD", "a$": "AUD", "gbp": "GBP", "usd": "USD", "eur": "EUR", "cad": "CAD", "aud": "AUD",
+}
 
 _ALIASES = {"%": "percent", "1": "each", "": "each"}
 _factors: dict[str, Fraction] = {}
