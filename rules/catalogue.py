@@ -33,7 +33,7 @@ class Entry:
     family: str
     kinds: frozenset[str]
     lone: bool
-    tells: frozenset[str]
+    tells: tuple[frozenset[str], ...]
     paired: bool
 
 
@@ -58,7 +58,8 @@ def index() -> dict[str, Entry]:
                 raise DeclarationError(f"{topic}: declared twice; give each rule a topic of its own")
             declared[topic] = value
             kinds = frozenset(item.kind.name for item in value.inputs)
-            found[topic] = Entry(module, value.family, kinds, value.lone, frozenset(value.tells), bool(value.pairs))
+            tells = tuple(frozenset(told) for told in value.told_by())
+            found[topic] = Entry(module, value.family, kinds, value.lone, tells, bool(value.pairs))
     return found
 
 

@@ -81,7 +81,7 @@ class Mind:
     @lru_cache(maxsize=64)  # noqa: B019
     def telling(self, kinds: frozenset[str]) -> tuple[str, ...]:
         """The topics that values of these kinds tell without a word."""
-        return tuple(topic for topic, entry in self._entries().items() if entry.tells and entry.tells <= kinds)
+        return tuple(topic for topic, entry in self._entries().items() if any(told <= kinds for told in entry.tells))
 
     @lru_cache(maxsize=1)  # noqa: B019
     def paired(self) -> tuple[str, ...]:

@@ -59,10 +59,12 @@ def things(given: Given | None) -> int:
 def _tells(reading: Reading) -> bool:
     """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    if reading.lost or any(slot.stated for slot in slots) or any(value.main.bare for value in reading.line.values if not value.soft):
+    told_back = any(slot.stated and slot.kind in PLAIN_KINDS for slot in slots)
+    if reading.lost or told_back or any(value.main.bare for value in reading.line.values if not value.soft):
         return False  # a bare number tells no kind
-    kinds, tells = Counter(slot.kind.name for slot in slots), Counter(reading.rule.tells)
-    return bool(kinds) and set(tells) in (set(kinds), set(kinds) - {PERCENT.name}) and tells <= kinds
+    kinds = Counter(slot.kind.name for slot in slots)
+    whole = (set(kinds), set(kinds) - {PERCENT.name})
+    return bool(kinds) and any(set(told) in whole and told <= kinds for told in reading.rule.told_by())
 
 
 def _told_in_pairs(reading: Reading) -> bool:
@@ -109,7 +111,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
         # The whole line is a sum and nothing else: as plain as naming the topic.
         reading.topic_score = max(reading.topic_score, 1.0)
         score += TOPIC_WEIGHT
-    elif matches and reading.listed and takes_list(reading):
+    elif reading.listed and takes_list(reading) and (matches or not reading.placing.unplaced):
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)

@@ -26,6 +26,8 @@ _TOGETHER = re.compile(
 )
 _MAKE = re.compile(r"(\s*(?:what|how\s+much)\s+(?:do|does|will)\b)(.*?)(\b(?:make|come\s+to|total)\b)", re.IGNORECASE | re.DOTALL)
 _TAKE = re.compile(r"(\s*(?:please\s+)?take\s)(.*)(\s(?:from|off|away\s+from)\s)", re.IGNORECASE | re.DOTALL)
+# What is to be added, in a line that says more: "can you add 2 yd 8 in + 50 cm for me, I keep getting ...".
+_CLAUSE = re.compile(r"\badd\b(?:(?!\bfor me\b)[^,.?;:]|[.,](?=\d))+", re.IGNORECASE)
 _PERCENT = re.compile(r"%|per\s*cent", re.IGNORECASE)
 # "and" between two measures; in "two and a quarter" it is part of a number.
 _PORTION = r"(?:an?\s+|one\s+|three\s+|two\s+)?(?:half|third|quarter|eighth|fifth|tenth|sixteenth)"
@@ -39,11 +41,16 @@ _ASKING = frozenset(
 
 
 def read_sum(line: Line, reader: Reader) -> Sum | None:
-    """The sum that a whole line is, or None: most lines hold a word that no sum has."""
+    """The sum that a whole line is, or a part of it that adds; None for most lines, which hold a word that no sum has."""
     words, known = line.words, _known(reader)
-    if not line.values or any(word not in known for word in words if word[:1].isalpha()):
+    if not line.values:
         return None
-    found = reader.read_sum(only_the_sum(line.text))
+    text = line.text
+    if any(word not in known for word in words if word[:1].isalpha()):
+        if "add" not in words or (inner := _CLAUSE.search(text)) is None:
+            return None
+        text = " " * inner.start() + inner[0].ljust(len(text) - inner.start())
+    found = reader.read_sum(only_the_sum(text))
     return found if isinstance(found, Sum) else None
 
 

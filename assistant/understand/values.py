@@ -47,6 +47,7 @@ TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "i
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
 SOMEONE = frozenset(("he", "she", "who"))
+EACH_END = (["each", "end"], ["each", "side"], ["both", "end"], ["both", "side"], ["either", "end"], ["either", "side"])
 CLAUSE_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["?"], ["!"], ["and"], ["so"], [";"])
 AGES = (["year"], ["month"], ["week"], ["yr"])
 
@@ -140,6 +141,7 @@ def lay_out(query: Query) -> Line:
     years = {spot for spot, value in line.at_value.items() if _is_year(line.words, value)}
     ages = {spot for spot, value in line.at_value.items() if _is_age(line.words, spot, value)}
     line.aged = bool(ages)
+    ages |= {spot for spot, value in line.at_value.items() if _is_of_each_end(line.words, value)}
     _leave_out(line, ages | years | {spot for spot, value in line.at_value.items() if _is_asked_over(line, value)})
     return line
 
@@ -162,6 +164,14 @@ def _is_asked_over(line: Line, value: Value) -> bool:
     if first < 2 or words[first - 1] not in ("to", "in", "per", "over") or words[first - 2] not in ("that", "it", "this"):
         return False
     return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
+
+
+def _is_of_each_end(words: list[str], value: Value) -> bool:
+    """Whether one stitch is that of each end, as shaping is written: "dec 1 st at each end"."""
+    if value.shape != "one" or value.main.unit not in ("st", "") or value.main.value != 1 or value.main.per is not None:
+        return False
+    after = value.last + (words[value.last : value.last + 1] == ["at"])
+    return words[value.first - 1 : value.first] in (["increase"], ["decrease"]) and words[after : after + 2] in EACH_END
 
 
 def _is_year(words: list[str], value: Value) -> bool:

@@ -93,6 +93,7 @@ CAPACITY = Rule(
     answers=("volume",),
     headline=("It holds {volume}, filled to the brim.",),
     sizes=(("width", "height", "depth"),),
+    tells=("volume + length",),
     source=GEOMETRY,
     examples=(
         "I want a 20 litre backpack, 30 cm wide and 40 cm high, how deep must it be -> 16.7 cm",

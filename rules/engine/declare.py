@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -196,8 +197,8 @@ class Rule:
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
-    tells: kinds of value that together tell the rule when a line names no topic (a length and a price: their cost), a kind
-    as often as there must be values of it.
+    tells: kinds of value that together tell the rule when a line names no topic ("length + price a length": their cost), a
+    kind as often as there must be values of it; one entry for each such set.
     home: "in" where bare numbers mean inches (patchwork). system: a fixed system for the answer, or "".
     algorithm: a function of the Run for what formulas cannot say; it returns an Outcome.
     backwards: input name -> formula of the steps and other inputs, for unknowns that need one (name "stated" steps in it).
@@ -247,8 +248,17 @@ class Rule:
     def input(self, name: str) -> Input | None:
         return parts_by_name(self)[0].get(name)
 
+    def told_by(self) -> tuple[Counter[str], ...]:
+        """The kinds of value that tell the rule, each so many times, for every way of telling it."""
+        return _told_by(self.tells)
+
     def step(self, name: str) -> Step | None:
         return parts_by_name(self)[1].get(name)
+
+
+@lru_cache(maxsize=256)
+def _told_by(tells: tuple[str, ...]) -> tuple[Counter[str], ...]:
+    return tuple(Counter(kinds.split(" + ")) for kinds in tells)
 
 
 @lru_cache(maxsize=1024)

@@ -71,6 +71,7 @@ FABRIC_WEIGHT = Rule(
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of")),
     ),
     answers=("whole", "other", "kind"),
+    tells=("weight an area + length + length",),
     headline=("The piece weighs {whole}; the cloth is {other}.", "It is {other}: {kind}.", "It is {kind}: {other}."),
     algorithm=weigh,
     no_unknown=("weight", "ounces", "over", "length", "width"),

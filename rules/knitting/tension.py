@@ -209,7 +209,7 @@ SIZE_AT_MY_TENSION = Rule(
              says=("how long", "length"), axis="length"),
     ),
     answers=("got", "difference", "follow", "same", "got_length"),
-    tells=("stitch tension", "stitch tension", "length"),
+    tells=("stitch tension + stitch tension + length",),
     headline=("At your tension it comes to {got} wide; to get the pattern's width, follow {follow}.",),
     source=ARITHMETIC,
     cautions=(Caution("The rows change too when the tension does: check the lengths that are given in rows"),),

@@ -54,6 +54,7 @@ STITCHES_FOR_A_WIDTH = Rule(
              says=("rows", "how many rows")),
     ),
     answers=("stitches", "real", "rows"),
+    tells=("stitch tension + length", "stitches + stitch tension"),
     headline=("Cast on {stitches} and work {rows}.", "Cast on {stitches}; they come to {real} wide."),
     backwards={"width": "stitches / tension", "tension": "stitches / width"},
     source=ARITHMETIC,

@@ -115,7 +115,7 @@ PERCENTAGE = Rule(
         Step("part", "The percentage by itself", kind=ANY, label="the percentage of it"),
     ),
     answers=("result", "part"),
-    tells=("any measure", "percentage"),
+    tells=("any measure + percentage",),
     headline=("{result}.",),
     algorithm=_percent_of,
     no_unknown=("amount", "percent"),

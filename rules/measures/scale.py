@@ -146,7 +146,7 @@ SCALE = Rule(
         ),
     ),
     answers=("scaled", "less", "more", "percent", "change"),
-    tells=("length", "ratio"),
+    tells=("length + ratio",),
     headline=("Scaled, it is {scaled}.", "That leaves {less}.", "With it, that is {more}."),
     refusals=(
         Refusal(

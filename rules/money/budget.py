@@ -41,7 +41,7 @@ BUDGET = Rule(
     answers=("length", "change"),
     headline=("It buys {length}, and {change} is left.", "{change} is left: it buys {length}."),
     source=ARITHMETIC,
-    tells=("money", "price a length"),
+    tells=("money + price a length",),
     related=("cost",),
     examples=(
         "Twenty pounds to spend and it's £7.50 a metre. How much can I have? -> 2.6 m; £0.50",
