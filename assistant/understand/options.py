@@ -35,6 +35,7 @@ THE = frozenset(("the", "those", "these", "my"))
 OF_THEM = frozenset(("them", "those", "these", "em"))
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
+MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
 
@@ -129,7 +130,10 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
             continue  # "72 in wide" is no length
         if soft and bare and main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
-        if slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare)) and not made_from(line, value, slot):
+        from_it = slot.spoken and made_from(line, value, slot)
+        if from_it:
+            affinity = max(affinity, MADE_FROM)
+        elif slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare)):
             continue
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
@@ -139,7 +143,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and soft:
             score -= UNCALLED_COST
-        elif mention < 0 and isinstance(declared, Input) and declared.extra:
+        elif mention < 0 and not from_it and isinstance(declared, Input) and declared.extra:
             score -= 2 * UNCALLED_COST if bare else UNCALLED_COST if kind in (LENGTH, COUNT, RATIO) else 0.0
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, slot.takes, mention, affinity >= BESIDE))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from .declare import Default, Input, Rule, Step
-from .kinds import LENGTH, MONEY, PERCENT, PRICE, TEXT
+from .kinds import COUNT, LENGTH, MONEY, PERCENT, PRICE, TEXT
 from .request import Request
 from .rounding import PENNY
 
@@ -86,12 +86,18 @@ def verdict_first(rule: Rule, request: Request, wanted: list[str]) -> list[str]:
 
 def hand_as_result(rule: Rule, request: Request) -> Request:
     """The request with a length in hand as a stated result, where another input is asked for ("2 m, how wide must it be?")."""
-    asked = request.asked[0] if request.asked else ""
+    asked = request.asked[0] if request.asked else _count_wanted(rule, request)
     if "in_hand" not in request.given or request.stated or rule.input(asked) is None or asked in request.given:
         return request
     bought = next(name for name in rule.answers if _is_bought(rule.step(name)))
     given = {name: value for name, value in request.given.items() if name != "in_hand"}
     return replace(request, given=given, stated={bought: request.given["in_hand"]})
+
+
+def _count_wanted(rule: Rule, request: Request) -> str:
+    """The one count that is still needed, where a length is in hand: how many it makes is what is wanted; "" for none."""
+    missing = [item for item in rule.inputs if item.default is None and not item.extra and item.name not in request.given]
+    return missing[0].name if len(missing) == 1 and missing[0].kind is COUNT else ""
 
 
 def told_in_hand(rule: Rule) -> str:
