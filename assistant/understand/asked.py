@@ -22,11 +22,13 @@ AND = frozenset(("and", "n", "&", "+", "x", "by", "or", "/", ","))
 ASKING = frozenset(("how", "what", "which", "where"))
 SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&"))
+BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
 COUNTED_NEXT = 1.7
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
+VERDICT = 1.5
 SUBJECT = 1.9
 COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
 ENOUGH = frozenset(("enough", "suffice", "sufficient", "short"))
@@ -116,11 +118,16 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
     leads, ends = spots[ranked[0]]
     for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
         first, last = spots[name]
-        breath = last + 1 == leads and line.words[last] in (AND if name in ranked else JOINED)
+        breath = _in_one_breath(line.words[last:leads], AND if name in ranked else JOINED)
         again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _in_one_breath(between: list[str], joints: frozenset[str]) -> bool:
+    """Whether two things are asked for together: "cut width and height", "radius, and how much cloth"."""
+    return any(word in joints for word in between) and all(word in joints or word in BETWEEN for word in between)
 
 
 def _asks_before(words: list[str], first: int) -> bool:
@@ -191,6 +198,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
     if _beside_value(line, match):
         return 0.0
     best = 1.9 if any(word in ("how", "what", "which", "where") for word in words[match.first : match.last]) else 0.0
+    if ENOUGH.issuperset(words[match.first : match.last]):
+        best = VERDICT  # "is 3 balls enough for 650 m"
     for back in range(1, 7):
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):

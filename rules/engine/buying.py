@@ -86,12 +86,13 @@ def verdict_first(rule: Rule, request: Request, wanted: list[str]) -> list[str]:
 
 def hand_as_result(rule: Rule, request: Request) -> Request:
     """The request with a length in hand as a stated result, where another input is asked for ("2 m, how wide must it be?")."""
-    asked = request.asked[0] if request.asked else _count_wanted(rule, request)
+    asked = next((name for name in request.asked if rule.input(name) is not None and name not in request.given), "")
+    asked = asked or _count_wanted(rule, request)
     if "in_hand" not in request.given or request.stated or rule.input(asked) is None or asked in request.given:
         return request
     bought = next(name for name in rule.answers if _is_bought(rule.step(name)))
     given = {name: value for name, value in request.given.items() if name != "in_hand"}
-    return replace(request, given=given, stated={bought: request.given["in_hand"]})
+    return replace(request, given=given, stated={bought: request.given["in_hand"]}, asked=(asked,))
 
 
 def _count_wanted(rule: Rule, request: Request) -> str:
