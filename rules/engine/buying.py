@@ -91,8 +91,7 @@ def hand_as_result(rule: Rule, request: Request) -> Request:
     if "in_hand" not in request.given or request.stated or rule.input(asked) is None or asked in request.given:
         return request
     bought = next(name for name in rule.answers if _is_bought(rule.step(name)))
-    given = {name: value for name, value in request.given.items() if name != "in_hand"}
-    return replace(request, given=given, stated={bought: request.given["in_hand"]}, asked=(asked,))
+    return replace(request, stated={bought: request.given["in_hand"]}, asked=(asked,))
 
 
 def _count_wanted(rule: Rule, request: Request) -> str:
