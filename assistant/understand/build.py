@@ -104,8 +104,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         if slots is None:
             continue
         if len(slots) > 1:
-            measures = value.members if value.shape in ("size", "span") else rate_parts(value.main)
-            for slot, measure in zip(slots, measures, strict=True):
+            for slot, measure in zip(slots, _each_of(value, len(slots)), strict=True):
                 given[slot.name] = _given(measure, slot, bare, line)
         else:
             gathered.setdefault(slots[0].name, []).append((value, slots[0]))
@@ -259,6 +258,13 @@ def _one(value: Value, slot: Slot, bare: str, line: Line) -> Given:
         low, _ = value.members
         return Given(_given(low, slot, bare, line).value, low.unit or bare, value.text, f"the lesser of {value.text}")
     return _given(value.main, slot, bare, line)
+
+
+def _each_of(value: Value, count: int) -> tuple[Measure, ...]:
+    """The measures that a value gives to several places: the sides of a size, the parts of a rate, a square's side for each."""
+    if value.shape in ("size", "span"):
+        return value.members
+    return rate_parts(value.main) if value.main.per is not None else (value.main,) * count
 
 
 def _counts_up(value: Value, slot: Slot) -> bool:

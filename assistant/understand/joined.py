@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -14,6 +15,8 @@ HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives"
 STEPS = frozenset(("by", "increment", "increments", "step", "steps", "stepping", "every", "intervals"))
 STEP_WORDS = STEPS | frozenset(("going", "goes", "go", "up", "in", "of", "at", "rising", "each", "with", "an", "a"))
 MOST_STEP_WORDS = 4
+_SHARE = re.compile(r"(\d+)\s*/\s*(10|4)(?=\D)")
+TENSION_WORDS = frozenset(("tension", "gauge"))
 TENSION_UNITS = ("st", "row")
 MONEY = frozenset(("GBP", "USD", "EUR", "pound", "pence", "cent"))
 # "4 a skirt" is "for a skirt"; "4 a side" is a number of each side.
@@ -33,9 +36,10 @@ ASKS = ("what", "how")
 def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
     """The chunks with what belongs together joined, and what was read too far parted again."""
     made: list[Chunk] = []
+    tension = any(isinstance(chunk, Word) and chunk.lower in TENSION_WORDS for chunk in chunks)
     for chunk in chunks:
         if isinstance(chunk, Measure):
-            _add_measure(made, chunk)
+            _add_measure(made, (_written_as_share(chunk) or chunk) if tension else chunk)
         elif isinstance(chunk, Word):
             _add_word(made, chunk)
         elif isinstance(chunk, Size) and any(side.per is not None for side in chunk.sides):
@@ -71,6 +75,14 @@ def _sweeps(chunks: list[Chunk]) -> list[Chunk]:
 
 def _is_step_word(chunk: Chunk) -> bool:
     return (isinstance(chunk, Word) and chunk.lower in STEP_WORDS) or (isinstance(chunk, Mark) and chunk.text == ",")
+
+
+def _written_as_share(measure: Measure) -> Measure | None:
+    """The tension in "tension 20/10cm", which has no word for stitches; None for any other measure."""
+    found = _SHARE.match(measure.text)
+    if found is None or measure.per is not None or measure.unit != ("cm" if found[2] == "10" else "in"):
+        return None
+    return replace(measure, parts=(Part(Fraction(int(found[1])), "st"),), per=Part(Fraction(int(found[2])), measure.unit))
 
 
 def _add_measure(made: list[Chunk], measure: Measure) -> None:

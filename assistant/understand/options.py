@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from grammar.query import Measure
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES
 
@@ -59,6 +60,7 @@ class Places:
     by_slot: the mentions of each place. asked_inputs: inputs that are asked for, and so not told. hint: the system of
     the line's measures. prefer: places that a value is likelier to be for. roles_lead: each number has its word before it.
     duos: numbers of values of which one is of the other ("3 m of 140 cm"), in a rule that has such pairs of places.
+    squares: where "square" stands and means nothing of its own to the rule.
     """
 
     rule: Rule
@@ -71,13 +73,16 @@ class Places:
     prefer: Mapping[str, float]
     roles_lead: bool
     duos: tuple[tuple[int, int], ...] = ()
+    squares: frozenset[int] = frozenset()
 
 
 def options_of(places: Places, value: Value) -> list[Option]:
     """Every way to place a value, the best first."""
     found: list[Option] = []
     if value.shape in GROUPED or value.main.per is not None:
-        found = _of_groups(places, value)
+        found = _of_groups(places, value, value.members if value.shape in GROUPED else rate_parts(value.main))
+    elif value.last in places.squares:
+        found = _of_groups(places, value, (value.main, value.main))  # "36 in square" is so much each way
     if not (value.shape == "size" or (value.shape == "span" and found)):
         found += _of_slots(places, value)
     found.sort(key=lambda option: -option.score)
@@ -179,9 +184,8 @@ def _of_them(line: Line, value: Value) -> bool:
     return spot + 1 < len(words) and words[spot] == "of" and words[spot + 1] in OF_THEM
 
 
-def _of_groups(places: Places, value: Value) -> list[Option]:
+def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
-    measures = value.members if value.shape in GROUPED else rate_parts(value.main)
     fittings: list[Fitting] = []
     found = []
     for rank, group in enumerate(places.rule.spans if value.shape == "span" else places.rule.sizes):

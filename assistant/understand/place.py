@@ -53,7 +53,9 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     roles_lead = _roles_lead(line, values, mentions)
     duos = one_of_another(line, values) if rule.pairs else ()
     numbers = tuple((values[one].number, values[other].number) for one, other in duos)
-    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers)
+    known = {spot for match in matches for spot in range(match.first, match.last)}
+    squares = frozenset(spot for spot, word in enumerate(line.words) if rule.sizes and word == "square" and spot not in known)
+    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers, squares)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
     score, best = _best_of(rule, line, values, options)
