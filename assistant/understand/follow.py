@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING
@@ -13,7 +14,7 @@ from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
 from rules.engine.declare import Rule, Step
 from rules.engine.kinds import LENGTH, MONEY, PRICE
 from rules.engine.request import Given, Request
-from rules.engine.units import CURRENCIES, system_of
+from rules.engine.units import CURRENCIES, factor, system_of
 from rules.engine.work import answer as work
 
 from . import relative, why
@@ -69,13 +70,25 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
 
 def _at_the_same_rate(line: Line, request: Request) -> Line:
     """The line with a lone sum of money as a price by the length the last price was by: "and £15?" after £10 a metre."""
-    below = next((one.unit.partition("/")[2] for one in request.given.values() if one.unit.partition("/")[0].isupper()), "")
+    below = next((one.unit.partition("/")[2] for one in request.given.values() if "/" in one.unit and one.unit[:1].isupper()), "")
     values = line.values
     if len(values) != 1 or values[0].main.per is not None or kinds_of(values[0].main)[:1] != ("money",) or below not in LENGTHS:
         return line
-    if any(system_of(one.unit) == "" and one.unit.isupper() for one in request.given.values()):
+    if not _nearer_a_price(request, float(values[0].main.value)):
         return line  # a sum of money was given too: it may be that
     return _with(line, replace(values[0].main, per=Part(Fraction(1), below)))
+
+
+def _nearer_a_price(request: Request, money: float) -> bool:
+    """Whether a sum of money is nearer the price told before than any sum told before."""
+    given = [one for one in request.given.values() if isinstance(one.value, Fraction) and one.value > 0]
+    prices = [float(one.value / factor(one.unit)) for one in given if "/" in one.unit and one.unit[:1].isupper()]
+    sums = [float(one.value) for one in given if one.unit in CURRENCIES]
+
+    def apart(other: float) -> float:
+        return max(money / other, other / money) if money > 0 else 0.0
+
+    return not sums or min(map(apart, prices), default=math.inf) < min(map(apart, sums))
 
 
 def _in_the_same_percent(line: Line, rule: Rule, request: Request) -> Line:
@@ -146,7 +159,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     rule = talk.mind.rules[request.topic]
     if talk.mind.lexicon.calls(heard.line.words):
         return None  # "plan a pouch" begins anew
-    prefer = pulls(rule, request, heard.line, heard.matches, talk.context.waiting, talk.context.changed)
+    context = talk.context
+    prefer = pulls(rule, request, heard.line, heard.matches, context.waiting, context.changed, _assumed(rule, context.answer))
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
@@ -174,6 +188,25 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if alone and not (followed is not None and _goes_on(heard)):
         return None
     return followed
+
+
+def _assumed(rule: Rule, answer: Answer | None) -> dict[str, Given]:
+    """What the last answer took without being told, by input."""
+    found: dict[str, Given] = {}
+    by_label = {value.name: value for value in answer.assumed} if answer is not None else {}
+    for item in rule.inputs:
+        value = by_label.get(item.label)
+        if value is not None and item.kind.is_number and isinstance(value.value, int | float | Fraction):
+            found[item.name] = Given(Fraction(value.value).limit_denominator(10**6) * _size_of(value.unit), value.unit, value.text)
+    return found
+
+
+def _size_of(unit: str) -> Fraction:
+    """One of a unit in base units; a noun's is one."""
+    try:
+        return factor(unit)
+    except ValueError:
+        return Fraction(1)
 
 
 def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
@@ -309,8 +342,6 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
 
 def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:
     """What is known so far by label: what was given, and what was worked out."""
-    from rules.engine.units import factor
-
     rule = talk.mind.rules[request.topic]
     known: dict[str, Given] = {}
     for name, given in request.given.items():
@@ -319,10 +350,6 @@ def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[
             known[item.label] = given
     for result in answer.results if answer is not None else ():
         if isinstance(result.value, int | float) and result.unit != "text":
-            try:
-                size = factor(result.unit)
-            except ValueError:
-                size = Fraction(1)
-            value = Fraction(result.value).limit_denominator(10**6) * size
+            value = Fraction(result.value).limit_denominator(10**6) * _size_of(result.unit)
             known[result.name] = Given(value, result.unit, result.text, "from the answer before")
     return known

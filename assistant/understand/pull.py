@@ -13,6 +13,7 @@ from rules.engine.request import Given, Request
 from rules.engine.run import LARGEST
 from rules.engine.units import rough_factor
 
+from .beside import TELLS
 from .lexicon import Match
 from .relative import compared
 from .values import Line, Value, kinds_of, rough_value
@@ -33,13 +34,18 @@ ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pa
 
 
 def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waiting: frozenset[str],
-          changed: frozenset[str]) -> dict[str, float]:  # fmt: skip
-    """How strongly each input draws a new number to itself."""
+          changed: frozenset[str], assumed: Mapping[str, Given] | None = None) -> dict[str, float]:  # fmt: skip
+    """How strongly each input draws a new number to itself. assumed: what was taken before without being said."""
     drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in told(request)}
     if _has_one_new_number(line):
         alike, beside = near(rule, request, line), _spoken_for(rule, line, matches)
-        if beside:
+        if subject := _told_of(rule, line, matches):
+            drawn.update(dict.fromkeys(subject, NEAR_ALONE))  # "and if the fabric is 44 wide?"
+            alike = []
+        elif beside:
             alike = [name for name in alike if name in beside]  # "8 cm deep" is the depth, whatever else was told
+        elif not alike:
+            drawn.update(dict.fromkeys(_alike_names(rule, assumed or {}, line), NEAR_ALONE))
         for name in alike:
             before = told(request)[name]
             drawn[name] += NEAR_ALONE if len(alike) == 1 else NEAR * _closeness(rule, name, before, line.values[0])
@@ -68,6 +74,14 @@ def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     }  # fmt: skip
 
 
+def _told_of(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
+    """The inputs of which a line's one number is told with a verb: "the fabric is 44 wide"."""
+    verb = line.values[0].first - 1
+    if verb < 1 or line.words[verb] not in TELLS:
+        return set()
+    return {tag.name for match in matches if match.last == verb for tag in match.of(rule.topic) if tag.what == "role"}
+
+
 def _taken_off(line: Line) -> bool:
     """Whether a line tells a discount: "less 10%", "and 15 per cent off"."""
     percents = [value for value in line.values if value.shape == "one" and value.main.unit == "%"]
@@ -79,10 +93,13 @@ def near(rule: Rule, request: Request, line: Line) -> list[str]:
 
     "At 20 sts" is a rate where one was given; "out of 70 cm cloth" is nothing's width but the cloth's.
     """
+    return _alike_names(rule, told(request), line)
+
+
+def _alike_names(rule: Rule, before: Mapping[str, Given], line: Line) -> list[str]:
     value = line.values[0]
     if value.shape != "one":
         return []
-    before = told(request)
     alike = {
         name: declared for name, given in before.items()
         if (declared := rule.input(name) or rule.step(name)) and _alike(declared, given, value)
@@ -90,7 +107,10 @@ def near(rule: Rule, request: Request, line: Line) -> list[str]:
     if line.words[value.last : value.last + 1] in CLOTH:
         return [name for name, declared in alike.items() if declared.label in WIDTHS_OF_CLOTH]
     rates = [name for name in alike if "/" in before[name].unit]
-    return rates if rates and _at(line) else list(alike)
+    if rates and _at(line):
+        return rates
+    plain = [name for name in alike if value.main.bare and before[name].unit in ("", "1")]
+    return plain or list(alike)  # a number of no unit is likelier for one that had none
 
 
 def told(request: Request) -> dict[str, Given]:
