@@ -153,7 +153,19 @@ class Conversation:
             followed = follow.follow(self, heard)
             if followed is not None:
                 return self._keep(*followed)
-        return self._fresh(heard)
+        before = self.context
+        made = self._fresh(heard)
+        if made.status == "unclear" and before.request is not None:
+            # What could not be read takes nothing away: the next line may still go on from what went before.
+            self.context = replace(before, choices=self.context.choices, pending_line=self.context.pending_line)
+        return made
+
+    def alone(self, text: str) -> Answer | None:
+        """The answer to a line that stands alone, nothing kept of it; None where there is none."""
+        before = self.context
+        made = self._fresh(self.hear(text))
+        self.context = before
+        return replace(made, not_used=()) if made.status == "answered" else None
 
     def readings(self, heard: Heard, every: bool = False) -> list[Reading]:
         """The likely readings of a line on its own, the best first. every: the less likely ones too."""

@@ -12,14 +12,15 @@ from rules.engine import formula
 from rules.engine.answer import Answer
 from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
 from rules.engine.declare import Rule, Step
-from rules.engine.kinds import LENGTH, MONEY, PRICE
+from rules.engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from rules.engine.request import Given, Request
 from rules.engine.units import CURRENCIES, factor, system_of
 from rules.engine.work import answer as work
 
-from . import relative, why
+from . import onward, relative, why
 from .build import NeedsUnit, build
 from .choose import read_as
+from .options import of_them
 from .pull import near, of_cloth, pulls, replaces, told
 from .reading import Reading
 from .say import needs_unit
@@ -51,14 +52,17 @@ OF_THE_PLAN = 0.5
 def follow(talk: Conversation, heard: Heard) -> Followed:
     """The line as a continuation, or None when it stands alone."""
     context = talk.context
-    if context.choices and context.request is None:
-        return _choose(talk, heard)
+    if context.choices and ((chosen := _choose(talk, heard)) is not None or context.request is None):
+        return chosen
     request = context.request
     assert request is not None
     if context.answer is not None and _asks_why(heard):
         return None, why.whole(context.answer)
     if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
         return None, part
+    if context.answer is not None and (sum_of_it := onward.as_sum(heard.line.text, context.answer)):
+        made = talk.alone(sum_of_it)
+        return (None, made) if made is not None else None
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
     line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request)
@@ -217,6 +221,7 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
         return None  # "out of 70 cm cloth" is no width of a finished piece
     placed = {number: slots[0].name for number, slots in reading.placing.spots.items()}
     meant = reading.placing.spoken or reading.chosen or reading.listed or _awaited(talk, reading) or _telling(reading) or _goes_on(heard)
+    meant = meant or any(of_them(heard.line, value) for value in heard.line.values)
     if not meant and not replaces(reading.rule, request, heard.line, placed, talk.context.changed):
         return None  # numbers that nothing speaks for and nobody asked for are no change
     followed = _rework(talk, heard, reading, request)
@@ -277,7 +282,23 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     of_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
     if of_cost and not reading.asked and (cost := _cost_of(reading, request, changed)):
         changed = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
-    return changed, work(reading.rule, changed)
+    made = work(reading.rule, changed)
+    if not reading.asked and (new := _counted_anew(reading, talk.context.answer, made)):
+        made = work(reading.rule, replace(changed, asked=(new, *(name for name in changed.asked if name != new))))
+    return changed, made
+
+
+def _counted_anew(reading: Reading, before: Answer | None, made: Answer) -> str:
+    """The result that a new number of things changes, where the first does not: "two of them" asks for the whole; "" for none."""
+    slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    if before is None or before.topic != made.topic or made.status != "answered" or not slots:
+        return ""
+    if any(slot.kind is not COUNT or slot.stated for slot in slots):
+        return ""
+    was = {result.key: result.text for result in before.results}
+    if was.get(made.results[0].key) != made.results[0].text:
+        return ""
+    return next((result.key for result in made.results[1:] if was.get(result.key) != result.text), "")
 
 
 def _cost_of(reading: Reading, request: Request, changed: Request) -> str:

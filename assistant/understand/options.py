@@ -95,7 +95,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     bare, backwards = main.bare, bool(places.asked_inputs)
     fitting = Fitting(main, places.hint)
     counted = counts_its_noun(places.rule, line, value) and not names_a_length(line, value, places.by_slot, places.by_name)
-    only_counts = counted or (bare and _of_them(line, value))
+    only_counts = counted or (bare and of_them(line, value))
     named = set() if places.roles_lead else _named(places, value, fitting, counted)
     no_length = counts_things(line, value) and all(
         mention.last != value.first for mentions in by_slot.values() for mention in mentions
@@ -178,7 +178,7 @@ def _in_duo(places: Places, value: Value) -> tuple[bool, frozenset[str]]:
     return head, frozenset(name for _, name in places.rule.pairs) if is_second else frozenset()
 
 
-def _of_them(line: Line, value: Value) -> bool:
+def of_them(line: Line, value: Value) -> bool:
     """Whether a number is "two of them", which is a number of things."""
     words, spot = line.words, value.last
     return spot + 1 < len(words) and words[spot] == "of" and words[spot + 1] in OF_THEM
