@@ -131,6 +131,9 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
             compare = True
         else:
             given[name] = Given(keys[0], "text", keys[0].replace("_", " "))
+            for nothing in _made_nothing_by(rule, name, keys[0]):
+                if earlier is not None and given.get(nothing) == earlier.given.get(nothing):
+                    given.pop(nothing, None)  # "and without any spare?" after 10 % spare
     given.update(reading.listed)
     if stated and reading.asked and rule.input(reading.asked[0]) is not None:
         given.pop(reading.asked[0], None)
@@ -156,6 +159,14 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         largest=_largest(line),
         weights="" if asked_system or habits.forced else _weighed_in(line) or (earlier.weights if earlier is not None else ""),
     )
+
+
+def _made_nothing_by(rule: Rule, name: str, key: str) -> list[str]:
+    """The inputs that an option makes nothing."""
+    return [
+        item.name for item in rule.inputs
+        if any(default.when.get(name) == key and default.value.startswith("0 ") for default in item.defaults)
+    ]  # fmt: skip
 
 
 def _measured(request: Request) -> bool:

@@ -92,6 +92,24 @@ three quarters of a yard | <3/4 yd>
 three-quarters of a yard | <3/4 yd>
 two thirds of a yard | <2/3 yd>
 five-eighths inch | <5/8 in>
+five eighths seams | <5/8> seams
+an eighth thick | <1/8> thick
+six point three inches | <6 3/10 in>
+one fifty wide | <150> wide
+one one fifty gram balls | <1> <1> <50 g> balls
+an inch and an eighth wide | <1 1/8 in> wide
+a yard and three eighths | <1 3/8 yd>
+an inch and a half over four seams | <1 1/2 in> over <4> seams
+a yard and a half circle | <1 yd> and a half circle
+a yard and a quarter inch | <1 yd> and <1/4 in>
+nine pounds fifty a metre | <9 pound + 50 pence / 1 m>
+eleven dollars ninety nine | <11 USD + 99 cent>
+one metre twenty of lace | <1 m + 20 cm> of lace
+12 £ a metre | <12 GBP / 1 m>
+2 £5 zips | <2> <5 GBP> zips
+2" thru 4" | [2 in to 4 in]
+16 in back opening | <16 in> back opening
+as a percent | as a percent
 five eighths of an inch | <5/8 in>
 one half inch | <1/2 in>
 half metres | <1/2 m>
