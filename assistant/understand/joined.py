@@ -49,7 +49,7 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
         else:
             made.append(chunk)
     _share_lengths(made)
-    return _sweeps(made)
+    return _sweeps(made) if any(isinstance(chunk, Span) for chunk in made) else made
 
 
 def _sweeps(chunks: list[Chunk]) -> list[Chunk]:

@@ -35,6 +35,7 @@ LONE = 0.3
 PLAIN_KINDS = (LENGTH, COUNT, RATIO)
 # How plainly a list does so.
 LISTED = 0.5
+MOST_STRANGE_WORDS = 3
 OTHER_TOPIC = 1.2
 OTHER_WORD = 0.6
 # "How many squares" is no question for a rule that knows nothing of squares.
@@ -59,12 +60,20 @@ def things(given: Given | None) -> int:
 def _tells(reading: Reading) -> bool:
     """Whether the line gives just the kinds of value that tell the rule (and a discount, perhaps), each in an input's place."""
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
+    strange = [word for spot, word in enumerate(reading.line.words) if _says_something(reading, spot, word)]
+    if len(strange) > MOST_STRANGE_WORDS:
+        return False  # a line that says much else is about something else
     told_back = any(slot.stated and slot.kind in PLAIN_KINDS for slot in slots)
     if reading.lost or told_back or any(value.main.bare for value in reading.line.values if not value.soft):
         return False  # a bare number tells no kind
     kinds = Counter(slot.kind.name for slot in slots)
     whole = (set(kinds), set(kinds) - {PERCENT.name})
     return bool(kinds) and any(set(told) in whole and told <= kinds for told in reading.rule.told_by())
+
+
+def _says_something(reading: Reading, spot: int, word: str) -> bool:
+    """Whether a word of a line says something, and nothing to the reading's rule."""
+    return word[:1].isalpha() and word not in FILLERS and spot not in reading.line.at_value and spot not in reading.heard
 
 
 def _told_in_pairs(reading: Reading) -> bool:

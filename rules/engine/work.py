@@ -76,8 +76,9 @@ def forwards(rule: Rule, request: Request, run: Run | None = None) -> Answer:
 
 def _refuse(rule: Rule, request: Request) -> None:
     """Raise Impossible for numbers that the rule declares it has no answer for."""
+    trial = Run(rule, request) if rule.refusals else None  # a run of its own: what it works out is no part of the working
     for refusal in rule.refusals:
-        trial = Run(rule, request)  # a run of its own: what it works out is no part of the answer's working
+        assert trial is not None
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
 
