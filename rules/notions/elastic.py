@@ -32,7 +32,7 @@ ELASTIC = Rule(
                 "negative ease", "tighter", "stretch", "stretched", "under"),
             default="=if(width >= 25, 0.08, 0.1)",
             because="8 % off for elastic 25 mm (1 in) or wider, 10 % off for narrower (common practice)",
-            sane="-20 %..60 %", practice="5 %..15 %"),
+            sane="-20 %..100 %", practice="5 %..15 %"),
         Input("share", "share of the body measure", PERCENT,
             says=("of the body", "of the waist", "of waist", "of body", "of the measure", "of the head", "share",
                 "of my waist", "of it", "times the waist", "of the body measure"),
@@ -77,7 +77,10 @@ ELASTIC = Rule(
     source=f"{COMMON_PRACTICE}; other advice: {OTHER_ADVICE}",
     no_unknown=("number", "each_end"),
     refusals=(Refusal("if(share <= 1, max(0, -less), 0) > 0",
-        "a reduction below nothing would make the elastic longer; say how much is taken off, such as: 4 cm less"),),
+        "a reduction below nothing would make the elastic longer; say how much is taken off, such as: 4 cm less"),
+        Refusal("less > body * 3 / 5",
+            "less than half of the body measure is left, and no elastic stretches so far with comfort; say how much is "
+            "taken off, such as: 4 cm less"),),
     cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
     notes=("Published advice differs: one takes firm elastic up to 1 in less than the body and soft elastic 3 to 5 in "
            "less, another takes 2 to 4 in less.",),
