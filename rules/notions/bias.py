@@ -49,8 +49,8 @@ BIAS_BINDING = Rule(
           "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(
-        Input("side_a", "first side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
-        Input("side_b", "second side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
+        Input("side_a", "first side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..20 m"),
+        Input("side_b", "second side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..20 m"),
         Input("side", "side of a square", LENGTH,
             says=("square cushion", "square placemat", "square napkin", "square blanket", "square mat",
                 "square tablecloth", "square coaster", "square pot holder", "square bib", "square handkerchief",
@@ -189,7 +189,7 @@ BIAS_YIELD = Rule(
         "continuous bias from", "bias out of", "bias binding from a square", "from a square",
         "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece", 
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "after joins", "joins counted", "it gives",
-                "does it give", "bias from", "bias will", "bias can", "bias yards", "square gave", "from square",
+                "does it give", "bias from", "bias will", "bias can", "bias yards", "square gave", "obtainable", "from square",
                 "from square of", "bias do i get"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
@@ -233,7 +233,9 @@ BIAS_YIELD = Rule(
     sizes=(("width", "length"),),
     source="area of the cloth over the width of the strip: MyDecozo soft furnishing FAQ",
     no_unknown=("loss", "length"),
-    refusals=(Refusal("min(width, length) > 2800",
+    refusals=(Refusal("strip > min(width, length)",
+        "the strip is wider than the cloth; give a narrower strip or a larger piece, such as: 4 cm bias out of a 60 cm "
+        "square"), Refusal("min(width, length) > 2800",
         "no cloth is so wide; for the square that a length of strip takes, ask for example: what square for 5 yd of "
         "2 in bias"),),
     examples=(
@@ -256,8 +258,8 @@ PIPING = Rule(
             ask="How thick is the cord?", example="5 mm", sane="0.5 mm..10 cm", practice="3 mm..8 mm by 1 mm"),
         Input("side", "side of a square", LENGTH, says=("square", "square cushion", "cushions square"), extra=True,
             spoken=True, sane="1 cm..10 m", practice="30 cm..60 cm by 5 cm"),
-        Input("side_a", "first side", LENGTH, says=("side",), extra=True, sane="1 cm..10 m"),
-        Input("side_b", "second side", LENGTH, says=("side",), extra=True, sane="1 cm..10 m"),
+        Input("side_a", "first side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..10 m"),
+        Input("side_b", "second side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..10 m"),
         Input("edge", "edge to pipe", LENGTH,
             says=("edge", "round", "around", "cushion", "seam", "perimeter", "all round", "edges"), axis="girth",
             default=(Default("=4 * side", "Four sides of the square", derived=True, given=("side",)),
