@@ -38,7 +38,8 @@ def _seen(parts: int, words: str, kind: str) -> Step:
     return Step(f"seen_{parts}", f"Of such a strip {words} is seen", f"strip / {parts}", rounding=CUT,
         label=f"width seen, {kind}", when={"kind": kind},
         says=("what width will it finish", "how wide will it finish", "will it finish", "does it finish",
-            "width will show", "would it finish", "how wide will it show", "how wide does it finish"))
+            "width will show", "would it finish", "will they finish", "do they finish", "binding finish",
+            "will the binding finish", "tape finish", "how wide will it show", "how wide does it finish"))
 
 
 BIAS_BINDING = Rule(
@@ -48,8 +49,8 @@ BIAS_BINDING = Rule(
           "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(
-        Input("side_a", "first side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
-        Input("side_b", "second side", LENGTH, says=("side",), extra=True, sane="1 cm..20 m"),
+        Input("side_a", "first side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..20 m"),
+        Input("side_b", "second side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..20 m"),
         Input("side", "side of a square", LENGTH,
             says=("square cushion", "square placemat", "square napkin", "square blanket", "square mat",
                 "square tablecloth", "square coaster", "square pot holder", "square bib", "square handkerchief",
@@ -92,7 +93,7 @@ BIAS_BINDING = Rule(
                 "bibs", "pot holders")),
         Input("length", "length of binding", LENGTH,
             says=("length of binding", "of binding", "binding", "of bias", "long", "of strip", "of bias binding",
-                "bias tape", "of tape", "continuous", "total"), axis="length",
+                "bias tape", "of tape", "continuous", "total", "yield", "to yield"), axis="length",
             default=Default("=number * (edge + allowance)", "Add the allowance to the edge", derived=True),
             sane="6 cm..500 m", practice="60 in..300 in by 10 in"),
         Input("cloth", "cloth width", LENGTH,
@@ -112,7 +113,8 @@ BIAS_BINDING = Rule(
                 "how much bias tape", "how much tape")),
         Step("square", "A strip has the area of the square it is cut from: the root of length times width",
             "sqrt(length * strip)", rounding=BIAS_SQUARE, label="square to cut it from",
-            says=("square", "size of square", "what square", "square side", "size square", "how big a square",
+            says=("square", "size of square", "what square", "square side", "side of the square",
+                  "side of the square needed", "square needed", "size square", "how big a square",
                 "square do i need")),
         Step("step", "Along the selvedge each strip takes its width times the root of two", "strip * sqrt(2)",
             rounding=CUT, label="step along the selvedge",
@@ -139,6 +141,9 @@ BIAS_BINDING = Rule(
     source=COMMON_PRACTICE,
     no_unknown=("strip", "finished", "length", "allowance", "number", "cloth", "side_a", "side_b",
         "side"),
+    refusals=(Refusal("number * allowance >= length",
+        "the joins take all of the binding: nothing is left to bind an edge; give a longer binding or say what the joins "
+        "take, such as: 2 cm for joins"),),
     cautions=(Caution("Curves need bias; for straight edges straight strips will do", COMMON_PRACTICE),),
     notes=("The square is the least there can be: nothing is taken off for joins.",
         "Banding of twice its depth and 1/2 in: L. Baldt, 1916."),
@@ -184,7 +189,8 @@ BIAS_YIELD = Rule(
         "continuous bias from", "bias out of", "bias binding from a square", "from a square",
         "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece", 
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "after joins", "joins counted", "it gives",
-                "does it give", "bias from", "bias will", "bias can", "bias yards"),
+                "does it give", "bias from", "bias will", "bias can", "bias yards", "square gave", "obtainable", "from square",
+                "from square of", "bias do i get"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,
@@ -197,7 +203,8 @@ BIAS_YIELD = Rule(
             practice="12 in..36 in by 2 in"),
         Input("strip", "strip width", LENGTH,
             says=("strips", "bias", "wide strips", "strip", "wide bias", "bias strips", "bias strip", "binding",
-                "strip width", "wide strip", "bias binding", "bias tape", "cut", "wide"),
+                "strip width", "wide strip", "bias binding", "bias tape", "cut", "wide", "how wide was the strip",
+                "how wide is the strip", "how wide are the strips", "how wide were the strips"),
             ask="How wide are the strips?", example="2 in", sane="5 mm..60 cm", practice="1 in..3 in by 1/4 in"),
         Input("loss", "taken by each join", LENGTH,
             says=("each join", "a join", "per join", "for each join"),
@@ -226,7 +233,9 @@ BIAS_YIELD = Rule(
     sizes=(("width", "length"),),
     source="area of the cloth over the width of the strip: MyDecozo soft furnishing FAQ",
     no_unknown=("loss", "length"),
-    refusals=(Refusal("min(width, length) > 2800",
+    refusals=(Refusal("strip > min(width, length)",
+        "the strip is wider than the cloth; give a narrower strip or a larger piece, such as: 4 cm bias out of a 60 cm "
+        "square"), Refusal("min(width, length) > 2800",
         "no cloth is so wide; for the square that a length of strip takes, ask for example: what square for 5 yd of "
         "2 in bias"),),
     examples=(
@@ -249,8 +258,8 @@ PIPING = Rule(
             ask="How thick is the cord?", example="5 mm", sane="0.5 mm..10 cm", practice="3 mm..8 mm by 1 mm"),
         Input("side", "side of a square", LENGTH, says=("square", "square cushion", "cushions square"), extra=True,
             spoken=True, sane="1 cm..10 m", practice="30 cm..60 cm by 5 cm"),
-        Input("side_a", "first side", LENGTH, says=("side",), extra=True, sane="1 cm..10 m"),
-        Input("side_b", "second side", LENGTH, says=("side",), extra=True, sane="1 cm..10 m"),
+        Input("side_a", "first side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..10 m"),
+        Input("side_b", "second side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..10 m"),
         Input("edge", "edge to pipe", LENGTH,
             says=("edge", "round", "around", "cushion", "seam", "perimeter", "all round", "edges"), axis="girth",
             default=(Default("=4 * side", "Four sides of the square", derived=True, given=("side",)),

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.drawing import LineDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -128,7 +128,7 @@ def _marks(run: Run) -> Outcome:
 EVEN_MARKS = Rule(
     topic="evenly spaced marks",
     family="notions",
-    says=("buttons", "buttonholes", "snaps", "press studs", "hooks and eyes",
+    says=("buttons", "buttonholes", "snaps", "press studs", "hooks and eyes", "hooks each", "hooks every", "many hooks",
         "eyelets", "button spacing", "evenly spaced", "space evenly", "spacing", "evenly", "equally spaced",
         "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
         "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads",
@@ -154,21 +154,26 @@ EVEN_MARKS = Rule(
             ask="How many are there, or how far apart do you want them?", example="7 buttons", sane="1..1000",
             practice="4..10 by 1", ),
         Input("apart", "distance wanted", LENGTH,
-            says=("apart", "at a spacing", "spacing wanted", "at a space", "space between", "between", "every",
+            says=("apart", "pitch", "at a pitch", "desired pitch", "increment", "increments", "increment of",
+                  "at a spacing", "spacing wanted", "at a space",
+                  "space between", "between", "every",
                 "gap", "distance", "set", "intervals",
                 "at intervals", "between them", "centre to centre", "from centre to centre",
                 "between buttons", "spaces of", "rings at", "buttons at", "snaps at", "eyelets at", "hooks at", "loops at",
-                "poppers at", "rivets at", "pins at", "marks at", ), ask="How many are there, or how far apart do you want them?",
+                "poppers at", "rivets at", "pins at", "marks at", "magnets at", "bows at", "beads at", "tucks at",
+                "pleats at", ), ask="How many are there, or how far apart do you want them?",
             example="3 in apart", sane="1 mm..5 m", practice="2 in..5 in by 1/2 in", ),
         Input("inset", "inset at each end", LENGTH,
             says=("from each side", "each side", "either side", "each end", "at each end", "both ends", "either end",
                 "from each end", "insets", "inset", "in from each end", "from the ends", "ends", "at the ends",
-                "margins", "margin", "from both ends", "in from the ends", "from the edges", "from each edge",
+                "margins", "margin", "end offset", "offset", "end margin", "from both ends", "in from the ends",
+                "from the edges", "from each edge",
                 "free at each end", "left at each end", "end", "first and last", "first and the last",
                 "first and last are", "from end", "clear at each end", "top and bottom", "at top and bottom",
                 "at the top and bottom", "at the top and the bottom", "at the top and at the bottom", "top and the bottom",
                 "top and tail", "bottom and top", ),
             default=(Default("0 in", "the marks run round and meet", when={"closed": "yes"}, derived=True),
+                Default("0 in", "the first and the last stand at the ends", when={"ends": "taken"}, derived=True),
                 Default("1/2 in | 1.2 cm", "the usual for buttons (common practice)"), ), sane="0 mm..5 m",
             practice="1/2 in..1 in by 1/4 in", ),
         Input("first", "inset of the first", LENGTH,
@@ -194,6 +199,11 @@ EVEN_MARKS = Rule(
             says=("bust line", "bustline", "bust", "bust point", "falls at", "must fall", "to fall", "fall at",
                 "must be at", "fullest part", "bust level", ), extra=True, sane="0 mm..100 m",
             practice="6 in..12 in by 1/2 in", ),
+        choice("ends", "first and last", {"free": (), "taken": ("right at the ends", "right at the end",
+               "at the very ends", "at the very end",
+            "at the extreme ends", "flush with the ends", "from first to last", "from the first to the last", "first to last",
+            "nothing at the ends")},
+            default=Default("free", derived=True)),
         choice("what", "what is marked", WHAT, default=Default("mark", "not said", derived=True)),
         flag("closed", "closed line", ("in a circle", "round a circle", "closed loop", "all the way round",
                 "all round", "all the way around", "in the round", "around the hem", "round the hem", "hoop",
@@ -202,10 +212,13 @@ EVEN_MARKS = Rule(
     steps=(
         Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING,
             label="spacing",
-            says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart"),
+            says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart", "pitch of"),
             stated=("comes out", "turned out"), ),
         Step("count", "So many marks", kind=COUNT, noun="{what}", label="number",
-            says=("how many", "number", "number of buttons", "how many buttons", "many buttons", "many"), ),
+            says=("how many", "number", "quantity", "quantity of", "number of buttons", "number of snaps",
+                  "number of poppers", "number of hooks",
+                "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
+                "how many buttons", "many buttons", "many"), ),
         Step("line", "The whole line", "length", rounding=CUT, label="whole line",
             says=("how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
                 "how long is the band", "band length", "whole length", "how long is", "total length", "how long",
@@ -225,6 +238,9 @@ EVEN_MARKS = Rule(
     algorithm=_marks,
     defers=("buttonhole", "button sizes"),
     no_unknown=("length", "number", "apart", "gaps", "first", "last", "inset", "place"),
+    refusals=(Refusal("apart > 2 * (length - first - last)",
+        "the distance wanted is longer than what lies between the first and the last; give a shorter distance or a "
+        "longer line, such as: 2 cm apart"),),
     notes=(
         'Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from '
         'the top".',

@@ -68,7 +68,8 @@ ZIP = Rule(
                 "shorten", "stitch across", "shorten it", ), ),
         Step("spare", "What is longer than the opening comes off", "max(have, opening) - opening", rounding=CUT,
             label="zip beyond the opening",
-            says=("spare", "cut off", "too long", "take off", "left over", "comes off", "how much off", "beyond"), ),
+            says=("spare", "cut off", "too long", "take off", "left over", "comes off", "how much off", "beyond"),
+            stated=("come off", "came off", "cut off", "comes off", "too long", "took off", "left over", "spare"), ),
         Step("sold_as", "As it is sold", kind=TEXT, label="sold as",
             says=("sold as", "equivalent", "metric length", "in metric", "trade length"), ),
     ),
@@ -83,6 +84,10 @@ ZIP = Rule(
     source=SOURCE,
     algorithm=_zip,
     no_unknown=("opening", "have"),
+    # A zip so much longer than its opening is likelier the length that came off, told in the opening's place.
+    refusals=(Refusal("have > 6 * opening",
+        "the zip is more than six times as long as the opening; say which is which, such as: opening 14 in, zip in hand "
+        "16 in"),),
     cautions=(Caution("The zip in hand is shorter than the opening", COMMON_PRACTICE, when="have < opening"),),
     notes=("A longer coil zip is cut down: sew over the teeth at the stop, and cut 1/2 in below it.",),
     examples=(
