@@ -77,7 +77,8 @@ ADD_SEAM_ALLOWANCE = Rule(
             "finished width",
             LENGTH,
             says=(
-                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at", "what width does it finish",
+                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
+                "what width does it finish", "how wide is it finished",
                 "how wide does it finish", *told("width", "finished width"),
             ),
             axis="width",

@@ -58,6 +58,7 @@ SPREAD_CHANGE = Rule(
                 "increase",
                 "in all",
                 "altogether",
+                "how much altogether",
                 "add",
                 "bigger",
                 "smaller",
@@ -129,7 +130,7 @@ SPREAD_CHANGE = Rule(
                 "off each seam",
                 "take off each seam",
             ),
-            stated=("at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam"),
+            stated=("at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam"),
         ),
         Step(
             "edge",

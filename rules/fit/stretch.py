@@ -229,6 +229,8 @@ NEGATIVE_EASE = Rule(
             says=(
                 "smaller",
                 "reduction",
+                "reduction as a percentage",
+                "the reduction",
                 "negative ease",
                 "less",
                 "reduce by",

@@ -113,7 +113,7 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="length left",
-            stated=("came out", "comes out", "ended up", "after taking"),
+            stated=("came to", "came out", "came out at", "comes out", "comes to", "ended up", "after taking"),
             when={"share": "off"},
         ),
         Step(
@@ -123,7 +123,7 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="length in all",
-            stated=("came out", "comes out", "ended up"),
+            stated=("came to", "came out", "came out at", "comes out", "comes to", "ended up"),
             when={"share": "more"},
         ),
         Step(
