@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import ANY, COUNT, LENGTH
 from ..engine.literal import literal
 from ..engine.outcome import Outcome
@@ -62,6 +62,13 @@ ADD_SEAM_ALLOWANCE = Rule(
         "to every edge",
         "to each side",
         "all the edges of",
+        "seams all round",
+        "what size do i cut that",
+        "what size do i cut it",
+        "what size do i cut them",
+        "on each edge",
+        "what width does it finish",
+        "what length does it finish",
     ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -71,6 +78,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             LENGTH,
             says=(
                 "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
+                "what width does it finish", "how wide is it finished",
                 "how wide does it finish", *told("width", "finished width"),
             ),
             axis="width",
@@ -113,7 +121,7 @@ ADD_SEAM_ALLOWANCE = Rule(
         flag(
             "fold",
             "one side on a fold",
-            ("on a fold", "on the fold", "cut on fold", "one side on the fold", "fold at one side"),
+            ("on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side"),
         ),
         Input(
             "sides",
@@ -121,7 +129,18 @@ ADD_SEAM_ALLOWANCE = Rule(
             COUNT,
             says=("side edges",),
             sane="0..2",
+            spoken=True,  # the 2 of "cut 2 on fold" is how many are cut, not how many edges have an allowance
             default=(Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"})),
+        ),
+        Input(
+            "copies",
+            "pieces to cut",
+            COUNT,
+            says=("cut", "pieces", "panels"),
+            noun="piece",
+            extra=True,
+            spoken=True,
+            sane="1..1000",
         ),
         choice(
             "edges",
@@ -144,7 +163,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             label="cut width",
             says=("cut width", "cut size", "how wide", "cut", "width to cut"),
             axis="width",
-            stated=("cut", "cut width", "cut it", "i cut it", "is cut"),
+            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut"),
         ),
         Step(
             "cut_length",
@@ -176,6 +195,13 @@ ADD_SEAM_ALLOWANCE = Rule(
     ),
     sizes=(("width", "length"),),
     source=COMMON_PRACTICE,
+    refusals=(
+        Refusal(
+            "sides > 1",
+            "a piece on a fold has one side edge to add to, not two. Such as: panel 12 x 20 in on the fold, 1/2 in seams",
+            choices={"fold": "yes"},
+        ),
+    ),
     cautions=(Caution("Check which edges lie on a fold: they take no allowance."),),
     notes=(
         "On a traced piece with no allowance, draw the cutting line that far outside the stitching line all round.",

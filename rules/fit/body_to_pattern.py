@@ -115,6 +115,8 @@ BODY_TO_PATTERN = Rule(
             sane="-10 cm..10 cm",
             says=(
                 "quarter",
+                "increment",
+                "increment per quarter",
                 "each quarter",
                 "per quarter",
                 "each piece",

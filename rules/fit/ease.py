@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
@@ -107,6 +107,10 @@ EASE = Rule(
         "bigger all round",
         "larger all round",
         "bigger than my body",
+        "bigger than my",
+        "larger than my",
+        "does that leave me",
+        "does it leave me",
     ),
     about=(
         "How much larger a garment is than the body, what published tables say of it, and the garment "
@@ -187,6 +191,13 @@ EASE = Rule(
     headline=("There is {ease} of ease, {share} of the body measure.",),
     algorithm=_verdict,
     source=ARITHMETIC,
+    refusals=(
+        Refusal(
+            "finished < body / 2",
+            "a garment of less than half the body goes on nobody: see that both are measured all round, and not one of them "
+            "flat. Such as: bust 92 cm, dress 98 cm",
+        ),
+    ),
     cautions=(STRETCH_ONLY,),
     examples=(
         "bust 92 cm, dress 98 cm, ease -> 6 cm; 6.5 %",

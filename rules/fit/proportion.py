@@ -12,7 +12,10 @@ from ..engine.text import decimal
 ROUND_TO_DIAMETER = Rule(
     topic="round to diameter",
     family="fit",
-    says=("diameter of a circle", 
+    says=(
+        "diameter of a circle",
+        "what girth",
+        "girth",
         "round to diameter",
         "diameter",
         "neck hole",
@@ -68,7 +71,7 @@ ROUND_TO_DIAMETER = Rule(
             "diameter / 2",
             LENGTH,
             rounding=RADIUS,
-            says=("radius", "compass", "set the compass"),
+            says=("radius", "radius of", "the radius of", "compass", "set the compass"),
             stated=("radius",),
         ),
     ),

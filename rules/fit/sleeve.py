@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, TEXT
 from ..engine.literal import literal
 from ..engine.outcome import Outcome
@@ -79,7 +79,7 @@ SLEEVE_CAP_EASE = Rule(
             "cap - armhole",
             LENGTH,
             rounding=FINE,
-            says=("ease", "how much ease", "what ease", "longer"),
+            says=("ease", "cap ease", "how much ease", "what ease", "longer"),
             stated=("ease", "of ease", "ease of"),
             sane="-15 cm..15 cm",
         ),
@@ -90,7 +90,7 @@ SLEEVE_CAP_EASE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
-            says=("percentage", "percent"),
+            says=("percentage", "what percent", "as a percent", "in percent"),
         ),
         Step(
             "verdict",
@@ -104,6 +104,13 @@ SLEEVE_CAP_EASE = Rule(
     headline=("The cap has {ease} of ease ({share}): {verdict}.",),
     algorithm=_cap_verdict,
     source=COMMON_PRACTICE,
+    refusals=(
+        Refusal(
+            "cap < armhole * 3 / 4",
+            "the cap is far shorter than the armhole, so that it cannot be set in: see that both are measured along the whole "
+            "seam line. Such as: sleeve cap 47 cm, armhole 44 cm",
+        ),
+    ),
     cautions=(Caution("Measure along the stitching lines, not the cut edges."),),
     examples=(
         "sleeve cap 47 cm, armhole 44 cm, how much ease -> 3 cm; 6.8 %",

@@ -49,6 +49,8 @@ STRETCH = Rule(
         "fabric reach",
         "reach",
         "when stretched",
+        "is the stretch",
+        "percent is the stretch",
         "stable knit",
         "stretchy knit",
         "moderate knit",
@@ -203,6 +205,9 @@ NEGATIVE_EASE = Rule(
         "bandeau",
         "rash vest",
         "percent smaller",
+        "swim",
+        "skin tight",
+        "skin-tight",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
@@ -224,6 +229,8 @@ NEGATIVE_EASE = Rule(
             says=(
                 "smaller",
                 "reduction",
+                "reduction as a percentage",
+                "the reduction",
                 "negative ease",
                 "less",
                 "reduce by",
@@ -238,7 +245,8 @@ NEGATIVE_EASE = Rule(
                 "percentage smaller",
             ),
             default=Default("=stretch / 4", "a quarter of the cloth's stretch, never the whole (common practice)"),
-            sane="0 %..60 %",
+            # Taken up to the whole, so that "70 % smaller" is refused and not taken for what the cloth stretches.
+            sane="0 %..100 %",
             practice="5 %..20 % by 5 %",
             usual="0 %..30 %",
         ),
@@ -277,6 +285,13 @@ NEGATIVE_EASE = Rule(
         ),
     ),
     answers=("width", "off", "quarter"),
+    refusals=(
+        Refusal(
+            "reduction > 6 / 10",
+            "no cloth is worn more than 60 % smaller than the body: give how much smaller the pattern is to be. Such as: "
+            "hips 100 cm, 10% smaller",
+        ),
+    ),
     headline=("Cut the pattern {width} wide, {off} less than the body.", "A quarter of the pattern is {quarter}."),
     source=COMMON_PRACTICE,
     cautions=(

@@ -38,6 +38,7 @@ CROTCH_DEPTH = Rule(
                 "waist to seat",
                 "side measure",
                 "seated measure",
+                "sitting measure",
             ),
             axis="length",
             default=Default("=outside - inside", "Take the inside leg from the outside leg", derived=True),

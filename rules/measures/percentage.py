@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import ANY, PERCENT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount, Given
@@ -15,9 +16,11 @@ from ..engine.units import factor, same_kind
 
 
 def _percent_of(run: Run) -> Outcome:
-    """The percentage of a measure, the measure less it, or the measure and it besides."""
+    """The percentage of a measure, the measure less it, or the measure and it besides; or the measure there was before."""
     given = run.given("amount")
     share, how = run.get("percent"), run.get("how")
+    if run.get("back") == "yes":
+        return _before(run, given, share, how)
     part = given.value * share
     whole = {"of": part, "off": given.value - part, "more": given.value + part}[how]
     unit = run.request.unit if run.request.unit and same_kind(run.request.unit, given.unit) else given.unit
@@ -35,6 +38,22 @@ def _percent_of(run: Run) -> Outcome:
             shown(whole, unit),
         )
     return Outcome({"result": Amount(whole, unit), "part": Amount(part, unit)})
+
+
+def _before(run: Run, given: Given, share: Fraction, how: str) -> Outcome:
+    """The measure that the percentage was taken of, from what came of it. Raises Impossible where nothing was left."""
+    left = {"of": share, "off": 1 - share, "more": 1 + share}[how]
+    if left <= 0:
+        raise Impossible(f"with {shown(share, '%')} of it nothing would be left to tell it by. Such as: 20% off 45 cm")
+    whole = given.value / left
+    unit = run.request.unit if run.request.unit and same_kind(run.request.unit, given.unit) else given.unit
+    run.say(
+        f"What is told is {shown(left, '%')} of it: divide by that and multiply by 100",
+        "amount ÷ percentage × 100",
+        f"{given.text} ÷ {shown(left, '%')}",
+        shown(whole, unit),
+    )
+    return Outcome({"result": Amount(whole, unit), "part": Amount(whole * share, unit)})
 
 
 PERCENTAGE = Rule(
@@ -109,6 +128,20 @@ PERCENTAGE = Rule(
             default="of",
             because="the percentage of it, unless off or more is said",
         ),
+        # What it came to is told, and what it was before is asked: the way back divides.
+        flag(
+            "back",
+            "what it was before is wanted",
+            (
+                "what was it originally",
+                "what was it to start with",
+                "what was it at first",
+                "what did it start at",
+                "what did it cost before",
+                "what was the original",
+                "what was the price before",
+            ),
+        ),
     ),
     steps=(
         Step("result", "The percentage", kind=ANY, label="result"),
@@ -171,6 +204,9 @@ PERCENTAGE_OF_WHOLE = Rule(
         "what per cent",
         "how many percent",
         "how many per cent",
+        "percentage by which",
+        "percent by which",
+        "per cent by which",
     ),
     about="One measure as a percentage of another.",
     inputs=(
@@ -204,6 +240,11 @@ PERCENTAGE_OF_WHOLE = Rule(
                     "grown",
                     "lost",
                     "gained",
+                    "lose",
+                    "gain",
+                    "exceed",
+                    "exceeds",
+                    "by which",
                 ),
             },
             default=(Default("share", derived=True),),

@@ -25,6 +25,7 @@ SCALE = Rule(
         "shrink to",
         "print at",
         "printed at",
+        "test square",
         "reduce to",
         "reduce",
         "reduced",
@@ -42,7 +43,10 @@ SCALE = Rule(
             "amount",
             "length",
             LENGTH,
-            says=("length", "from", "of", "original", "is", "long", "wide", "high"),
+            says=(
+                "length", "from", "of", "original", "start with", "started with", "drawing was", "original was", "is",
+                "long", "wide", "high",
+            ),
             ask="Which length?",
             example="12 in",
             sane="0.1 mm..10 km",
@@ -80,7 +84,7 @@ SCALE = Rule(
             "share",
             "what is done with the percentage",
             {
-                "of it": (),
+                "of it": ("by how much is it larger", "by how much is it smaller", "how much larger", "how much smaller"),
                 "off": ("off", "smaller", "less", "minus", "take off", "knock off"),
                 "more": ("extra", "bigger", "larger", "more", "plus", "add", "added", "on top"),
             },
@@ -95,10 +99,12 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="scaled length",
-            says=("how long", "how big", "new length", "scaled"),
+            says=("how long", "how big", "new length", "new size", "scaled"),
             axis="length",
             when={"share": "of it"},
-            stated=("to", "becomes", "comes out", "come out", "finish", "want", "end up"),
+            stated=(
+                "came to", "came out", "came out at", "comes to", "photocopy measures", "copy measures", "photocopy is", "copy is",
+                "to", "becomes", "comes out", "come out", "finish", "want", "end up"),
         ),
         Step(
             "less",
@@ -107,6 +113,7 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="length left",
+            stated=("came to", "came out", "came out at", "comes out", "comes to", "ended up", "after taking"),
             when={"share": "off"},
         ),
         Step(
@@ -116,6 +123,7 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="length in all",
+            stated=("came to", "came out", "came out at", "comes out", "comes to", "ended up"),
             when={"share": "more"},
         ),
         Step(

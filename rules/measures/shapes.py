@@ -228,6 +228,8 @@ AREA_OF_SHAPE = Rule(
         "how much area",
         "square feet",
         "surface area",
+        "area and the perimeter",
+        "area and perimeter",
     ),
     about="The area of a rectangle, square, circle, half circle, oval or triangle.",
     inputs=INPUTS,
