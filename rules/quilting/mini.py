@@ -12,7 +12,9 @@ MACHINE_COVER = Rule(
     family="quilting",
     says=("machine cover", "sewing machine cover", "cover for a machine", "cover for my sewing machine",
           "dust cover", "toaster cover", "mixer cover", "overlocker cover", "cover for a sewing machine",
-          "quilted cover", "serger cover", "machine a cover", "appliance cover", "mini quilt for a machine"),
+          "quilted cover", "serger cover", "machine a cover", "quilt a cover", "cover for sewing machine", "cover for the sewing machine",
+          "cover for her sewing machine", "cover for the machine", "cover for his sewing machine", "appliance cover",
+          "mini quilt for a machine"),
     about="The panels of a quilted cover that stands over a machine: one over front, top and back, and two sides.",
     inputs=(
         Input("width", "machine width", LENGTH, says=("wide", "width", "machine", "across"), axis="width",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import LENGTH, PERCENT, RATIO
 from ..engine.rounding import PERCENT_TENTH, SMALL
 from .words import SEAM
@@ -21,7 +21,7 @@ SCALE_A_BLOCK = Rule(
           "afterwards.",
     inputs=(
         Input("old", "old block, finished", LENGTH, says=("pattern", "old block", "from", "original", "block", "old",
-              "pattern is for", "is for"), ask="What size does the pattern's block finish?", example="9 in",
+              "pattern is for", "is for", "block of"), ask="What size does the pattern's block finish?", example="9 in",
               sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
         Input("new", "new block, finished", LENGTH, says=("new block", "to", "want", "instead", "new", "into",
               "into a", "into an", "up to a", "down to a", "up to", "down to", "scaled to", "enlarged to",
@@ -60,12 +60,14 @@ SCALE_A_BLOCK = Rule(
     ),
     answers=("new_cut", "new_patch", "percent"),
     headline=("Cut the patch {new_cut}: it finishes {new_patch}.", "Scale it to {percent}."),
+    spans=(("old", "new"),),
     home="in",
     source=ARITHMETIC,
     cautions=(
         Caution("The new size does not fall on the ruler's eighths: cut by the sixteenth nearest, or choose "
                 "another block size", when="new_cut / seam != floor(new_cut / seam * 2) / 2 "),
     ),
+    refusals=(Refusal("new_patch <= 0", "the seams would take the whole patch. Type a larger patch or a smaller seam."),),
     notes=("Never scale the cut size: the seams would be scaled too.", ),
     examples=(
         "The pattern is for a 9 inch block with patches that finish at 3 inches. I want a 12 inch block instead. "

@@ -61,7 +61,9 @@ STRIPS_AND_PATCHES = Rule(
     sizes=(("cut", "other"),),
     home="in",
     source=ARITHMETIC,
-    refusals=(Refusal("other > usable",
+    refusals=(Refusal("cut <= 2 * seam",
+                      "the seams would take the whole patch. Type a larger patch or a smaller seam."),
+              Refusal("other > usable",
                       "the patch is wider than the cloth. Type a smaller patch or a wider cloth, such as: 20 "
                       "squares cut 8 in from 42 in cloth."),),
     cautions=(Caution("The last strip's last patch needs every bit of the width, so a crooked edge would cost one; "
@@ -123,4 +125,5 @@ STRIPS_FROM_A_LENGTH = Rule(
         "how many 6 cm strips from 0.5 m of cloth -> 8 strips; 2 cm",
     ),
     related=("strips and patches",),
+    defers=("strips and patches",),
 )
