@@ -32,7 +32,8 @@ MACHINE_COVER = Rule(
     steps=(
         Step("main_width", "The machine's width, the ease, and a seam on both sides", "width + ease + 2 * seam",
              rounding=CUT, label="long panel, width", says=("main panel", "long panel", "panel", "what size",
-             "how big", "front", "cut")),
+             "how big", "front", "cut"), stated=("main panel came out", "panel came out", "panel came out at", "came out",
+             "came out at", "panel is", "panel was", "panel was cut", "panel measures")),
         Step("main_length",
              "Up the front, over the top and down the back: twice the height, the depth and the ease; its two ends "
              "are bound", "2 * height + depth + ease", rounding=CUT, label="long panel, length"),
