@@ -36,7 +36,7 @@ FROM_A_FAT_QUARTER = Rule(
           "half yard", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
           "charm squares from", "yard gives", "yard give", "pieces in",
           "rectangles in", "squares from", "come out of", "get out of", "can be cut",
-          "rectangles from", "pieces from", "obtainable from", "obtained from"),
+          "rectangles from", "pieces from", "obtainable from", "obtained from", "i can cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
     inputs=(
