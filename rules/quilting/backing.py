@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
 from ..engine.drawing import BackingDrawing
 from ..engine.kinds import AREA, COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
-from .words import LENGTH_OF_QUILT, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, QUILT_ASKED, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each side", "on each side",
              "over on each side", "all round", "overhang", "overage", "to spare all round", "to spare on each side",
@@ -38,21 +40,25 @@ BACKING = Rule(
     says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
           "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
           "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
-          "back the quilt"),
+          "back the quilt", "back it", "back side of the quilt", "back side for quilt", "back side for a quilt",
+          "back for a quilt", "back for the quilt"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",
     inputs=(
-        WIDTH_OF_QUILT,
+        replace(WIDTH_OF_QUILT, says=(*WIDTH_OF_QUILT.says, *QUILT_ASKED)),
         LENGTH_OF_QUILT,
         SQUARE,
         OVER,
         USABLE_WIDTH,
         Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins",
-              "for joining", "seam", "joining seam"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
+              "for joining", "seam", "joining seam", "joins taking", "joins of", "lost to joins", "joint loss",
+              "lost at each join"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
               sane="0 cm..10 cm", practice="1/2 in..1 in by 1/4 in"),
     ),
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="backing width",
-             says=("backing size", "size of the backing", "how big", "how large", "what size", "size")),
+             says=("backing size", "size of the backing", "how big", "how large", "what size",
+                   "size"), stated=("backing came to", "backing is", "backing measures", "came to",
+             "came out at")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="backing length"),
         Step("area", "Its area, if it is pieced from what is left over", "wide * long", AREA, label="backing area",
              says=("area", "square inches", "left over", "leftovers", "scraps")),

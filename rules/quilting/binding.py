@@ -42,7 +42,7 @@ BINDING_STRIPS = Rule(
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT,
              rounding=COUNT_UP, noun="strip", says=("how many strips", "number of strips", "how many",
              "binding strips", "how many binding strips", "strips of binding"), stated=("have", "found", "left",
-             "cut")),
+             "cut", "binding strips", "took", "used")),
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * strip", rounding=BUY_CLOTH,
              label="cloth for the binding", says=("fabric", "cloth", "yardage", "how much fabric", "how many yards")),
     ),

@@ -47,7 +47,7 @@ COVER_FROM_PIECES = Rule(
     family="quilting",
     says=("how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
           "quilt from", "squares make", "patches make", "charm squares", "square bundle",
-          "what size quilt", "make from", "inch squares", "area do they cover"),
+          "what size quilt", "how big quilt", "how large quilt", "quilt goes from", "make from", "inch squares", "area do they cover"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch",
@@ -68,7 +68,8 @@ COVER_FROM_PIECES = Rule(
         Step("area", "All of them together", "count * finished * finished", AREA, label="finished area",
              says=("area", "finished area", "square inches", "how much area", "how much do they cover", "cover",
              "area in square inches", "square feet"), stated=("area", )),
-        Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how big", "what size",
+        Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how big", "how big quilt",
+             "how large quilt", "what size",
              "how large", "how big a quilt", "how large a quilt", "what size quilt", "how wide", "quilt size",
              "size")),
         Step("length", "Down", rounding=CUT, label="quilt length", axis="length", says=("how long", )),

@@ -36,7 +36,7 @@ FROM_A_FAT_QUARTER = Rule(
           "half yard", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
           "charm squares from", "yard gives", "yard give", "pieces in",
           "rectangles in", "squares from", "come out of", "get out of", "can be cut",
-          "rectangles from", "pieces from"),
+          "rectangles from", "pieces from", "obtainable from", "obtained from", "i can cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
     inputs=(
@@ -48,7 +48,7 @@ FROM_A_FAT_QUARTER = Rule(
               default=Default("=width", "A square", derived=True), sane="5 mm..2 m",
               practice="1 1/2 in..9 in by 1/2 in"),
         Input("count", "number of pieces", COUNT, says=("squares", "pieces", "rectangles", "patches", "square",
-              "rectangle", "of them", "of those", "of these"), noun="piece", extra=True,
+              "rectangle", "of them", "of those", "of these", "you need", "i need"), noun="piece", extra=True,
               ask="How many pieces do you need?", example="60",
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),

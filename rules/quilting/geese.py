@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, PATCH_CUT
 from .seam_geometry import half_square_addition, quarter_square_addition
 from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN
 from .words import SEAM
+
+# The rectangle is cut as large as the goose is with its seams, so its size told is the unfinished one.
+GOOSE_AS_SEWN = replace(AS_SEWN, options={**AS_SEWN.options, "yes": (*AS_SEWN.options["yes"], "rectangle is cut",
+    "rectangles are cut", "rectangles cut", "cut rectangles", "from rectangles", "rectangle cut", "rectangles of")})
 
 NOT_TWO_TO_ONE = (
     "four at a time only works for a unit twice as wide as it is high; a unit of other proportions has no way "
@@ -39,12 +45,13 @@ FLYING_GEESE = Rule(
                "four geese at once", "4 geese at a time", "fast geese")}, default=(Default("one_at_a_time",
                "it works for a unit of any proportions"),)),
         SEAM,
-        AS_SEWN,
+        GOOSE_AS_SEWN,
         TAKEN,
     ),
     steps=(
         Step("wide", "A goose is wider than it is high: the longer side is its width", "max(width, height) - taken",
-             label="width of the goose"),
+             label="width of the goose", says=("what does it finish", "what do they finish", "do the geese finish",
+             "what do the geese finish", "goose finish", "finished goose")),
         Step("high", "And the shorter its height", "min(width, height) - taken", label="height of the goose"),
         Step("rectangle_width", "Add a seam on both sides of the goose", "wide + 2 * seam", rounding=PATCH_CUT,
              label="rectangle width", when=ONE, says=("rectangle", "big patch", "what size", "how big", "cut", "size of the rectangle",
@@ -77,7 +84,7 @@ FLYING_GEESE = Rule(
              "how many little squares", "small squares"), label="small squares"),
     ),
     answers=("large", "small", "large_squares", "small_squares", "rectangle_width", "rectangle_height",
-             "corner_square", "rectangles", "corner_squares"),
+             "corner_square", "rectangles", "corner_squares", "wide", "high"),
     headline=("Cut {large_squares} {large} a side and {small_squares} {small} a side.",
         "Cut a large square {large} and four small squares {small}.",
               "Cut {rectangles} {rectangle_width} by {rectangle_height} and {corner_squares} {corner_square} a side.",
@@ -85,7 +92,8 @@ FLYING_GEESE = Rule(
     sizes=(("width", "height"),),
     home="in",
     source=GEOMETRY,
-    refusals=(Refusal("wide != 2 * high", NOT_TWO_TO_ONE, FOUR),),
+    refusals=(Refusal("high <= 0", "the seams would take the whole goose. Type a larger size or a smaller seam."),
+              Refusal("wide != 2 * high", NOT_TWO_TO_ONE, FOUR),),
     examples=(
         "geese four at a time, 6 in x 3 in finished, big square -> 7 1/4 in; 3 7/8 in",
         "flying geese 3 x 1 1/2 in finished, one at a time -> 3 1/2 in; 2 in",

@@ -12,7 +12,9 @@ MACHINE_COVER = Rule(
     family="quilting",
     says=("machine cover", "sewing machine cover", "cover for a machine", "cover for my sewing machine",
           "dust cover", "toaster cover", "mixer cover", "overlocker cover", "cover for a sewing machine",
-          "quilted cover", "serger cover", "machine a cover", "appliance cover", "mini quilt for a machine"),
+          "quilted cover", "serger cover", "machine a cover", "quilt a cover", "cover for sewing machine", "cover for the sewing machine",
+          "cover for her sewing machine", "cover for the machine", "cover for his sewing machine", "appliance cover",
+          "mini quilt for a machine"),
     about="The panels of a quilted cover that stands over a machine: one over front, top and back, and two sides.",
     inputs=(
         Input("width", "machine width", LENGTH, says=("wide", "width", "machine", "across"), axis="width",
@@ -30,7 +32,8 @@ MACHINE_COVER = Rule(
     steps=(
         Step("main_width", "The machine's width, the ease, and a seam on both sides", "width + ease + 2 * seam",
              rounding=CUT, label="long panel, width", says=("main panel", "long panel", "panel", "what size",
-             "how big", "front", "cut")),
+             "how big", "front", "cut"), stated=("main panel came out", "panel came out", "panel came out at", "came out",
+             "came out at", "panel is", "panel was", "panel was cut", "panel measures")),
         Step("main_length",
              "Up the front, over the top and down the back: twice the height, the depth and the ease; its two ends "
              "are bound", "2 * height + depth + ease", rounding=CUT, label="long panel, length"),

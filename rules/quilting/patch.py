@@ -17,6 +17,7 @@ PATCH = Rule(
     inputs=(
         Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide",
               "finished square", "come out", "sewn in", "measure", "once sewn", "after sewing", "sewn up", "end up",
+              "finished dimension", "finished dimensions", "final size",
               "when sewn"), axis="width", ask="What size does the patch finish?",
               example="4 in", sane="2 mm..3 m", practice="1 in..12 in by 1/2 in"),
         Input("length", "finished length", LENGTH, says=("long", "length", "tall", "high", "deep"), axis="length",

@@ -72,6 +72,9 @@ QUILT_SIZE = Rule(
     sizes=(("across", "down"),),
     home="in",
     source=ARITHMETIC,
+    refusals=(Refusal("across * down > 1000", "so many blocks make no quilt: perhaps the size of the quilt is meant. "
+                      "Type its unit, such as: how many 12 in blocks for a 40 x 50 in quilt."),
+              Refusal("block <= 0", "the seams would take the whole block. Type a larger block or a smaller seam.")),
     algorithm=layout,
     notes=("Binding adds nothing to speak of; quilting and washing take up some 3 to 5 in 100.", ),
     examples=(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import BUY_CLOTH, COUNT_UP, PATCH_CUT
+from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT, PATCH_CUT
 from .quilt_size import ALL_ROUND, OUTSIDE
 from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
@@ -50,6 +50,11 @@ SASHING = Rule(
              label="sashes", when=STONES, says=("how many sashes", "sashes", "how many sash pieces",
              "how many pieces", "how many sashing strips", "sash pieces", "number of sashes", "sashing pieces",
              "how many sashing pieces")),
+        Step("quilt_width", "The blocks, and the sashes between (and outside) them",
+             "across * block + (across - 1 + outside) * sash", rounding=CUT, label="quilt width, finished",
+             says=("finished size", "quilt size", "size of the quilt", "how big is the quilt", "how large is the quilt")),
+        Step("quilt_length", "The same down the quilt", "down * block + (down - 1 + outside) * sash", rounding=CUT,
+             label="quilt length, finished"),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks"),
         Step("cornerstones", "One where sashes meet", "(across - 1 + outside) * (down - 1 + outside)", COUNT,
              rounding=COUNT_UP, noun="cornerstone", label="cornerstones", when=STONES, says=("how many cornerstones",
@@ -92,7 +97,7 @@ SASHING = Rule(
              "how much fabric", "how many yards", "how much")),
     ),
     answers=("pieces", "shorts", "cut_width", "cut_length", "cornerstones", "cornerstone", "strips", "cloth",
-             "stone_cloth", "longs", "long_length", "plain_strips", "plain_cloth", "blocks"),
+             "stone_cloth", "longs", "long_length", "plain_strips", "plain_cloth", "blocks", "quilt_width", "quilt_length"),
     headline=("Cut {pieces} {cut_width} by {cut_length} and {cornerstones} {cornerstone} square: {cloth} of cloth "
               "for the sashes, {stone_cloth} for the cornerstones.",
               "Cut {shorts} {cut_width} by {cut_length} and {longs} {long_length} long: {plain_cloth} of cloth.",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import LENGTH, PERCENT, RATIO
 from ..engine.rounding import PERCENT_TENTH, SMALL
 from .words import SEAM
@@ -13,7 +13,9 @@ SCALE_A_BLOCK = Rule(
     topic="scale a block",
     family="quilting",
     says=("scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger",
-          "make it smaller", "block instead", "change the size", "scaled", "bigger block", "smaller block", "resized",
+          "make it smaller", "block instead", "change the size", "scaled", "block but mine", "block but i want",
+          "block and i want", "block and mine", "block but mine should be",
+          "bigger block", "smaller block", "resized",
           "rescale", "enlarged", "shrink the block", "different size block", "scale up", "scale down", "copier",
           "photocopy", "into a", "into an", "turn a block", "twice the size", "double the size", "half the size",
           "half size"),
@@ -21,7 +23,7 @@ SCALE_A_BLOCK = Rule(
           "afterwards.",
     inputs=(
         Input("old", "old block, finished", LENGTH, says=("pattern", "old block", "from", "original", "block", "old",
-              "pattern is for", "is for"), ask="What size does the pattern's block finish?", example="9 in",
+              "pattern is for", "is for", "block of"), ask="What size does the pattern's block finish?", example="9 in",
               sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
         Input("new", "new block, finished", LENGTH, says=("new block", "to", "want", "instead", "new", "into",
               "into a", "into an", "up to a", "down to a", "up to", "down to", "scaled to", "enlarged to",
@@ -32,7 +34,8 @@ SCALE_A_BLOCK = Rule(
                "half as big", "half as large", "half as wide"), "double": ("double the size", "twice the size",
                "double", "doubled", "twice as big", "twice as large")}, default=(Default("given", derived=True),)),
         Input("enlarge", "scale in percent", PERCENT, says=("copier at", "up by", "down by", "enlarged by",
-              "reduced by", "enlarged to", "reduced to", "up to", "down to", "scale by", "scale to", "scaled to"), extra=True, spoken=True,
+              "reduced by", "enlarged to", "reduced to", "up to", "down to", "scale by", "scale to",
+              "scaled to"), extra=True, spoken=True,
               ask="By how much?", example="150 %", sane="5 %..2000 %"),
         Input("factor", "scale", RATIO, says=("times", "factor", "scale", "scale by", "by", "scaled by", "by a factor of",
               "times as large", "%"), default=(Default("1/2", derived=True, when={"by": "half"}),
@@ -53,19 +56,21 @@ SCALE_A_BLOCK = Rule(
         Step("percent", "As a percentage, for a copier", "factor", PERCENT, rounding=PERCENT_TENTH, label="scale in percent",
              says=("percentage", "what percentage", "copier", "percent", "scale", "by how much")),
         Step("new_patch", "Scale the finished patch", "patch * factor", rounding=SMALL, label="new patch, finished",
-             says=("finished", "finished size", "new finished size", "finish")),
+             says=("finished", "finished size", "new finished size", "finish", "becomes", "become")),
         Step("new_cut", "Add the seams, which do not change", "new_patch + 2 * seam", rounding=SMALL,
              label="new patch, cut", says=("cut", "what do i cut", "cut size", "new cut size", "cut the patches",
              "what size", "how big", "cut those patches")),
     ),
     answers=("new_cut", "new_patch", "percent"),
     headline=("Cut the patch {new_cut}: it finishes {new_patch}.", "Scale it to {percent}."),
+    spans=(("old", "new"),),
     home="in",
     source=ARITHMETIC,
     cautions=(
         Caution("The new size does not fall on the ruler's eighths: cut by the sixteenth nearest, or choose "
                 "another block size", when="new_cut / seam != floor(new_cut / seam * 2) / 2 "),
     ),
+    refusals=(Refusal("new_patch <= 0", "the seams would take the whole patch. Type a larger patch or a smaller seam."),),
     notes=("Never scale the cut size: the seams would be scaled too.", ),
     examples=(
         "The pattern is for a 9 inch block with patches that finish at 3 inches. I want a 12 inch block instead. "

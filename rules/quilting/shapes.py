@@ -8,10 +8,10 @@ from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from .words import SEAM
 
 COVER_WIDTH = Input("cover_width", "width to cover", LENGTH, says=("quilt", "cover", "wide", "top", "quilt top"),
-                    extra=True, ask="How wide is the quilt to be covered?", example="60 in", sane="5 cm..6 m",
+                    extra=True, ask="How wide is the quilt to be covered?", example="60 in", sane="15 cm..6 m",
                     practice="36 in..90 in by 2 in")  # fmt: skip
 COVER_LENGTH = Input("cover_length", "length to cover", LENGTH, says=("quilt", "cover", "long"), extra=True,
-                     ask="How long is the quilt to be covered?", example="72 in", sane="5 cm..6 m",
+                     ask="How long is the quilt to be covered?", example="72 in", sane="15 cm..6 m",
                      practice="48 in..108 in by 2 in")  # fmt: skip
 
 HEXAGONS = Rule(

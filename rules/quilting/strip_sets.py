@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import COUNT_DOWN, COUNT_UP, CUT
 from .words import SEAM, USABLE_WIDTH
@@ -52,6 +52,8 @@ STRIP_SETS = Rule(
     home="in",
     source=ARITHMETIC,
     no_unknown=("widths",),
+    refusals=(Refusal("finished <= 0", "the seams would take up the strips. Type wider strips or a smaller seam."),
+              Refusal("segment > usable", "a segment is longer than the strips. Type a narrower segment or a wider cloth.")),
     examples=(
         "strips cut 1 1/2, 2 1/2 and 3 1/2 in sewn together, 1/4 in seams, finished width in the quilt -> 6 in; 6 "
         "1/2 in",
@@ -97,6 +99,7 @@ STRIP_BUNDLE = Rule(
     sizes=(("strip", "long"),),
     home="in",
     source=ARITHMETIC,
+    refusals=(Refusal("strip <= 2 * seam", "the seams would take the whole strip. Type wider strips or a smaller seam."),),
     cautions=(Caution("Measure a strip of the bundle before you sew: with pinked edges it is often a little over "
                       "its size"),),
     examples=(

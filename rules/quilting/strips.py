@@ -50,7 +50,7 @@ STRIPS_AND_PATCHES = Rule(
              "from one strip", "in a strip", "how many per strip", "squares per strip", "from a strip")),
         Step("strips", "Whole strips of that height", "if(height = cut, strips_one, strips_turned)", COUNT,
              rounding=COUNT_UP, noun="strip", label="strips", says=("how many strips", "strips", "number of strips",
-             "strips needed", "strips of fabric"), stated=("have", "strips", "found", "left")),
+             "strips needed", "strips of fabric"), stated=("have", "strips", "found", "left", "took", "it took", "used")),
         Step("cloth", "Each strip takes its height of cloth", "rounded(strips) * height", rounding=BUY_CLOTH,
              label="cloth", says=("fabric", "cloth", "yardage", "how much fabric", "how many yards",
              "how many metres", "how much", "material"), stated=("have", )),
@@ -61,7 +61,9 @@ STRIPS_AND_PATCHES = Rule(
     sizes=(("cut", "other"),),
     home="in",
     source=ARITHMETIC,
-    refusals=(Refusal("other > usable",
+    refusals=(Refusal("cut <= 2 * seam",
+                      "the seams would take the whole patch. Type a larger patch or a smaller seam."),
+              Refusal("other > usable",
                       "the patch is wider than the cloth. Type a smaller patch or a wider cloth, such as: 20 "
                       "squares cut 8 in from 42 in cloth."),),
     cautions=(Caution("The last strip's last patch needs every bit of the width, so a crooked edge would cost one; "
@@ -83,7 +85,7 @@ STRIPS_FROM_A_LENGTH = Rule(
     says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard",
           "strips in a yard", "strips will i get", "strips can i get", "strips does", "strips are in",
           "strips come out of", "strips from a length", "strips i can cut", "strips", "cloth for strips",
-          "fabric for strips", "for strips"),
+          "fabric for strips", "for strips", "inch strips", "cm strips"),
     about="How many strips, cut across the cloth, a length of it gives.",
     inputs=(
         Input("length", "length of cloth", LENGTH, says=("from", "cloth", "fabric", "length", "out of",
@@ -123,4 +125,5 @@ STRIPS_FROM_A_LENGTH = Rule(
         "how many 6 cm strips from 0.5 m of cloth -> 8 strips; 2 cm",
     ),
     related=("strips and patches",),
+    defers=("strips and patches",),
 )

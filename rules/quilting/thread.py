@@ -50,7 +50,8 @@ QUILTING_THREAD = Rule(
     steps=(
         Step("line", "The quilt's area over the space between the lines is the length of all the lines",
              "width * length / spacing * times", label="length of the lines", says=("length of line",
-             "length of the lines", "how long are the lines", "inches of quilting", "stitched length")),
+             "length of the lines", "line length", "total line length", "length of quilting",
+             "how long are the lines", "inches of quilting", "stitched length")),
         Step("thread", "So much thread for each length of line, and the spare", "line * factor * (1 + extra)",
              rounding=THREAD, unit=("yd", "m"), label="thread", says=("how much thread", "thread", "how much",
              "how many yards", "how many metres", "yards of thread", "metres of thread"), stated=("of thread",

@@ -22,7 +22,7 @@ TAKEN = Input("taken", "seams in the size told", LENGTH, spoken=True, default=(
               "Sewn in, a unit loses a seam on every side", derived=True, when={"as_sewn": "yes"})))  # fmt: skip
 FINISHED = Input("finished", "finished size", LENGTH, says=("finished", "finish", "finish at", "finishes",
                  "finished size", "finished unit", "finished square", "come out", "end up", "sewn in",
-                 "units finish", "finished side", "hst",
+                 "units finish", "finished side", "after sewing", "once sewn", "when sewn", "hst",
                  "half-square triangles", "half-square triangle units"),
                  ask="What size do the units finish?", example="3 in", sane="3 mm..2 m",
                  practice="1 1/2 in..8 in by 1/2 in", )  # fmt: skip

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ..engine.declare import COMMON_PRACTICE, Input, Rule, Step
@@ -12,7 +12,7 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
 from ..engine.units import factor
 from .backing import OVER
-from .words import LENGTH_OF_QUILT, SQUARE, WIDTH_OF_QUILT
+from .words import LENGTH_OF_QUILT, QUILT_ASKED, SQUARE, WIDTH_OF_QUILT
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,10 +58,10 @@ WADDING = Rule(
     topic="wadding (batting)",
     family="quilting",
     says=("wadding", "batting", "batting size", "batt", "quilt batting", "wadding for a quilt", "bag of batting",
-          "packaged batting", "standard bag", "fleece wadding"),
+          "packaged batting", "batting for", "wadding for", "standard bag", "fleece wadding"),
     about="The size of wadding for a quilt, and the smallest standard pack that covers it either way round.",
     inputs=(
-        WIDTH_OF_QUILT,
+        replace(WIDTH_OF_QUILT, says=(*WIDTH_OF_QUILT.says, *QUILT_ASKED)),
         LENGTH_OF_QUILT,
         SQUARE,
         OVER,
@@ -72,10 +72,12 @@ WADDING = Rule(
     ),
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="wadding width",
-             says=("size", "how big", "how large", "how much", "what size", "how much batting", "how much wadding",
-             "wadding size")),
+             says=("size", "which size", "how big", "how large", "how much", "what size", "how much batting", "how much wadding",
+             "wadding size"), stated=("wadding came to", "batting came to", "wadding is", "batting is", "came to",
+             "came out at", "wadding measures", "batting measures", "piece of wadding", "piece of batting")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="wadding length"),
-        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size", "which pack", "wadding pack",
+        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size bag", "which size pack",
+                                                        "which size packet", "which pack", "wadding pack",
              "pack of wadding", "bag", "which size bag", "what size pack", "package", "packet", "which standard",
              "smallest", "what size bag", "ready cut")),
         Step("need", "From a roll, lying whichever way takes less, in as many widths as it takes",

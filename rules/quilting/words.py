@@ -12,6 +12,9 @@ SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "s
 SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
 # where a square of cloth is asked for, the bare word says nothing of the quilt
 SQUARE_QUILT = flag("is_square", "square quilt", SQUARES)
+# Where the quilt's size is what a sheet of something goes by, it is asked for in these words.
+QUILT_ASKED = ("how big is the quilt", "how wide is the quilt", "how large is the quilt", "what size is the quilt",
+               "how big was the quilt", "what size quilt")
 LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long", "length", "down", "square quilt"),
                         default=Default("=width", "A square quilt is as long as it is wide",
                         when={"is_square": "yes"}, derived=True), ask="How long is the quilt?", example="72 in",
@@ -19,7 +22,8 @@ LENGTH_OF_QUILT = Input("length", "quilt length", LENGTH, says=("quilt", "long",
 USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "wof", "usable width", "fabric",
                      "cloth", "width of fabric", "fabric width", "cloth width", "between the selvedges",
                      "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
-                     "wide cotton", "usable cotton", "strips of", "strip of", "wide"), default="40 in | 102 cm",
+                     "wide cotton", "usable cotton", "fabric with a", "cloth with a", "strips of", "strip of",
+                     "wide"), default="40 in | 102 cm",
                      because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
 SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance",
@@ -29,7 +33,8 @@ BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinish
               "Joined, a block loses a seam on every side", derived=True, given=("unfinished",)), says=("block",
               "blocks", "finished block", "finished blocks",
               "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each",
-              "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
+              "what size is the block", "what size is each block", "how big is the block", "what size were the blocks",
+              "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
               "what block", "which block", "how big a block", "how big should the blocks"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
@@ -38,10 +43,12 @@ UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfin
                          "unfinished blocks", "blocks cut", "blocks are cut", "cut blocks", "raw edge to raw edge",
                          "before they are joined", "with their seams", "including seams", "including the seams"),
                          extra=True, ask="What size are the blocks before they are joined?", example="12 1/2 in",
-                         sane="2 cm..2 m", usual="6 cm..1 m")  # fmt: skip
+                         sane="5 mm..2 m", usual="6 cm..1 m")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
-               "in a row", "row of", "blocks in each row", "blocks", "rows of"), ask="How many blocks across?",
+               "in a row", "in the width", "blocks in the width", "row of", "blocks in each row", "blocks",
+               "rows of"), ask="How many blocks across?",
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
-             "blocks long", "long", "rows down", "up and down"), ask="How many blocks down?", example="6",
+             "blocks long", "long", "rows down", "up and down", "in the height", "blocks in the height",
+             "in the length", "blocks in the length"), ask="How many blocks down?", example="6",
              sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip
