@@ -119,7 +119,8 @@ GATHER_RATIO = Rule(
     inputs=(
         Input("flat", "flat width", LENGTH, says=("flat", "before gathering", "ungathered", "strip", "wide",
                                                   "gathered from", "before", "is gathered", "gathered",
-                                                  "panels of", "widths of", "pieces of", "drops of"),
+                                                  "panels of", "widths of", "pieces of", "drops of", "flat length", "ungathered length",
+                                                  "initial length", "cut length", "strip was", "strip of"),
               ask="How wide is it flat?", example="2 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="1 m..4 m by 10 cm"),
         Input("widths", "widths of it", COUNT, says=("widths", "width", "panels", "panels of", "widths of",
@@ -129,7 +130,10 @@ GATHER_RATIO = Rule(
         Input("gathered", "gathered width", LENGTH, says=("after gathering", "gathered to", "into", "gathered into",
                                                           "goes down to", "squish it to", "squash it to", "edge", "waistband",
                                                           "down to", "gathers to",
-              "gather to"), ask="How wide is it once gathered?", example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
+              "gather to", "gathered length", "gathers up to", "gathered up to", "gathers into", "goes on",
+              "edge it goes on", "drawn up to",
+              "pulled up to", "final length", "gathered width", "goes into"), ask="How wide is it once gathered?",
+              example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="50 cm..2 m by 10 cm"),
     ),
     steps=(

@@ -28,6 +28,9 @@ def pleats(run: Run) -> Outcome:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
+    if pleat is not None and pleat > finished:
+        raise Impossible(f"a pleat {_size(run, pleat)} wide does not fit on a finished width of {_size(run, finished)}. Take a narrower "
+                         f"pleat, or say which width is which, such as: 12 pleats 4 cm wide on a 60 cm skirt")
     if pleat is not None and number is not None and pleat * number - finished > pleat:
         raise Impossible(f"{number} {plural('pleat', number)} {_size(run, pleat)} wide take {_size(run, pleat * number)}, and the finished "
                          f"width is only {_size(run, finished)}. Take fewer pleats, or narrower ones")
@@ -98,7 +101,8 @@ PLEATS = Rule(
                                                           "hip", "pleated to", "into",
               "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
-              "when pleated", "wide finished"),
+              "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
+              "pleated down to", "pleated up to", "comes to"),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",

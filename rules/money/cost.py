@@ -15,7 +15,7 @@ from ..engine.units import system_of
 
 PRICE_INPUT = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "per metre", "per yard", "costs", "at",
-                                            "priced at", "for", "@", "is"),
+                                            "priced at", "for", "@", "is", "unit price"),
     ask="What is the price a metre or yard?", example="£9 a metre", practice="3 money/m..40 money/m",
     sane="0.001 money/m..2000 money/m",
 )  # fmt: skip
@@ -42,7 +42,10 @@ COST = Rule(
     says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
           "come to", "how much is", "total price",
           "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying",
-          "i paid", "what did i pay", "charge", "priced at"),
+          "i paid", "what did i pay", "charge", "priced at", "is what", "what was a yard", "what was a metre",
+          "price a metre", "price a yard", "price per metre", "price per yard", "will mine cost", "what will mine cost",
+          "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
+          "came to", "what would mine cost"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
@@ -57,7 +60,7 @@ COST = Rule(
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
              says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
-             stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged")),
+             stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged", "total", "in total")),
     ),
     answers=("cost",),
     headline=("It costs {cost}.",),
