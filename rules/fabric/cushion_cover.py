@@ -62,7 +62,7 @@ CUSHION_COVER = Rule(
         Input("less", "how much smaller than the pad", LENGTH, says=("smaller", "less", "smaller than the pad",
             "undersize", "tighter"),
               default=(Default("0 in | 0 cm", derived=True, when={"fit": "same"}),
-                       Default("1 in | 2.5 cm", "a cover a little small keeps the cushion plump")), sane="0 cm..20 cm",
+                       Default("1 in | 2.5 cm", "a cover a little small keeps the cushion plump")), sane="0 cm..3 m",
               spoken=True,
               practice="0 in..2 in by 1/2 in"),
         Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "finished", "finished size",

@@ -42,7 +42,7 @@ def pleats(run: Run) -> Outcome:
         if number is None and run.request.asked[:1] and run.request.asked[0] in ("count", "fits", "takes"):
             run.get("number")
         if number is not None:
-            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
+            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number, "taken": 2 * finished}
         return Outcome(values)
     number = number or run.get("number")
     shown = pleat if pleat is not None else finished / number
@@ -51,7 +51,8 @@ def pleats(run: Run) -> Outcome:
     flat = finished + takes * number
     run.say("The finished width and what all the pleats take", "flat width = finished width + taken up × pleats",
             f"{_size(run, finished)} + {_size(run, takes)} × {number}", _size(run, flat))  # fmt: skip
-    return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number})
+    return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number,
+                    "taken": takes * number})
 
 
 def _takes(run: Run, kind: str, under: Any) -> Any:
@@ -150,6 +151,9 @@ PLEATS = Rule(
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
                    "take up", "does each pleat take", "does one pleat take", "pleat take")),
+        Step("taken", "What all the pleats take", rounding=CUT, label="taken up by all the pleats",
+             says=("taken up by all", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
+             stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
              says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
                    "what size pleats", "how wide each pleat", "wide is each", "wide is each one", "wide are they",

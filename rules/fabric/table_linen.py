@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
 
@@ -150,6 +150,8 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
+    refusals=(Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
+                      "cloth, or smaller ones."),),
     source=COMMON_PRACTICE,
     related=("tablecloth",),
     examples=(

@@ -23,7 +23,7 @@ STATED = Input(
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
     says=(*CLOTH_WORDS, "of", "at", "wide", "stated width", "based on", "assumes", "instead of", "is for", "becomes",
-          "rather than", "stated at", "width stated"),
+          "rather than", "stated at", "width"),
     ask="For cloth of what width is that?", example="115 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip

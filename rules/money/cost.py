@@ -45,7 +45,8 @@ COST = Rule(
           "i paid", "what did i pay", "charge", "priced at", "is what", "what was a yard", "what was a metre",
           "price a metre", "price a yard", "price per metre", "price per yard", "will mine cost", "what will mine cost",
           "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
-          "came to", "what would mine cost"),
+          "came to", "what would mine cost", "what's it come to",
+          "it come to", "does it come to", "does that come to", "what does mine come to"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
