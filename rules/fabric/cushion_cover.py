@@ -76,7 +76,7 @@ CUSHION_COVER = Rule(
               sane="0 cm..1 m", usual="0 cm..30 cm", spoken=True, practice="3 in..6 in by 1 in"),
         Input("seam", "seam allowance", LENGTH, says=("seam allowance", "seams", "seam", "allowance"),
               default="1/2 in | 1.2 cm", because="the usual seam of a cushion cover",
-              sane="0 cm..10 cm", practice="3/8 in..5/8 in by 1/8 in"),
+              sane="0 cm..1 m", usual="0 cm..4 cm", practice="3/8 in..5/8 in by 1/8 in"),
         Input("hem", "hem of an opening edge", LENGTH, says=("hem", "hems", "hem on each opening edge",
             "opening edge"), default="1 in | 2.5 cm",
               because="turned once, the raw edge neatened", sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in"),
@@ -123,6 +123,7 @@ CUSHION_COVER = Rule(
     refusals=(
         Refusal("overlap > cover", "the backs cannot overlap by more than the cover is wide. Say a smaller overlap, such as 4 in (10 cm).",
                 choices={"closing": "envelope"}),
+        Refusal("4 * seam > cover", "so deep a seam allowance leaves little of the cover. Say a smaller one, such as 1/2 in (1.2 cm)."),
         Refusal("less >= pad", "a cover that much smaller than its pad is nothing at all"),
     ),
     algorithm=rows_of,

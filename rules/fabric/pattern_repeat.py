@@ -43,7 +43,7 @@ PATTERN_REPEAT = Rule(
             "fabric", "cloth", "total", "yardage",
              "how many metres", "how many yards", "cloth total"), stated=("have", "got", "only", "left", "from",
                                                                           "took", "took exactly", "exactly", "used",
-                                                                          "used up", "bought", "out of",
+                                                                          "used up", "bought", "needed", "i needed", "out of",
                                                                           "obtainable from", "of fabric", "of cloth",
                    "cut from", "length of fabric")),
         Step("lost", "What goes to matching", "cloth - drop * drops", label="lost to matching", unit=("in", "cm"),

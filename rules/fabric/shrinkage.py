@@ -81,6 +81,7 @@ SHRINK_TEST = Rule(
           "percent is it shrunk", "that i washed",
           "i washed it", "left after washing", "how much was lost", "dimensional change", "percentage loss", "shrunk by how much",
           "by how much did it shrink", "by how much has it shrunk", "what percentage was lost", "loss in the wash",
+          "percent of shrink", "per cent of shrink", "percentage of shrink",
           "i wash a square", "i washed a square", "wash a square"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(

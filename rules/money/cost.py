@@ -21,7 +21,8 @@ PRICE_INPUT = Input(
 )  # fmt: skip
 # "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
 TICKET = Input(
-    "ticket", "ticket", MONEY, says=("at", "@", "priced at"), extra=True, spoken=True,
+    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "the metre is", "the yard is", "the metre costs", "the yard costs"),
+    extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
 TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
@@ -45,7 +46,8 @@ COST = Rule(
           "i paid", "what did i pay", "charge", "priced at", "is what", "what was a yard", "what was a metre",
           "price a metre", "price a yard", "price per metre", "price per yard", "will mine cost", "what will mine cost",
           "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
-          "came to", "what would mine cost", "what's it come to",
+          "came to", "what would mine cost", "we paid", "she paid", "paid for", "how much a metre", "how much a yard",
+          "what does a metre cost", "what does a yard cost", "what's it come to",
           "it come to", "does it come to", "does that come to", "what does mine come to"),
     about="What a length of cloth costs.",
     inputs=(
