@@ -37,7 +37,7 @@ NAMED_FULLNESS = choice(
 FULLNESS = Input(
     "fullness", "fullness", RATIO, says=("fullness", "times", "full", "times fuller", "times full", "as full",
                                          "ratio", "x", "times fullness", "to 1",
-                                         "times the edge", "fuller"),
+                                         "times the edge", "fuller", "gathered at"),
     default=(
         Default("2", derived=True, when={"said_fullness": "double"}),
         Default("3", derived=True, when={"said_fullness": "triple"}),
@@ -75,7 +75,7 @@ GATHERED_STRIP = Rule(
                    "full length", "before gathering", "long do i cut", "long do i make", "ruffle strip", "frill strip"),
              stated=("of frill", "of ruffle", "of strip", "of flounce", "gather the frill",
                      "gather the ruffle", "gather the strip",
-                     "gather the lace", "strip is", "strip of", "strip was", "ungathered", "before gathering")),
+                     "gather the lace", "strip is", "strip of", "strip was", "took", "of ribbon", "ungathered", "before gathering")),
         Step("panels", "Divide by what one panel gives between its seams, and take whole panels",
              "full / (width - 2 * seam)", COUNT,
              rounding=COUNT_UP, noun="panel", says=("how many panels", "how many strips", "how many widths", "number of widths",
@@ -118,7 +118,7 @@ GATHER_RATIO = Rule(
           "fullness when", "fullness", "goes down to", "what fullness do i get", "i gathered", "i've gathered",
           "how gathered is it", "how gathered", "squish it to",
           "squash it to",
-          "how many times fullness", "widths gathered into", "gathered into what fullness",
+          "how many times fullness", "how many times gathered", "times gathered", "widths gathered into", "gathered into what fullness",
           "ratio of gathering", "gathered down to"),
     about="How full a gathering is: the flat width over the gathered width.",
     inputs=(

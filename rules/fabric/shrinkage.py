@@ -6,20 +6,24 @@ from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
 
-SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink")
+SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
+                "wash took", "wash takes")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
     family="fabric",
     says=("shrink", "shrinkage", "shrinks in the wash", "after the wash", "after washing", "pre-wash", "prewash",
           "preshrink", "preshrunk", "lose in the wash", "lose", "in the wash", "allow for shrinkage", "prewashing",
+          "the wash took", "the wash takes",
+          "the wash took off",
           "pre-washing"),
     about="What to buy so that enough is left after the cloth has shrunk.",
     inputs=(
         Input("needed", "length needed", LENGTH, says=("left", "be left", "is left", "will be left",
                                                        "will i have", "need", "want", "need after the wash",
                                                        "after washing", "after the wash", "finished", "to end up with",
-              "end up with", "finish up with", "finish with", "left after", "of it", "have left", "must be",
+              "end up with", "finish up with", "finish with", "left after", "left me", "left me with", "leaves me",
+              "of it", "have left", "must be",
                                                        "afterwards", "when washed", "once washed", "net length", "net", "finished length",
                                                        "wanted", "length needed", "require", "want have", "i want", "want to have", "after",
               "for"), ask="What length is needed after the wash?",
@@ -32,7 +36,7 @@ SHRINKAGE = Rule(
         Step("cloth", "Divide by what the wash leaves, not multiply by what it takes", "needed / (1 - shrink)",
              rounding=BUY_CLOTH, label="cloth to buy",
              says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
-                   "start with", "yardage", "gross length", "gross", "length before washing",
+                   "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
                    "length before the wash", "prior to washing"),
              stated=("bought", "before the wash", "before washing")),
     ),

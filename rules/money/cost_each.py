@@ -18,7 +18,8 @@ COST_EACH = Rule(
           "batch size", "how much is that each", "is that each", "each one works out at", "how much is one", "all together cost",
           "all together they cost", "how much was each", "what was each", "did each cost", "each of them cost", "each one come to",
           "what does one work out at", "divided between", "between us", "what each", "what's it each", "is it each",
-          "what's that each", "what was that each", "for each one", "each one how much", "each one what", "that for each",
+          "what's that each", "what was that each", "for each one", "we shared", "how many of us", "how many shared",
+          "each one how much", "each one what", "that for each",
           "for the batch", "how many did i make"),
     about="What one costs of several that cost so much together, or what each wear of a garment has cost.",
     inputs=(
