@@ -12,7 +12,7 @@ HEM_SWEEP = Rule(
     family="fabric",
     says=("hem sweep", "sweep", "hem circumference", "round the hem", "around the hem", "hem measures",
           "hem of a circle", "circumference of the hem",
-          "hem radius", "hem", "how far round the hem", *(phrase for phrases in NAMES.values() for phrase in phrases)),
+          "hem radius", "how far round the hem", *(phrase for phrases in NAMES.values() for phrase in phrases)),
     about="The length round a circular hem from its radius, or the radius from the length.",
     inputs=(
         Input("radius", "radius", LENGTH, says=("radius", "hem radius", "from the centre", "centre to hem",
@@ -29,7 +29,8 @@ HEM_SWEEP = Rule(
              says=("sweep", "circumference", "round", "how long is the hem", "how far round", "length of the hem",
                    "around"), axis="girth",
              stated=("round", "sweep", "hem", "measures", "hem measures", "around", "circumference", "hem is",
-                     "hem of")),
+                     "hem of", "hem circumference", "circumference of", "circumference is", "sweep of", "sweep is", "hem sweep",
+                     "finished hem", "round it"), sane="5 cm..300 m"),
         Step("across", "Twice the radius", "2 * radius", label="diameter", rounding=SPACING, says=("diameter",)),
     ),
     answers=("sweep", "across"),

@@ -28,6 +28,9 @@ def pleats(run: Run) -> Outcome:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
+    if pleat is not None and pleat > finished:
+        raise Impossible(f"a pleat {_size(run, pleat)} wide does not fit on a finished width of {_size(run, finished)}. Take a narrower "
+                         f"pleat, or say which width is which, such as: 12 pleats 4 cm wide on a 60 cm skirt")
     if pleat is not None and number is not None and pleat * number - finished > pleat:
         raise Impossible(f"{number} {plural('pleat', number)} {_size(run, pleat)} wide take {_size(run, pleat * number)}, and the finished "
                          f"width is only {_size(run, finished)}. Take fewer pleats, or narrower ones")
@@ -39,7 +42,7 @@ def pleats(run: Run) -> Outcome:
         if number is None and run.request.asked[:1] and run.request.asked[0] in ("count", "fits", "takes"):
             run.get("number")
         if number is not None:
-            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
+            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number, "taken": 2 * finished}
         return Outcome(values)
     number = number or run.get("number")
     shown = pleat if pleat is not None else finished / number
@@ -48,7 +51,8 @@ def pleats(run: Run) -> Outcome:
     flat = finished + takes * number
     run.say("The finished width and what all the pleats take", "flat width = finished width + taken up × pleats",
             f"{_size(run, finished)} + {_size(run, takes)} × {number}", _size(run, flat))  # fmt: skip
-    return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number})
+    return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number,
+                    "taken": takes * number})
 
 
 def _takes(run: Run, kind: str, under: Any) -> Any:
@@ -98,7 +102,8 @@ PLEATS = Rule(
                                                           "hip", "pleated to", "into",
               "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
-              "when pleated", "wide finished"),
+              "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
+              "pleated down to", "pleated up to", "comes to"),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",
@@ -146,6 +151,9 @@ PLEATS = Rule(
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
                    "take up", "does each pleat take", "does one pleat take", "pleat take")),
+        Step("taken", "What all the pleats take", rounding=CUT, label="taken up by all the pleats",
+             says=("taken up by all", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
+             stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
              says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
                    "what size pleats", "how wide each pleat", "wide is each", "wide is each one", "wide are they",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
 
@@ -71,10 +71,12 @@ TABLECLOTH = Rule(
              says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter",
                    "what diameter", "what size", "how big", "cut", "diameter to cut"),
              stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
-                     "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of")),
+                     "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of",
+                     "cut cloth was", "cloth was", "cut cloth",
+                     "i cut", "cut it at", "was cut", "cut at", "is cut")),
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem",
              label="cut length", rounding=CUT,
-             says=("cut length", "cut size", "how long to cut")),
+             says=("cut length", "how long to cut")),
         Step("widths", "Widths of cloth side by side, joined where there is more than one (the lesser side across, "
                        "where that saves)",
              "min(cut_width, cut_length) / width", COUNT, rounding=COUNT_UP, noun="width", says=("how many widths",
@@ -113,7 +115,9 @@ NAPKINS = Rule(
                                                 "handkerchief", "mats", "towels"), noun="napkin",
               ask="How many are there?", example="8", sane="1..2000", usual="1..200", practice="4..12"),
         Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size",
-                                                        "finished size", "across"),
+                                                        "finished size", "across", "when done", "when they are done",
+                                                        "when they're done", "to be", "done",
+                                                        "when it is done", "come out at"),
               ask="How wide is one when finished?", example="40 cm", sane="2 cm..3 m", usual="10 cm..80 cm",
               practice="30 cm..50 cm by 5 cm"),
         Input("down", "finished length", LENGTH, says=("long", "length", "deep", "high"), sane="2 cm..3 m",
@@ -133,7 +137,7 @@ NAPKINS = Rule(
              rounding=CUT,
              says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut")),
         Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length",
-             rounding=CUT, says=("cut length", "cut size")),
+             rounding=CUT, says=("cut length",)),
         Step("in_a_row", "How many lie side by side", "width / cut_across", COUNT, rounding=COUNT_DOWN, noun="napkin",
              label="across the cloth",
              says=("how many across",)),
@@ -146,6 +150,8 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
+    refusals=(Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
+                      "cloth, or smaller ones."),),
     source=COMMON_PRACTICE,
     related=("tablecloth",),
     examples=(

@@ -23,7 +23,7 @@ STATED = Input(
 STATED_WIDTH = Input(
     "stated_width", "width stated", LENGTH,
     says=(*CLOTH_WORDS, "of", "at", "wide", "stated width", "based on", "assumes", "instead of", "is for", "becomes",
-          "rather than"),
+          "rather than", "stated at", "width"),
     ask="For cloth of what width is that?", example="115 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
@@ -31,7 +31,8 @@ WIDTH_IN_HAND = Input(
     "width", "width of the cloth", LENGTH,
     says=("instead", "mine is", "mine", "my fabric", "my cloth", "have", "buying", "wide", "width", "narrow width",
           "what width", "which width", "how wide", "least width", "in hand", "comes in", "only comes in",
-          "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "using",
+          "shop", "available", "in stock", "fabric is", "cloth is", "is only", "found", "bought", "got", "ive got",
+          "i've got", "using",
           *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually", "if i buy",
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
           "only has", "only had", "they've only", "they only have",

@@ -12,7 +12,7 @@ from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
-          "i've got", "voucher", "gift card"),
+          "i've got", "voucher", "gift card", "note", "gave"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
@@ -24,7 +24,10 @@ BUDGET = Rule(
           "how much fabric can i get", "afford", "buy at", "will buy", "buy for",
           "how much can i afford", "what can i get", "get for", "will it buy", "buy with", "change",
           "how many metres can i get", "cn i get",
-          "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card"),
+          "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card", "can i take",
+          "i can take", "i can buy", "i can get",
+          "could i get", "could i buy", "can i afford", "how much of it can i", "how much of that could i", "take with", "obtainable for",
+          "length obtainable"),
     about="How much cloth some money buys, down to the shop's step, and the change.",
     inputs=(PURSE, PRICE_INPUT, OFF),
     steps=(
@@ -56,7 +59,7 @@ CHANGE = Rule(
     topic="change given",
     family="money",
     says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
-          "change should i get"),
+          "change should i get", "came back", "change was", "my change was"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
         PURSE,
@@ -67,7 +70,8 @@ CHANGE = Rule(
     steps=(
         Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
              label="spent", says=("spent", "cost")),
-        Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
+        Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS,
+             stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back")),
     ),
     answers=("change", "spent"),
     headline=("{change} is left: it costs {spent}.",),

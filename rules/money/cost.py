@@ -15,13 +15,14 @@ from ..engine.units import system_of
 
 PRICE_INPUT = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "per metre", "per yard", "costs", "at",
-                                            "priced at", "for", "@", "is"),
+                                            "priced at", "for", "@", "is", "unit price"),
     ask="What is the price a metre or yard?", example="£9 a metre", practice="3 money/m..40 money/m",
     sane="0.001 money/m..2000 money/m",
 )  # fmt: skip
 # "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
 TICKET = Input(
-    "ticket", "ticket", MONEY, says=("at", "@", "priced at"), extra=True, spoken=True,
+    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "the metre is", "the yard is", "the metre costs", "the yard costs"),
+    extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
 TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
@@ -42,7 +43,12 @@ COST = Rule(
     says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
           "come to", "how much is", "total price",
           "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying",
-          "i paid", "what did i pay", "charge", "priced at"),
+          "i paid", "what did i pay", "charge", "priced at", "is what", "what was a yard", "what was a metre",
+          "price a metre", "price a yard", "price per metre", "price per yard", "will mine cost", "what will mine cost",
+          "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
+          "came to", "what would mine cost", "we paid", "she paid", "paid for", "how much a metre", "how much a yard",
+          "what does a metre cost", "what does a yard cost", "what's it come to",
+          "it come to", "does it come to", "does that come to", "what does mine come to"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
@@ -57,7 +63,7 @@ COST = Rule(
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
              says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
-             stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged")),
+             stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged", "total", "in total")),
     ),
     answers=("cost",),
     headline=("It costs {cost}.",),
