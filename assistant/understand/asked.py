@@ -11,7 +11,7 @@ from .tokens import FILLERS, LINKS, stem
 from .unit_asked import UNITS_ASKED
 from .values import Line
 
-ASK_WORDS = frozenset(("what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
+ASK_WORDS = frozenset(("determine", "compute", "calculate", "evaluate", "state", "required", "what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
@@ -116,7 +116,7 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
     if not ranked or ranked[0] not in spots:
         return ranked
     leads, ends = spots[ranked[0]]
-    for name in sorted(spots.keys() - {ranked[0]}, key=lambda name: -scores[name]):
+    for name in sorted((name for name in spots if name != ranked[0]), key=lambda name: -scores[name]):
         first, last = spots[name]
         breath = _in_one_breath(line.words[last:leads], AND if name in ranked else JOINED)
         again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
