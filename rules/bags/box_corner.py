@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
-from ..engine.kinds import LENGTH
+from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
 
@@ -56,6 +56,15 @@ BOX_CORNER = Rule(
         "box out",
         "box the bottom",
         "cut from the bottom corners",
+        "cut from each corner",
+        "cut from the corners",
+        "squares i cut",
+        "from the bottom corners",
+        "from each bottom corner",
+        "square was cut",
+        "square must be cut",
+        "square from the corner",
+        "cut away from the corner",
     ),
     about="The square to cut out of each bottom corner for a depth, and where to sew across.",
     inputs=(
@@ -142,6 +151,16 @@ BOX_CORNER = Rule(
             spoken=True,
             sane="1 cm..5 m",
         ),
+        Input(
+            "panels",
+            "panels",
+            COUNT,
+            says=("front", "back", "front and back", "pieces"),
+            noun="panel",
+            extra=True,
+            spoken=True,
+            sane="1..200",
+        ),  # told along with their size; it changes nothing
         Input(
             "top",
             "top hem",
@@ -266,7 +285,7 @@ BOX_CORNER = Rule(
     ),
     source=GEOMETRY,
     backwards={"depth": "2 * square"},
-    no_unknown=("seam", "top", "panel_width", "panel_height"),
+    no_unknown=("seam", "top", "panel_width", "panel_height", "panels"),
     notes=(
         "With one seam allowance on all three seams the square between the stitching lines is as large as the one "
         "cut out of the raw edges.",

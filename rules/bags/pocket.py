@@ -20,7 +20,7 @@ POCKET = Rule(
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
-            says=("finished width", "finished size", "does it finish", "will it finish", "wide", "pocket", "width",
+            says=("finished width", "finished size", "does it finish", "will it finish", "did it finish", "wide", "pocket", "width",
                 "across", "wide pocket", "pocket width", "finish", "pockets", "pockets of", "in pocket",
                 "cm pocket"), axis="width", ask="How wide is the pocket?",
             example="6 in", sane="1 cm..1 m", practice="5 in..10 in by 1/2 in"),
@@ -112,13 +112,14 @@ DIVIDED_POCKET = Rule(
         "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
         "divide pocket", "split pocket", "split the pocket",
         "divide the pocket", "pocket sections", "divided into", "divided in", "divided by", "divide into", "where do i sew",
-        "pockets in a row", "split a pocket", "tool roll",
+        "pockets in a row", "pockets from it", "pockets of it", "pockets out of it", "each slot", "split a pocket", "tool roll",
         "pencil roll", "slots", "pen slots", "brush roll", "needle roll", "crochet hook roll", "compartments"),
     about="Where to stitch the lines that divide a wide pocket.",
     inputs=(
         Input("width", "pocket width", LENGTH,
             says=("wide", "pocket", "width", "across", "long", "wide pocket", "panel", "total pocket width",
-                "whole pocket", "total width"), axis="width",
+                "whole pocket", "total width", "how wide was the pocket", "how wide is the pocket", "how wide was the whole pocket",
+                "how wide is the whole pocket", "how wide was the strip", "pocket strip"), axis="width",
             ask="How wide is the whole pocket?", example="30 cm", sane="2 cm..5 m", practice="20 cm..80 cm by 2 cm"),
         Input("height", "pocket height", LENGTH, says=("high", "tall", "deep", "height"), axis="height", extra=True,
             spoken=True, sane="1 cm..1 m"),  # told with the width as a size; it changes no line

@@ -2,10 +2,21 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH
+from ..engine.outcome import Outcome
 from ..engine.rounding import CUT
+from ..engine.run import Impossible, Run
 from .words import SEAM_OF_BAG
+
+def _pouch(run: Run) -> Outcome:
+    """Nothing but a refusal: a zip wider than the gusset it is set in. Only where the gusset is asked for, as a boxed
+    pouch may well be less deep than its zip is wide.
+    """
+    if run.request.asked[:1] == ("gusset",) and run.get("zip_width") >= run.get("depth"):
+        raise Impossible("the zip is as wide as the gusset or wider. Type a deeper gusset or a narrower zip.")
+    return Outcome({})
+
 
 POUCH = Rule(
     topic="zipped pouch",
@@ -17,7 +28,8 @@ POUCH = Rule(
     inputs=(
         Input("width", "finished width", LENGTH,
             says=("wide", "width", "across", "finished", "long", "finished width", "pouch", "finish", "will it finish", "does it finish",
-                "will it be", "does the pouch finish", "come out", "finished pouch"), axis="width",
+                "will it be", "does the pouch finish", "come out", "finished pouch", "did the pouch finish",
+                "how wide was the pouch", "how wide is the pouch"), axis="width",
             ask="How wide is the finished pouch?", example="9 in", sane="3 cm..2 m", practice="6 in..14 in by 1/2 in"),
         Input("height", "finished height", LENGTH,
             says=("high", "tall", "height", "deep from the zip"), axis="height",
@@ -66,7 +78,10 @@ POUCH = Rule(
               "Cut each tab {tab_piece} long, folded in half."),
     sizes=(("width", "height", "depth"), ("width", "height")),
     source=COMMON_PRACTICE,
+    algorithm=_pouch,
     no_unknown=("seam", "clear", "tab", "zip_width", "height"),
+    refusals=(Refusal("width <= clear", "the zip would have no length: it is shorter by more than the pouch is wide. "
+                "Type a wider pouch or a zip less shorter."),),
     cautions=(Caution("Do not sew over metal teeth by machine: turn the wheel by hand there", mentions=("metal",
                 "brass",
             "teeth")),),

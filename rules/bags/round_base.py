@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Default, Input, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, VOLUME
 from ..engine.rounding import CUT, RADIUS
 from .tote import LINING_TAKEN
@@ -13,17 +13,20 @@ ROUND_BASE = Rule(
     family="bags",
     says=("round base", "circular base", "round bottom", "base circle", "bucket bag", "duffel bag", "barrel bag",
         "cylinder bag", "circle base", "duffle bag", "round bag", "drum bag", "bolster", "circular bottom",
-        "base of the bag", "how far round is the bag", "base circle is cut"),
+        "base of the bag", "how far round is the bag", "base circle is cut", "bag diameter", "diameter of the bag",
+        "bag with diameter", "bottom of the bag with diameter", "base cut 1 circle", "circle for the bottom", "circle for bottom",
+        "circle for the base", "cylindrical bag"),
     about="The circle to cut for a round base, and the side panel that goes round it.",
     inputs=(
         Input("diameter", "finished diameter", LENGTH,
-            says=("diameter", "across", "wide", "round base"), axis="diameter",
+            says=("diameter", "across", "wide", "round base", "bag diameter", "diameter of the bag", "with diameter",
+                "bag with diameter"), axis="diameter",
             default=Default("=girth / pi", "The girth over π", derived=True), sane="1 cm..3 m",
             practice="6 in..14 in by 1/2 in"),
         Input("girth", "finished girth", LENGTH,
             says=("girth", "round", "around", "circumference", "all round", "bag", "how far round",
                 "how far around", "far round is the bag",
-                "how far round is the bag"), axis="girth",
+                "how far round is the bag", "how far round was the bag", "how far round does it go"), axis="girth",
             ask="How wide, or how far round, is the finished bag?", example="66 cm girth",
             default=Default("=pi * diameter", "π times the diameter", derived=True), sane="3 cm..10 m",
             practice="40 cm..120 cm by 5 cm"),
@@ -38,7 +41,7 @@ ROUND_BASE = Rule(
             says=("radius", "base circle", "base", "how big is the base", "how big a circle", "what size circle",
                 "base radius", "radius of the ends",
                 "radius of the base", "radius of the circle", "ends",
-                "cut the circle", "radius to cut", "compass")),
+                "cut the circle", "radius to cut", "compass", "what radius", "which radius", "set the compass")),
         Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across",
             says=("circle across", "diameter to cut")),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT,
@@ -140,6 +143,12 @@ LINING = Rule(
     sizes=(("width", "height"),),
     source=COMMON_PRACTICE,
     no_unknown=("deeper", "top"),
+    refusals=(
+        Refusal("width <= deeper", "nothing would be left of the lining: it is narrower by more than the outer is wide. "
+                "Type a wider outer panel or less to take off."),
+        Refusal("height <= top", "nothing would be left of the lining: more is taken off at the top than the outer is high. "
+                "Type a higher outer panel or less to take off."),
+    ),
     notes=("Or cut it as the outer and sew its side seams 1/8 in (3 mm) deeper: it comes to the same.",),
     examples=(
         "lining for a bag with outer panels cut 19 x 18 1/2 in -> 18 3/4 in; 18 1/2 in",
