@@ -14,7 +14,8 @@ DRAWSTRING_BAG = Rule(
     family="bags",
     says=("drawstring bag", "drawstring pouch", "draw string bag", "laundry bag", "shoe bag", "gift bag",
         "drawstring sack", "gym bag", "bread bag", "produce bag", "dice bag", "pe bag", "drawstring backpack",
-        "drawcord bag", "drawstring bags", "drawn up with cords", "bag drawn up", "drawn up with two cords", "drawn up by cords", "drawn up with a cord", "bag with a drawstring",
+        "drawcord bag", "drawstring bags", "drawn up with cords", "bag drawn up", "drawn up with two cords",
+        "drawn up by cords", "drawn up with a cord", "bag with a drawstring",
         "bag with drawstrings", "bag with a cord"),
     about="Panels, channel and cords of a bag drawn up with cords.",
     inputs=(
