@@ -133,7 +133,7 @@ BOX_CORNER = Rule(
             LENGTH,
             says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
                 "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "corner squares are",
-                "corner squares were", "squares are", "squares were", "square was", "square is",
+                "corner squares were", "squares are", "squares of", "corner squares of", "squares were", "square was", "square is",
                 "base corner squares", "cutouts", "corner cutouts"),
             extra=True,
             spoken=True,

@@ -70,7 +70,7 @@ POUCH = Rule(
                 "zip size"), axis="length", stated=("zip", "have", "in zip", "zip is")),
         Step("panel_width", "The width, half the depth at each side, and a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel", "panel size", "panel width", "bag panel", "case panel", "cut size", "size to cut",
+            says=("panel", "panel size", "panel width", "panel dimensions", "dimensions of the panels", "bag panel", "case panel", "cut size", "size to cut",
                   "panels", "cut", "what size",
                 "cut width", "how wide"), axis="width",
             stated=("panel cut", "panels cut", "panel is", "panels are", "cut", "cut panels", "pieces are")),

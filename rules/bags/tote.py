@@ -201,7 +201,7 @@ TOTE = Rule(
             says=("straps", "handles"), noun="strap", spoken=True,
             default=Default("2", "a pair"), sane="1..8", ),
         Input("many", "how many are made", COUNT,
-            says=("of them", "of these", "of the same", "the same"), noun="tote",
+            says=("of them", "of these", "of the same", "the same", "tote bags", "totes"), noun="tote",
             default=Default("1", derived=True), sane="1..50", practice="1..4 by 1", ),
         Input("pocket_width", "finished pocket width", LENGTH,
             says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
@@ -224,7 +224,7 @@ TOTE = Rule(
     steps=(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size",
+            says=("panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut width", "size of the panels", "panel", "panels", "cut size",
                 "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
                 "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
             axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
