@@ -43,7 +43,8 @@ DRAWSTRING_BAG = Rule(
     steps=(
         Step("panel_width", "The width and a seam at each side", "width + 2 * seam", rounding=CUT,
             label="panel width",
-            says=("panel", "panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut size", "cut width", "size to cut", "panels", "what size",
+            says=("panel", "panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut size",
+                  "cut width", "size to cut", "panels", "what size",
                 "pieces", "fabric pieces", "how big"), axis="width",
             stated=("panel cut", "panels cut", "panel is", "panels are", "cut", "cut panels", "two panels")),
         Step("panel_height", "A seam at the base, and above the bag the channel and its turning",

@@ -224,7 +224,8 @@ TOTE = Rule(
     steps=(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut width", "size of the panels", "panel", "panels", "cut size",
+            says=("panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut width",
+                  "size of the panels", "panel", "panels", "cut size",
                 "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
                 "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
             axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
