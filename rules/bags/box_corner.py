@@ -87,6 +87,8 @@ BOX_CORNER = Rule(
                 "wide base",
                 "boxed base",
                 "front to back",
+                "depth of the bag",
+                "depth of the base",
                 "bag",
             ),
             axis="depth",

@@ -43,7 +43,10 @@ DRAWSTRING_BAG = Rule(
     steps=(
         Step("panel_width", "The width and a seam at each side", "width + 2 * seam", rounding=CUT,
             label="panel width",
-            says=("panel", "panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut size",
+            says=("how wide is the bag panel", "how wide is the tote panel",
+                "how wide is the panel", "how wide are the panels", "how wide are the bag panels", "how wide are the tote panels",
+                "how wide is the bag cut", "how wide is the tote cut", "panel", "panel size", "panel width",
+                "panel dimensions", "dimensions of the panels", "cut size",
                   "cut width", "size to cut", "panels", "what size",
                 "pieces", "fabric pieces", "how big"), axis="width",
             stated=("panel cut", "panels cut", "panel is", "panels are", "cut", "cut panels", "two panels")),

@@ -45,7 +45,8 @@ POCKET = Rule(
     ),
     steps=(
         Step("cut_width", "A seam on each side", "width + 2 * seam", rounding=CUT, label="cut width", axis="width",
-            says=("cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
+            says=("how wide is the pocket cut", "how wide is the pocket to be cut", "how wide is the pocket piece",
+                "cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
                 "pocket piece", "size"), stated=("cut", "have")),
         Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT,
             label="cut height", axis="height",

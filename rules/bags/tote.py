@@ -224,7 +224,10 @@ TOTE = Rule(
     steps=(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel size", "panel width", "panel dimensions", "dimensions of the panels", "cut width",
+            says=("how wide is the bag panel", "how wide is the tote panel",
+                "how wide is the panel", "how wide are the panels", "how wide are the bag panels", "how wide are the tote panels",
+                "how wide is the bag cut", "how wide is the tote cut", "panel size", "panel width",
+                "panel dimensions", "dimensions of the panels", "cut width",
                   "size of the panels", "panel", "panels", "cut size",
                 "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
                 "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
