@@ -127,7 +127,7 @@ DIVIDED_POCKET = Rule(
         Input("width", "pocket width", LENGTH,
             says=("wide", "pocket", "width", "across", "long", "wide pocket", "panel", "total pocket width",
                 "whole pocket", "total width", "total width of the roll", "total width of the pencil roll",
-                "how wide was the pocket", "how wide is the pocket",
+                "how wide was the pocket",
                 "how wide was the whole pocket",
                 "how wide is the whole pocket", "how wide was the strip", "pocket strip",
                 "how wide is the whole roll", "how wide is the roll", "how wide was the roll",
