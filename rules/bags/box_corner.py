@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
-from ..engine.kinds import LENGTH
+from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
 
@@ -56,6 +56,19 @@ BOX_CORNER = Rule(
         "box out",
         "box the bottom",
         "cut from the bottom corners",
+        "cut from each corner",
+        "how far from the tip",
+        "cut from the corners",
+        "squares i cut",
+        "i cut my front and back",
+        "front and back were cut",
+        "front and back are cut",
+        "from the bottom corners",
+        "from each bottom corner",
+        "square was cut",
+        "square must be cut",
+        "square from the corner",
+        "cut away from the corner",
     ),
     about="The square to cut out of each bottom corner for a depth, and where to sew across.",
     inputs=(
@@ -74,6 +87,8 @@ BOX_CORNER = Rule(
                 "wide base",
                 "boxed base",
                 "front to back",
+                "depth of the bag",
+                "depth of the base",
                 "bag",
             ),
             axis="depth",
@@ -119,7 +134,9 @@ BOX_CORNER = Rule(
             "square that was cut out",
             LENGTH,
             says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
-                "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "cutouts", "corner cutouts"),
+                "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "corner squares are",
+                "corner squares were", "squares are", "squares of", "corner squares of", "squares were", "square was", "square is",
+                "base corner squares", "cutouts", "corner cutouts"),
             extra=True,
             spoken=True,
             sane="2 mm..1 m",
@@ -142,6 +159,16 @@ BOX_CORNER = Rule(
             spoken=True,
             sane="1 cm..5 m",
         ),
+        Input(
+            "panels",
+            "panels",
+            COUNT,
+            says=("front", "back", "front and back", "pieces"),
+            noun="panel",
+            extra=True,
+            spoken=True,
+            sane="1..200",
+        ),  # told along with their size; it changes nothing
         Input(
             "top",
             "top hem",
@@ -213,7 +240,8 @@ BOX_CORNER = Rule(
             "depth",
             rounding=CUT,
             label="line to sew across the corner",
-            says=("sew across", "line", "across the corner", "stitch across", "line to sew", "sewn across", "sewing line", "seam across",
+            says=("sew across", "line", "across the corner", "stitch across", "line to sew", "sewn across",
+                  "sewing line", "seam across",
                 "how long is the line", "how long is the seam",                 "stitching line", "stitched across"),
             stated=("across the corner", "stitched across", "sewn across", "across each corner", "line"),
         ),
@@ -232,7 +260,8 @@ BOX_CORNER = Rule(
             "panel_width - depth - 2 * seam",
             rounding=CUT,
             label="finished width",
-            says=("finished width", "how wide", "finished size", "finished"),
+            says=("finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
+                "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag"),
             axis="width",
         ),
         Step(
@@ -266,7 +295,7 @@ BOX_CORNER = Rule(
     ),
     source=GEOMETRY,
     backwards={"depth": "2 * square"},
-    no_unknown=("seam", "top", "panel_width", "panel_height"),
+    no_unknown=("seam", "top", "panel_width", "panel_height", "panels"),
     notes=(
         "With one seam allowance on all three seams the square between the stitching lines is as large as the one "
         "cut out of the raw edges.",

@@ -14,7 +14,8 @@ DRAWSTRING_BAG = Rule(
     family="bags",
     says=("drawstring bag", "drawstring pouch", "draw string bag", "laundry bag", "shoe bag", "gift bag",
         "drawstring sack", "gym bag", "bread bag", "produce bag", "dice bag", "pe bag", "drawstring backpack",
-        "drawcord bag", "drawstring bags", "drawn up with cords", "bag drawn up", "bag with a drawstring",
+        "drawcord bag", "drawstring bags", "drawn up with cords", "bag drawn up", "drawn up with two cords",
+        "drawn up by cords", "drawn up with a cord", "bag with a drawstring",
         "bag with drawstrings", "bag with a cord"),
     about="Panels, channel and cords of a bag drawn up with cords.",
     inputs=(
@@ -42,7 +43,11 @@ DRAWSTRING_BAG = Rule(
     steps=(
         Step("panel_width", "The width and a seam at each side", "width + 2 * seam", rounding=CUT,
             label="panel width",
-            says=("panel", "panel size", "panel width", "cut size", "cut width", "size to cut", "panels", "what size",
+            says=("how wide is the bag panel", "how wide is the tote panel",
+                "how wide is the panel", "how wide are the panels", "how wide are the bag panels", "how wide are the tote panels",
+                "how wide is the bag cut", "how wide is the tote cut", "panel", "panel size", "panel width",
+                "panel dimensions", "dimensions of the panels", "cut size",
+                  "cut width", "size to cut", "panels", "what size",
                 "pieces", "fabric pieces", "how big"), axis="width",
             stated=("panel cut", "panels cut", "panel is", "panels are", "cut", "cut panels", "two panels")),
         Step("panel_height", "A seam at the base, and above the bag the channel and its turning",

@@ -2,10 +2,32 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from fractions import Fraction
+
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH
+from ..engine.outcome import Outcome
 from ..engine.rounding import CUT
+from ..engine.run import Impossible, Run
 from .words import SEAM_OF_BAG
+
+
+def _pouch(run: Run) -> Outcome:
+    """Half of a gusset with a zip in it. A zip as wide as the gusset is refused only where the gusset is asked for, as a
+    boxed pouch without one may well be less deep than its zip is wide.
+    """
+    depth, zip_width, seam = (Fraction(run.get(name)) for name in ("depth", "zip_width", "seam"))
+    if depth <= zip_width:
+        if run.request.asked[:1] == ("gusset",):
+            raise Impossible("the zip is as wide as the gusset or wider. Type a deeper gusset or a narrower zip.")
+        return Outcome({})
+    half = (depth - zip_width) / 2 + 2 * seam
+    run.say("Each half of a gusset with a zip in it: half of what the zip leaves, and two seams",
+            "(depth of the base − width of the zip) ÷ 2 + 2 × seam allowance",
+            f"({run.show(depth, LENGTH)} − {run.show(zip_width, LENGTH)}) ÷ 2 + 2 × {run.show(seam, LENGTH)}",
+            run.show(half, LENGTH))  # fmt: skip
+    return Outcome({"gusset": half})
+
 
 POUCH = Rule(
     topic="zipped pouch",
@@ -16,8 +38,10 @@ POUCH = Rule(
     about="The zip, end tabs and panels of a zipped pouch or bag top.",
     inputs=(
         Input("width", "finished width", LENGTH,
-            says=("wide", "width", "across", "finished", "long", "finished width", "pouch", "finish", "will it finish", "does it finish",
-                "will it be", "does the pouch finish", "come out", "finished pouch"), axis="width",
+            says=("wide", "width", "across", "finished", "long", "finished width", "pouch", "finish",
+                  "will it finish", "does it finish",
+                "will it be", "does the pouch finish", "come out", "finished pouch", "did the pouch finish",
+                "how wide was the pouch", "how wide is the pouch"), axis="width",
             ask="How wide is the finished pouch?", example="9 in", sane="3 cm..2 m", practice="6 in..14 in by 1/2 in"),
         Input("height", "finished height", LENGTH,
             says=("high", "tall", "height", "deep from the zip"), axis="height",
@@ -31,7 +55,8 @@ POUCH = Rule(
             default="1 in | 2.5 cm", because="the zip's ends stay clear of the side seams", sane="0 mm..20 cm",
             practice="1/2 in..2 in by 1/2 in"),
         Input("tab", "finished end tab", LENGTH,
-            says=("tab", "tabs", "end tabs", "end tab"),
+            says=("tab", "tabs", "end tabs", "end tab", "tab finished", "tabs finished", "end finished", "finished tab",
+                "finished tabs"),
             default="1 in | 2.5 cm", because="the usual tab at a zip's end", sane="0 mm..20 cm"),
         Input("zip_width", "width of the zip", LENGTH,
             says=("wide zip", "zip tape", "zip width", "zip", "with a zip", "wide"), spoken=True,
@@ -45,7 +70,10 @@ POUCH = Rule(
                 "zip size"), axis="length", stated=("zip", "have", "in zip", "zip is")),
         Step("panel_width", "The width, half the depth at each side, and a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel", "panel size", "panel width", "cut size", "size to cut", "panels", "cut", "what size",
+            says=("how wide is the pouch panel", "how wide are the pouch panels", "how wide is the pouch cut",
+                "panel", "panel size", "panel width", "panel dimensions", "dimensions of the panels", "bag panel",
+                  "case panel", "cut size", "size to cut",
+                  "panels", "cut", "what size",
                 "cut width", "how wide"), axis="width",
             stated=("panel cut", "panels cut", "panel is", "panels are", "cut", "cut panels", "pieces are")),
         Step("panel_height", "The height, half the depth, and a seam at the zip and at the base",
@@ -55,7 +83,7 @@ POUCH = Rule(
             label="tab piece, long",
             says=("tab", "tabs", "tab piece", "end tab")),
         Step("gusset", "Each half of a gusset with a zip in it: half of what the zip leaves, and two seams",
-            "(depth - zip_width) / 2 + 2 * seam", rounding=CUT, label="gusset half, wide",
+            rounding=CUT, label="gusset half, wide",
             says=("gusset", "gusset pieces", "gusset half", "gusset strips", "zip gusset", "each half", "half of the gusset",
                 "how wide is each half", "each gusset piece")),
     ),
@@ -66,7 +94,10 @@ POUCH = Rule(
               "Cut each tab {tab_piece} long, folded in half."),
     sizes=(("width", "height", "depth"), ("width", "height")),
     source=COMMON_PRACTICE,
-    no_unknown=("seam", "clear", "tab", "zip_width", "height"),
+    algorithm=_pouch,
+    no_unknown=("seam", "tab", "zip_width", "height"),
+    refusals=(Refusal("width <= clear", "the zip would have no length: it is shorter by more than the pouch is wide. "
+                "Type a wider pouch or a zip less shorter."),),
     cautions=(Caution("Do not sew over metal teeth by machine: turn the wheel by hand there", mentions=("metal",
                 "brass",
             "teeth")),),

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Default, Input, Rule, Step
-from ..engine.kinds import LENGTH, VOLUME
+from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Default, Input, Refusal, Rule, Step
+from ..engine.kinds import COUNT, LENGTH, VOLUME
 from ..engine.rounding import CUT, RADIUS
 from .tote import LINING_TAKEN
 from .words import SEAM_OF_BAG
@@ -13,17 +13,23 @@ ROUND_BASE = Rule(
     family="bags",
     says=("round base", "circular base", "round bottom", "base circle", "bucket bag", "duffel bag", "barrel bag",
         "cylinder bag", "circle base", "duffle bag", "round bag", "drum bag", "bolster", "circular bottom",
-        "base of the bag", "how far round is the bag", "base circle is cut"),
+        "base of the bag", "how far round is the bag", "base circle is cut", "bag diameter", "diameter of the bag",
+        "bag with diameter", "bottom of the bag with diameter", "base cut 1 circle", "circle for the bottom",
+        "circle for bottom",
+        "circle for the base", "cylindrical bag", "side panel for a bag", "side panel of a bag", "side panel of the bag",
+        "side panel for the bag", "side panel of my bag"),
     about="The circle to cut for a round base, and the side panel that goes round it.",
     inputs=(
         Input("diameter", "finished diameter", LENGTH,
-            says=("diameter", "across", "wide", "round base"), axis="diameter",
+            says=("diameter", "what diameter", "which diameter", "across", "wide", "round base", "bag diameter",
+                  "diameter of the bag", "with diameter",
+                "bag with diameter"), axis="diameter",
             default=Default("=girth / pi", "The girth over π", derived=True), sane="1 cm..3 m",
             practice="6 in..14 in by 1/2 in"),
         Input("girth", "finished girth", LENGTH,
             says=("girth", "round", "around", "circumference", "all round", "bag", "how far round",
                 "how far around", "far round is the bag",
-                "how far round is the bag"), axis="girth",
+                "how far round is the bag", "how far round was the bag", "how far round does it go"), axis="girth",
             ask="How wide, or how far round, is the finished bag?", example="66 cm girth",
             default=Default("=pi * diameter", "π times the diameter", derived=True), sane="3 cm..10 m",
             practice="40 cm..120 cm by 5 cm"),
@@ -31,6 +37,8 @@ ROUND_BASE = Rule(
             says=("high", "tall", "height", "long", "deep"), axis="height", extra=True, sane="1 cm..5 m",
             practice="8 in..18 in by 1 in"),
         SEAM_OF_BAG,
+        Input("circles", "circles", COUNT, says=("circle", "circles"), noun="circle", extra=True, spoken=True,
+            sane="1..200"),  # "cut 1 circle": told along, it changes no size
     ),
     steps=(
         Step("radius", "Half the diameter and a seam", "girth / (2 * pi) + seam", rounding=RADIUS,
@@ -38,7 +46,7 @@ ROUND_BASE = Rule(
             says=("radius", "base circle", "base", "how big is the base", "how big a circle", "what size circle",
                 "base radius", "radius of the ends",
                 "radius of the base", "radius of the circle", "ends",
-                "cut the circle", "radius to cut", "compass")),
+                "cut the circle", "radius to cut", "compass", "what radius", "which radius", "set the compass")),
         Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across",
             says=("circle across", "diameter to cut")),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT,
@@ -47,7 +55,9 @@ ROUND_BASE = Rule(
                 "rectangle", "panel width", "side panel width", "how big is the rectangle", "big is the rectangle",
                 "how big is the side", "how big a rectangle", "how big a strip"), axis="length",
             stated=("side panel", "strip", "side piece", "side is", "long strip", "panel", "long panel", "rectangle",
-                "strip of", "side strip", "panel is", "strip is")),
+                "strip of", "side strip", "panel is", "strip is", "rectangle measures", "bag measures",
+                "rectangle is", "panel measures",
+                "side measures", "strip measures")),
         Step("panel_height", "The height and a seam at the top and the base", "height + 2 * seam", rounding=CUT,
             label="side panel, high",
             says=("panel height", "side panel height")),
@@ -57,7 +67,7 @@ ROUND_BASE = Rule(
         "The side panel is {panel} long.", "Cut a circle {circle} across."),
     source=GEOMETRY,
     insists=True,
-    no_unknown=("seam", "height"),
+    no_unknown=("seam", "height", "circles"),
     examples=(
         "round base for a bag 66 cm girth, 1.2 cm seam, radius of the base circle to cut -> 11.7 cm; 23.4 cm; 68.4 cm",
         "bucket bag 8 in diameter, 1/2 in seams, how long is the side panel -> 26 1/8 in; 4 1/2 in",
@@ -112,7 +122,9 @@ LINING = Rule(
     about="The lining's cut size from the outer panel's.",
     inputs=(
         Input("width", "outer panel width as cut", LENGTH,
-            says=("panel", "panels", "wide", "outer", "cut", "width", "outer panel", "across", "outside"),
+            says=("panel", "panels", "wide", "outer", "cut", "width", "outer panel", "across", "outside",
+                  "how wide is the outer",
+                "how wide was the outer", "how wide must the outer be", "how wide are the outer panels"),
             axis="width", ask="How wide is the outer panel as cut?", example="19 in", sane="2 cm..5 m",
             practice="10 in..24 in by 1/2 in"),
         Input("height", "outer panel height as cut", LENGTH,
@@ -141,6 +153,12 @@ LINING = Rule(
     sizes=(("width", "height"),),
     source=COMMON_PRACTICE,
     no_unknown=("deeper", "top"),
+    refusals=(
+        Refusal("width <= deeper", "nothing would be left of the lining: it is narrower by more than the outer is wide. "
+                "Type a wider outer panel or less to take off."),
+        Refusal("height <= top", "nothing would be left of the lining: more is taken off at the top than the outer is high. "
+                "Type a higher outer panel or less to take off."),
+    ),
     notes=("Or cut it as the outer and sew its side seams 1/8 in (3 mm) deeper: it comes to the same.",),
     examples=(
         "lining for a bag with outer panels cut 19 x 18 1/2 in -> 18 3/4 in; 18 1/2 in",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Rule, Step, choice, flag
+from ..engine.declare import COMMON_PRACTICE, GEOMETRY, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.drawing import Drawing, Drawings, LayDrawing, PanelDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -35,7 +35,8 @@ def _pieces(run: Run) -> list[Piece]:
     pieces = [_panel_piece(run)]
     strap = run.maybe("strap_length")
     if strap is not None:
-        pieces.append(Piece("strap", int(run.get("straps") * run.get("many")), 4 * run.get("strap_width"), strap, may_turn=True))
+        pieces.append(Piece("strap",
+        int(run.get("straps") * run.get("many")), 4 * run.get("strap_width"), strap, may_turn=True))
     wide, high = run.maybe("pocket_width"), run.maybe("pocket_height")
     if wide is not None and high is not None:
         seam, hem = run.get("seam"), run.get("pocket_hem")
@@ -166,7 +167,7 @@ TOTE = Rule(
                 "top turned down", ),
             default=(Default("=seam", "A lined tote needs only a seam at the top", when={"lined": "yes"},
                     derived=True), Default("1 in | 2.5 cm", "the usual hem or facing at the top"), ),
-            sane="0 mm..30 cm", practice="1 in..2 in by 1/4 in", ),
+            sane="0 mm..1 m", usual="0 mm..15 cm", practice="1 in..2 in by 1/4 in", ),
         choice("panels_as", "cut as", {"two panels": ("two panel", "two panels", "2 panels", "front and back",
                     "two pieces", "2 panel", "base seam", "seamed base", "separate panels", "seam at the base",
                     "bottom seam", "two separate panels", ), "one piece": ("one panel", "one piece", "1 piece",
@@ -200,7 +201,7 @@ TOTE = Rule(
             says=("straps", "handles"), noun="strap", spoken=True,
             default=Default("2", "a pair"), sane="1..8", ),
         Input("many", "how many are made", COUNT,
-            says=("of them", "of these", "of the same", "the same"), noun="tote",
+            says=("of them", "of these", "of the same", "the same", "tote bags", "totes"), noun="tote",
             default=Default("1", derived=True), sane="1..50", practice="1..4 by 1", ),
         Input("pocket_width", "finished pocket width", LENGTH,
             says=("pocket", "pocket width", "wide pocket", "pocket of"), extra=True, sane="2 cm..1 m",
@@ -223,14 +224,19 @@ TOTE = Rule(
     steps=(
         Step("panel_width", "The width and the depth of the base go across, with a seam at each side",
             "width + depth + 2 * seam", rounding=CUT, label="panel width",
-            says=("panel size", "panel width", "cut width", "size of the panels", "panel", "panels", "cut size",
+            says=("how wide is the bag panel", "how wide is the tote panel",
+                "how wide is the panel", "how wide are the panels", "how wide are the bag panels", "how wide are the tote panels",
+                "how wide is the bag cut", "how wide is the tote cut", "panel size", "panel width",
+                "panel dimensions", "dimensions of the panels", "cut width",
+                  "size of the panels", "panel", "panels", "cut size",
                 "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
                 "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
             axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
                 "pieces are", "two panels", "panels of", "panels that are", "pieces cut"), ),
         Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem",
             "height + depth / 2 + seam + top", rounding=CUT, label="panel height",
-            says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall", "how tall do i cut the panels",
+            says=("panel height", "cut height", "height to cut", "panel length", "how high", "tall",
+                  "how tall do i cut the panels",
                 "how high do i cut the panels", "how tall are the panels", "how high are the panels",
                 "tall do i cut the panels"), axis="height",
             when={"base": "seamed"}, ),
@@ -291,6 +297,8 @@ TOTE = Rule(
     pairs=(("in_hand", "cloth_width"),),
     source=GEOMETRY,
     algorithm=_tote,
+    refusals=(Refusal("top > height",
+    "the hem at the top is deeper than the bag is high. Type a narrower hem or a higher bag."),),
     defers=("box corner",),
     no_unknown=("cloth_width", "seam", "top", "straps", "many"),
     cautions=(
