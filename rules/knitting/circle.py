@@ -5,8 +5,10 @@ from __future__ import annotations
 from ..engine.declare import (
     ARITHMETIC,
     Input,
+    Refusal,
     Rule,
     Step,
+    flag,
 )
 from ..engine.kinds import COUNT, STITCHES
 from ..engine.rounding import COUNT_UP
@@ -37,6 +39,7 @@ ROUNDS_OF_A_CIRCLE = Rule(
                     "in every round", "every decrease round", "times a round", "sections", "decreasing"),
               default="8 st", because="eight sections are the usual crown (common practice)", sane="1 st..200 st",
               practice="6 st..10 st by 1 st", usual="2 st..24 st"),
+        flag("fewer", "said to lose stitches", ("down to", "decreasing", "taking out", "losing")),
     ),
     steps=(
         Step("change", "Take the smaller number of stitches from the larger", "abs(start - left)", STITCHES,
@@ -50,6 +53,8 @@ ROUNDS_OF_A_CIRCLE = Rule(
     answers=("rounds", "over"),
     headline=("Work {rounds}.",),
     spans=(("start", "left"),),
+    refusals=(Refusal("left > start", "more stitches are to be left than there are at the start, and decreasing makes them fewer. Say "
+                      "the larger number first, such as: crown from 96 stitches down to 8", choices={"fewer": "yes"}),),
     source=ARITHMETIC,
     examples=(
         "A crown of 112 stitches, taking out 8 in every decrease round until 8 are left: how many decrease rounds? -> "

@@ -69,7 +69,7 @@ PICK_UP = Rule(
         Step("stitches", "Multiply the rows by the stitch tension and divide by the row tension",
              "rows * tension / row_tension", STITCHES, rounding=STITCH,
              label="stitches to pick up", says=("stitches", "how many", "pick up", "how many stitches", "sts")),
-        Step("ratio", "Put it as a ratio", kind=TEXT, label="pick up", says=("ratio", "how often", "rate", "every")),
+        Step("ratio", "Put it as a ratio", kind=TEXT, label="pick up", says=("ratio", "how often", "rate", "every", "ratio and total")),
     ),
     answers=("stitches", "ratio"),
     headline=("Pick up {stitches}: {ratio}.", "Pick up {ratio}.", "Pick up {stitches}."),
@@ -120,7 +120,7 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: Kind, default_hole
             Input("holes", "buttonholes", COUNT, noun="buttonhole", says=("buttonholes", "buttons", "holes",
                                                                           "button holes", "button"),
                   ask="How many buttonholes?",
-                  example="6", sane="2..60", practice="5..8 by 1"),
+                  example="6", sane="1..60", practice="5..8 by 1"),
             Input("hole", f"{kind_word} a buttonhole", kind, says=("each", "a buttonhole", "per buttonhole",
                                                                    f"{kind_word} each", "wide",
                                                                    "per hole"),
@@ -160,6 +160,9 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: Kind, default_hole
         algorithm=_spread,
         no_unknown=("band", "holes", "hole", "before", "after"),
         refusals=(
+            # Heard so that the one is taken for nothing else.
+            Refusal("holes < 2", f"one buttonhole has no other to be apart from. Give two or more, such as: band of 120 "
+                    f"{kind_word}, 6 buttonholes of 2 {kind_word}"),
             Refusal("plain < holes - 1", f"there is no room for so many buttonholes on this band: the {kind_word} would run "
                     f"out. Give fewer buttonholes, smaller ones or a longer band, such as: band of 120 {kind_word}, 6 "
                     f"buttonholes of 2 {kind_word}"),

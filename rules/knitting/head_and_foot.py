@@ -27,7 +27,7 @@ HAT_LENGTHS = (("newborn", "5 in", "a newborn"), ("baby", "6 1/2 in", "6 to 12 m
 def _multiple(size: str) -> Input:
     return Input("multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default=f"{size} st",
                  because="so that the stitches divide evenly (common practice)", sane="1 st..100 st",
-                 practice="4 st..8 st by 4 st", usual="1 st..40 st")  # fmt: skip
+                 practice="4 st..8 st by 4 st", usual="1 st..40 st", spoken=True)  # fmt: skip
 
 
 def crown_rounds(stitches: int, sections: int) -> list[tuple[str, int]]:
@@ -106,7 +106,7 @@ HAT = Rule(
         Step("stitches", "Take that many multiples, and the edge stitches",
              "max(1, rounded(repeats)) * multiple + edge", STITCHES, rounding=STITCH,
              label="stitches to cast on", says=("cast on", "stitches", "how many", "how many stitches", "sts"),
-             stated=("have", "stitches", "cast on", "got")),
+             stated=("have", "stitches", "cast on", "got", "took", "takes", "has", "with", "used")),
         Step("real", "Divide those stitches by the tension", "stitches / tension", rounding=BODY,
              label="girth they give"),
         Step("crown_rounds", "Count the crown's decrease rounds", kind=ROWS, noun="round",
@@ -184,7 +184,7 @@ SOCK = Rule(
         Step("stitches", "Take that many multiples", "max(1, rounded(repeats)) * multiple", STITCHES, rounding=STITCH,
              label="stitches to cast on",
              says=("cast on", "stitches", "how many", "how many stitches", "sts"),
-             stated=("have", "stitches", "cast on", "got")),
+             stated=("have", "stitches", "cast on", "got", "took", "takes", "has", "with", "used")),
         Step("heel", "Work the heel on half of them", "stitches / 2", STITCHES, rounding=STITCH, label="heel stitches",
              says=("heel", "on the heel", "heel stitches", "for the heel", "go on the heel", "heel flap")),
         Step("foot_length", "Take the heel and the toe off the length of the foot", "length - heel_depth - toe_depth",
@@ -203,7 +203,9 @@ SOCK = Rule(
     backwards={"foot": "stitches / tension / (1 - ease)", "tension": "stitches / girth"},
     source=COMMON_PRACTICE,
     # Heard so that it is taken for no heel or toe.
-    refusals=(Refusal("ease_by > 0", "the ease of a sock is told as a share of the foot: say it so, such as: 10 % ease"),),
+    refusals=(Refusal("ease_by > 0", "the ease of a sock is told as a share of the foot: say it so, such as: 10 % ease"),
+              Refusal("foot_length < 0", "the heel and the toe together are longer than the foot. Give a longer foot, or a smaller "
+                      "heel or toe, such as: foot 25 cm long, heel 5 cm, toe 5 cm")),
     cautions=(Caution(SWATCH_CAUTION),),
     notes=("One published sum takes the stitches down to a multiple of 4 instead of to the nearest.",),
     examples=(

@@ -167,7 +167,7 @@ NEEDLE_OR_HOOK_SIZE = Rule(
           "mm needles in", "needle in american",
           "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
           "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
-          "japanese needle", "circular needle",
+          "japanese needle", "circular needle", "needle american", "needle english", "american number",
           *_INTO_SAID, *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(

@@ -7,12 +7,14 @@ from ..engine.declare import (
     Caution,
     Default,
     Input,
+    Refusal,
     Rule,
     Step,
     choice,
 )
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
+from .width import NO_ROOM_FOR_EDGES
 from .words import EDGE_STITCHES, MULTIPLE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 SCARF_OR_BLANKET = Rule(
@@ -67,6 +69,8 @@ SCARF_OR_BLANKET = Rule(
              says=("border stitches", "for the border")),
         Step("border_rows", "The border at the row tension", "border * row_tension", ROWS, rounding=ROW,
              label="border rows at each end"),
+        Step("inside_left", "What the borders leave of the smaller side", "min(width, length) - 2 * border",
+             label="left within the borders", when={"outside": "within"}),
         Step("whole_width", "Add the border to both sides", "width + 2 * border", rounding=BODY,
              label="width with the border", when={"outside": "added"}),
         Step("whole_length", "Add the border to both ends", "length + 2 * border", rounding=BODY,
@@ -77,6 +81,12 @@ SCARF_OR_BLANKET = Rule(
     headline=("Cast on {stitches} and work {rows}.", "Cast on {stitches}."),
     backwards={"width": "stitches / tension", "tension": "stitches / width"},
     sizes=(("width", "length"),),
+    refusals=(
+        NO_ROOM_FOR_EDGES,
+        # A border within the size lies on both sides of it.
+        Refusal("inside_left <= 0", "the borders of the two sides would leave nothing between them. Give a narrower border, a "
+                "larger piece, or say that the border is added, such as: 100 x 150 cm plus a 5 cm border"),
+    ),
     source=ARITHMETIC,
     cautions=(Caution(SWATCH_CAUTION),),
     notes=("The yarn it takes comes from the swatch's weight: ask for yarn by swatch.",),

@@ -65,6 +65,14 @@ def _shape(run: Run) -> Outcome:
     if run.was_given("way") and start is not None and total is not None and (total > start) != (way == "more"):
         raise Impossible(f"from {int(start)} to {int(total)} stitches is the other way: say which of the two is meant, such as: "
                          f"shape from {int(start)} to {int(total)} stitches over {rows} rows")
+    each_end = run.maybe("each_end")
+    if each_end == 1 and (start is None or total is None) and not run.was_given("change"):
+        # "Inc 1 st each end every 4th row" tells what a shaping row does, not how many stitches are to be changed.
+        raise Impossible("one stitch at each end is what a shaping row does. Say how many stitches are changed in all, or from "
+                         f"how many to how many, such as: from 48 to 72 stitches, one at each end, over {rows} rows")
+    if each_end is not None and each_end != 1 and start is not None and total is not None and 2 * each_end != change:
+        raise Impossible(f"{int(each_end)} stitches at each end are {int(2 * each_end)} in all, but from {int(start)} to "
+                         f"{int(total)} stitches are {change}. Give one of the two")
     a_row = 2 if run.get("ends") == "both" else 1
     pairs = run.get("sides") == "right"
     if change % a_row:
@@ -145,10 +153,10 @@ SHAPE_ALONG_ROWS = Rule(
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
               says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of"),
-              default=(Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",)),
-                       Default("=abs(total - start)",
+              default=(Default("=abs(total - start)",
                                "The difference between the stitches at the start and at the end", derived=True,
-                               given=("start", "total"))),
+                               given=("start", "total")),
+                       Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",))),
               ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st",
               practice="8 st..40 st by 2 st"),
         # "12 sts each end" are twelve at the one end and twelve at the other; "12 sts at both ends" are twelve in all.

@@ -114,13 +114,17 @@ def _each_colour() -> tuple[Step, ...]:
 
 
 _NAMES = tuple(f"{kind}_{number}" for kind in ("rows", "yarn", "weight") for number in range(1, MOST_COLOURS + 1))
+# Rows of a colour ("3 rows of yellow") are stripes, said or not.
+_COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
+            "orange", "brown")
 STRIPES_RULE = Rule(
     topic="stripes",
     family="knitting",
     says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "stripy", "striping", "stripes of",
           "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
           "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
-          "rows repeated"),
+          "rows repeated",
+          *(f"rows of {colour}" for colour in _COLOURS)),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",

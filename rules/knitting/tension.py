@@ -10,7 +10,7 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, COUNT_NEAR, PERCENT_TENTH, ROW, STITCH, TENSION_ROW, TENSION_ST
 from ..engine.run import Run
 from .tables.needles import KNITTING_NEEDLES
-from .words import MULTIPLE_WORDS, ROW_TENSION, SANE_ROWS, SANE_STITCHES, STITCH_TENSION, SWATCH_CAUTION
+from .words import MULTIPLE_WORDS, NEEDLE_TOLD, ROW_TENSION, SANE_ROWS, SANE_STITCHES, STITCH_TENSION, SWATCH_CAUTION
 
 _COUNTED = ("count", "counted", "over", "across", "in", "swatch", "measured over", "sample")
 
@@ -24,7 +24,8 @@ TENSION = Rule(
           "tension do i get", "my tension if", "what is the tension", "what's the tension", "sample", "i counted",
           "in stitches per inch", "what tension is it", "tension is that over", "is my tension", "tension i have",
           "rows per inch", "row tension per inch", "rows an inch", "holds",
-          "stitches an inch", "stitches to"),
+          "stitches an inch", "stitches to", "measured across", "determine the gauge", "gauge given",
+          "gauge really", "which is the tension", "which is the row tension", "both tensions"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
     inputs=(
         Input("stitches", "stitches counted", STITCHES, says=("stitches", "sts", "count", "counted", "got"),
@@ -89,7 +90,8 @@ ROWS_FOR_A_LENGTH = Rule(
           "number of rows", "rows for a length", "rows do i knit", "how long will", "row repeat", "cable repeat",
           "lace repeat", "cable", "lace", "length so far", "i have worked", "i've worked", "worked so far",
           "have knitted", "i've knitted", "rows worked", "rows done", "how many rounds for", "how long is my knitting",
-          "how long is the piece", "rows long", "how tall is", "how tall will", "how tall are", "how tall would"),
+          "how long is the piece", "rows long", "how tall is", "how tall will", "how tall are", "how tall would",
+          "how long is it now", "how long is it so far"),
     about="How many rows to work for a length at your row tension, to a multiple if the pattern has one, and the "
           "length they really give.",
     inputs=(
@@ -109,6 +111,7 @@ ROWS_FOR_A_LENGTH = Rule(
               default=Default("0 row", derived=True), sane="0 row..400 row", spoken=True),
         # A tension is told whole ("22 sts and 30 rows"); the rows of it are what counts here.
         replace(STITCH_TENSION, extra=True, says=("stitch tension", "sts per")),
+        NEEDLE_TOLD,
     ),
     steps=(
         Step("product", "Multiply the length by the row tension", "length * row_tension", ROWS,
@@ -148,7 +151,7 @@ _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "m
         "i knit too loosely", "i knit too tightly",
         "have got", "i've got", "i am getting", "i have got", "i come out at", "we get", "i am at", "i'm at", "too loose",
         "too tight", "i make", "mine has", "i work at", "i knit to",
-        "my swatch is", "my swatch has", "my swatch gives")  # fmt: skip
+        "my swatch is", "my swatch has", "my swatch gives", "mine's", "mine are")  # fmt: skip
 
 SIZE_AT_MY_TENSION = Rule(
     topic="size at my tension",

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from ..engine.declare import ARITHMETIC, Caution, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
-from .words import EDGE_STITCHES, MULTIPLE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import EDGE_STITCHES, MULTIPLE, NEEDLE_TOLD, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+
+# The stitches would be given as cast on, and be more than the width holds.
+NO_ROOM_FOR_EDGES = Refusal("edge > product", "the edge stitches alone are wider than the piece. Give fewer of them "
+                            "or a wider piece, such as: 50 cm at 22 sts to 10 cm, multiple of 8 plus 2 edge stitches")
 
 STITCHES_FOR_A_WIDTH = Rule(
     topic="stitches for a width",
@@ -17,7 +21,9 @@ STITCHES_FOR_A_WIDTH = Rule(
           "what width do", "what width will", "what width is", "what width does", "what width do i get", "how wide do",
           "how wide does", "how big round will", "how wide can i go", "how wide can", "how wide would",
           "on my needle", "on my needles", "on my circular", "caston",
-          "how wide is", "how wide are", "how wide will", "what tension", "which tension"),
+          "how wide is", "how wide are", "how wide will", "what tension", "which tension", "how wide was", "what width was",
+          "what was my tension",
+          "finished width of", "put on needle", "put on the needles", "wide took", "wide with"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
           "width they really give.",
     inputs=(
@@ -32,6 +38,7 @@ STITCHES_FOR_A_WIDTH = Rule(
         Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
               sane="5 mm..30 m", spoken=True),
         replace(ROW_TENSION, extra=True),
+        NEEDLE_TOLD,
     ),
     steps=(
         Step("product", "Multiply the width by the tension", "width * tension", STITCHES,
@@ -57,6 +64,7 @@ STITCHES_FOR_A_WIDTH = Rule(
     tells=("stitch tension + length", "stitches + stitch tension"),
     headline=("Cast on {stitches} and work {rows}.", "Cast on {stitches}; they come to {real} wide."),
     backwards={"width": "stitches / tension", "tension": "stitches / width"},
+    refusals=(NO_ROOM_FOR_EDGES,),
     source=ARITHMETIC,
     cautions=(Caution(SWATCH_CAUTION),),
     examples=(

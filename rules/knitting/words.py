@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..engine.declare import Default, Input, choice
-from ..engine.kinds import ROW_RATE, STITCH_RATE, STITCHES
+from ..engine.kinds import LENGTH, ROW_RATE, STITCH_RATE, STITCHES
 
 SANE_STITCHES = "1 st/10cm..250 st/10cm"
 SANE_ROWS = "1 row/10cm..350 row/10cm"
@@ -46,6 +46,12 @@ FLAT_OR_ROUND = choice(
                   "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",
+)  # fmt: skip
+
+# A pattern tells its needles beside its tension; they change no sum, and are heard so that they are taken for no width.
+NEEDLE_TOLD = Input(
+    "needle_told", "needle told", LENGTH, says=("needle", "needles", "mm needle", "mm needles", "hook", "mm hook"),
+    extra=True, sane="0.5 mm..40 mm", spoken=True,
 )  # fmt: skip
 
 SWATCH_CAUTION = "Wash and dry the swatch as the finished work will be, and measure away from its edges"
