@@ -11,7 +11,9 @@ from .tokens import FILLERS, LINKS, stem
 from .unit_asked import UNITS_ASKED
 from .values import Line
 
-ASK_WORDS = frozenset(("determine", "compute", "calculate", "evaluate", "state", "required", "what", "which", "how", "many", "much", "total", "find", "whats", "give", "need", "want", "list", "work"))
+ASK_WORDS = frozenset(
+    """determine compute calculate evaluate state required what which how many much total find whats give need want list work""".split()
+)
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
@@ -73,6 +75,9 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
                 scores[tag.name], spots[tag.name] = score, (match.first, match.last)
     if asks_how:
         _by_how(rule, line, scores, spots)
+    opens = any(match.first == 0 and any(tag.what == "topic" for tag in match.tags) for match in matches)
+    if opens and ["and", "is", "it", "enough"] in (line.words[spot : spot + 4] for spot in range(len(line.words))):
+        return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     return tuple(_in_order_said(line, ranked, scores, spots))
 

@@ -41,6 +41,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
 
 
 LARGEST_BITS = 900
+MOST_SOFT = 12  # "one of them", "the two of us"; "one hundred and forty" is a number to place
 READABLE = 999  # larger numbers are in no phrase
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
@@ -76,7 +77,7 @@ class Value:
 
     def __post_init__(self) -> None:
         self.main = self.members[0]
-        spelled = self.shape == "one" and self.main.spelled
+        spelled = self.shape == "one" and self.main.spelled and self.main.value <= MOST_SOFT
         self.soft = spelled and (self.main.bare or self.text.lower().startswith(("a ", "an ")))
 
 
