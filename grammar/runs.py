@@ -24,7 +24,7 @@ _SIGNS = {"+": "+", "-": "-", "plus": "+", "minus": "-"}
 _ABOUT = frozenset({"about", "around", "roughly", "approx", "approx.", "approximately", "circa", "nearly", "~"})
 # After "5 ft 3", these may follow without the 3 being a count of them.
 _NOT_COUNTED = re.compile(
-    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with|a|an|each|per|the|is|at)(?![a-z]))"
+    r"\s*(?:$|[^\sa-z]|(?:wide|long|deep|high|tall|thick|and|or|of|by|x|for|from|in|to|with|a|an|each|per|the|is|at|i|im|my|mine|so|was|are)(?![a-z]))"
 )
 
 

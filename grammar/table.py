@@ -103,7 +103,7 @@ def vocabulary_terminals(vocabulary: Vocabulary) -> str:
     """The terminals that come from the vocabulary, as grammar text."""
     signs = "|".join(re.escape(sign) for sign in sorted(vocabulary.prefix_currencies, key=len, reverse=True))
     # "8 in every row", "12 in total", "111 in the round" and "US 14 in metric" are no inches.
-    of_it = "every|total|(?:front|back)(?= *(?:[^a-z ]|$|and ))|all|pairs|the round|(?:one|a|a single) (?:row|round)|rows|rounds"
+    of_it = "every|total|(?:front|back)(?= *(?:[^a-z ]|$|and ))|all|pairs|the|(?:one|a|a single) (?:row|round)|rows|rounds"
     into = "tex|denier|metric|cm|mm|inches|metres|yards|us|uk"
     no_inch = f"(?!in (?:{of_it}|{into})(?![a-z]))"
     unit = f"{no_inch}(?:-(?=[a-z]))?(?:of +(?:an? +|the +)?)?{units_pattern(vocabulary.units)}"

@@ -27,6 +27,7 @@ CANDIDATES = 8
 # The first few are always read closely; the others only when the words speak for them nearly as loudly.
 ALWAYS, FAINT = 2, 0.35
 NOTHING = frozenset(("no", "without", "zero", "nil", "none", "minus"))
+SAID_AFTER = (["nil"], ["none"], ["zero"], ["nothing"])  # "waste nil"
 BEFORE_NOTHING = (["any"], ["extra"], ["a"], ["an"], ["the"])
 DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", "arent", "wont", "neither"))
 
@@ -192,12 +193,13 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, Gi
     found, denied = {}, set[int]()
     for match in matches:
         before = match.first - (line.words[match.first - 1 : match.first] in BEFORE_NOTHING)
-        if before < 1 or line.words[before - 1] not in NOTHING:
+        said_before = before > 0 and line.words[before - 1] in NOTHING
+        if not said_before and line.words[match.last : match.last + 1] not in SAID_AFTER:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None
             if item is not None and item.sane.startswith("0 ") and item.kind in (LENGTH, PERCENT):
-                text = f"{line.words[before - 1]} {' '.join(line.words[match.first : match.last])}"
+                text = f"no {' '.join(line.words[match.first : match.last])}"
                 found[item.name] = Given(Fraction(0), "", text)
                 denied.update(range(match.first, match.last))
     return found, denied

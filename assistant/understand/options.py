@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from grammar.query import Measure
 from rules.engine.declare import Input, Rule
-from rules.engine.kinds import ANY, COUNT, LENGTH, RATIO, ROWS, STITCHES
+from rules.engine.kinds import ANY, COUNT, LENGTH, MONEY, PRICE, RATIO, ROWS, STITCHES
 
 from .beside import (
     BESIDE,
@@ -34,6 +34,7 @@ STATED_COST_BACKWARDS = 0.8
 UNCALLED_COST = 1.4  # an optional input (a shop's step), or a number in words, wants a word that speaks for it
 THE = frozenset(("the", "those", "these", "my"))
 OF_THEM = frozenset(("them", "those", "these", "em"))
+MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
@@ -115,6 +116,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         is_length, is_input = kind is LENGTH, not slot.stated
         if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
             continue
+        if bare and slot.stated and kind is MONEY:
+            continue  # what it comes to is told in money
         if slot.name in places.asked_inputs if is_input else several or (soft and not counted):
             continue
         if soft and is_length and is_input and slot.many:
@@ -135,6 +138,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
             continue  # "72 in wide" is no length
         if soft and bare and main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
+        if bare and kind in MONEYS and affinity < BESIDE and drawn is None:
+            continue  # a bare number is money only where a word says so
         from_it = slot.spoken and made_from(line, value, slot)
         if from_it:
             affinity = max(affinity, MADE_FROM)
@@ -163,6 +168,8 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
     for name, mentions in places.by_slot.items():
         slot = places.by_name.get(name)
         if slot is None or (counted and slot.kind not in COUNTED_KINDS):
+            continue
+        if value.main.bare and slot.stated and slot.kind is MONEY:
             continue
         if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
             fit = fitting.of(slot)
