@@ -24,7 +24,7 @@ from .understand.sum_words import read_sum
 from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
 
-NEAR = 1.5
+NEAR, NEAR_A_REFUSAL = 1.5, 0.5  # a refusal of what is plainly meant stands
 LONGEST = 8000
 MOST_STRANGE = 60
 MANY = 3  # numbers in a line, so that it is likelier a sum than something to keep
@@ -197,7 +197,9 @@ class Conversation:
             return say.unplaced(best)
         if self.tried(best, heard).answer.status != "answered":
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
-            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and weigh.plain_enough(one, heard.matches)]
+            refused = self.tried(best, heard).answer.status == "impossible" and not weigh.misplaces(best, system_of_line(heard.line))
+            margin = NEAR_A_REFUSAL if refused else NEAR
+            near = [one for one in readings if one.score > best.score - margin and not one.lost and weigh.plain_enough(one, heard.matches)]
             near = [one for one in near if weigh.coverage(one) >= weigh.coverage(best) - weigh.LESS_HEARD]
             best = next((one for one in near if self.tried(one, heard).answer.status == "answered"), best)
         return self._said(best, heard)

@@ -6,6 +6,7 @@ from rules.engine.answer import Answer
 from rules.engine.kinds import ANY
 
 from .beside import ASKING
+from .fitting import in_sense
 from .lexicon import Match
 from .reading import Reading
 from .score import PLAIN_KINDS, takes_list
@@ -85,6 +86,15 @@ def fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]
     """The best reading, or the rival to which its rule defers; and the rivals that do not defer to it."""
     best = next((one for one in rivals if one.rule.topic in best.rule.defers), best)
     return best, [one for one in rivals if one is not best and best.rule.topic not in one.rule.defers]
+
+
+def misplaces(reading: Reading, system: str) -> bool:
+    """Whether a number went to a place where it makes no sense: the reading, rather than the number, is likely wrong then."""
+    return any(
+        len(slots) == 1 and not in_sense(value.main, slots[0], system)
+        for value in reading.line.values
+        if (slots := reading.placing.spots.get(value.number)) and slots[0].kind is not ANY
+    )
 
 
 def better_heard(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:
