@@ -18,6 +18,7 @@ from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.doubt import against
 from .understand.lexicon import Match
 from .understand.mind import Mind
+from .understand.passed_over import pass_over
 from .understand.reading import Reading, Tried
 from .understand.spelling import nearest
 from .understand.sum_words import read_sum
@@ -124,6 +125,7 @@ class Conversation:
         if len(text) > LONGEST:
             raise TooLong(len(text), LONGEST)
         line = lay_out(self.mind.reader.read(text))
+        pass_over(line)
         line.sum = read_sum(line, self.mind.reader)
         corrected = self._correct(line)
         talked_of = self.context.request.topic if self.context.request is not None else ""

@@ -69,7 +69,7 @@ class SumReader:
         unit = ""
         asked = _ASKED.match(plain[:ends])
         if asked and asked.group(2) in self.vocabulary.units:
-            unit, ends = self.vocabulary.units[asked.group(2)], asked.end(1)
+            unit, ends = self.vocabulary.units[asked.group(2)], len(asked.group(1).rstrip(" ,;"))
         if (deep := _too_deep(plain, begins, ends)) is not None:
             return TooDeep(deep, DEEPEST)
         # Blanks instead of a cut keep every position true.

@@ -29,6 +29,8 @@ BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
 COUNTED_NEXT = 1.7
+COUNTED = 1.0
+OF_THEM: tuple[list[str], ...] = ([], ["do"], ["will"], ["would"], ["can"], ["should"], ["must"], ["are"], ["is"], ["?"])
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 VERDICT = 1.5
 SUBJECT = 1.9
@@ -283,11 +285,14 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
     """How long, how wide, how many, how much: results (or inputs) with that axis, noun or use."""
     words = line.words
     every: tuple[Input | Step, ...] = (*rule.steps, *rule.inputs)
+    first = rule.step(rule.answers[0])
+    counts = first is not None and first.kind.base in ("1", "st", "row", "text")  # what is counted leads anyway
     for spot in range(len(words) - 1):
         if words[spot] != "how" or spot in line.at_value:
             continue
         following = words[spot + 1]
         axis = HOW_AXIS.get(following, "")
+        of_them = following == "many" and words[spot + 2 : spot + 3] in OF_THEM and not counts  # "how many do I need?"
         measured = following == "many" and words[spot + 2 : spot + 3] and words[spot + 2] in BOUGHT_BY
         for declared in every:
             gain = 0.0
@@ -295,6 +300,8 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
                 gain = 1.6 if isinstance(declared, Step) else 1.2
             elif following == "many" and isinstance(declared, Step) and _counts_next(line, spot + 2, declared.noun):
                 gain = COUNTED_NEXT
+            elif of_them and isinstance(declared, Step) and declared.kind is COUNT and declared.name in rule.answers:
+                gain = COUNTED
             elif (following == "much" or measured) and isinstance(declared, Step):
                 if declared.rounding is not None and declared.rounding.bought:
                     gain = 1.2

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 from grammar import Sum
-from grammar.query import Mark, Measure, Part, Query, Series, Size, Span, Sweep, Word
+from grammar.query import Mark, Measure, Query, Series, Size, Span, Sweep, Word
 from rules.engine.kinds import Kind
 from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor, rough_factor
@@ -43,14 +43,6 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
 LARGEST_BITS = 900
 MOST_SOFT = 12  # "one of them", "the two of us"; "one hundred and forty" is a number to place
 READABLE = 999  # larger numbers are in no phrase
-# The lengths that tensions are told over.
-TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
-OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
-AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
-SOMEONE = frozenset(("he", "she", "who"))
-EACH_END = (["each", "end"], ["each", "side"], ["both", "end"], ["both", "side"], ["either", "end"], ["either", "side"])
-CLAUSE_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["?"], ["!"], ["and"], ["so"], [";"])
-AGES = (["year"], ["month"], ["week"], ["yr"])
 
 
 @dataclass(slots=True)
@@ -139,55 +131,7 @@ def lay_out(query: Query) -> Line:
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)
-    years = {spot for spot, value in line.at_value.items() if _is_year(line.words, value)}
-    ages = {spot for spot, value in line.at_value.items() if _is_age(line.words, spot, value)}
-    line.aged = bool(ages)
-    ages |= {spot for spot, value in line.at_value.items() if _is_of_each_end(line.words, value)}
-    _leave_out(line, ages | years | {spot for spot, value in line.at_value.items() if _is_asked_over(line, value)})
     return line
-
-
-def _leave_out(line: Line, spots: set[int]) -> None:
-    """Numbers that stay words of the question, and are not to be placed."""
-    if not spots:
-        return
-    line.values = [value for value in line.values if value.first not in spots]
-    line.at_value = {spot: value for spot, value in line.at_value.items() if spot not in spots}
-    for number, value in enumerate(line.values):
-        value.number = number
-
-
-def _is_asked_over(line: Line, value: Value) -> bool:
-    """Whether a length is what a tension told before is asked over: "27 sts across 12 cm, what's that to 10 cm?"."""
-    if value.shape != "one" or value.main.parts[:1] not in (TENTH, FOUR_INCHES, AN_INCH) or value.main.per is not None:
-        return False
-    words, first = line.words, value.first
-    if first < 2 or words[first - 1] not in ("to", "in", "per", "over") or words[first - 2] not in ("that", "it", "this"):
-        return False
-    return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
-
-
-def _is_of_each_end(words: list[str], value: Value) -> bool:
-    """Whether one stitch is that of each end, as shaping is written: "dec 1 st at each end"."""
-    if value.shape != "one" or value.main.unit not in ("st", "") or value.main.value != 1 or value.main.per is not None:
-        return False
-    after = value.last + (words[value.last : value.last + 1] == ["at"])
-    return words[value.first - 1 : value.first] in (["increase"], ["decrease"]) and words[after : after + 2] in EACH_END
-
-
-def _is_year(words: list[str], value: Value) -> bool:
-    """Whether a number is the year of something long past or to come: "in 1962"."""
-    year = value.shape == "one" and value.main.bare and value.main.value.denominator == 1 and 1900 <= value.main.value < 2100
-    return year and words[value.first - 1 : value.first] in (["in"], ["since"])
-
-
-def _is_age(words: list[str], spot: int, value: Value) -> bool:
-    """Whether a number is how old someone is: "3 year old", "he's 2", "aged four"."""
-    if words[spot + 1 : spot + 2] in AGES and words[spot + 2 : spot + 3] == ["old"]:
-        return True
-    if value.shape != "one" or not value.main.bare or value.main.value > OLDEST or words[value.last : value.last + 1] not in CLAUSE_ENDS:
-        return False
-    return words[spot - 1] in AGED or (words[spot - 1] == "is" and words[spot - 2] in SOMEONE) if spot else False
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:
