@@ -279,9 +279,11 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
     except NeedsUnit as need:
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
-    of_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
-    if of_cost and not reading.asked and (cost := _cost_of(reading, request, changed)):
-        changed = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
+    asked_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
+    if not reading.asked and (asked_cost or _told_at(heard)) and (cost := _cost_of(reading, request, changed)):
+        of_cost = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
+        # Those that follow go on from it only where it was asked for.
+        return of_cost if asked_cost else changed, work(reading.rule, of_cost)
     made = work(reading.rule, changed)
     if not reading.asked and (new := _counted_anew(reading, talk.context.answer, made)):
         made = work(reading.rule, replace(changed, asked=(new, *(name for name in changed.asked if name != new))))
@@ -322,6 +324,12 @@ def _supposes(heard: Heard) -> bool:
 def _points_back(heard: Heard) -> bool:
     """Whether a line speaks of what was worked out: "that at $12 a yard"."""
     return heard.line.words[:1] in (["that"], ["those"], ["this"], ["these"], ["it"], ["all"])
+
+
+def _told_at(heard: Heard) -> bool:
+    """Whether a line's first number is told with "at": "and at eleven dollars a yard" asks what it comes to."""
+    values = heard.line.values
+    return bool(values) and heard.line.words[values[0].first - 1 : values[0].first] in (["at"], ["@"])
 
 
 def _told_a_cost(answer: Answer | None) -> bool:

@@ -44,6 +44,8 @@ def _is_asked_over(line: Line, value: Value) -> bool:
     if value.shape != "one" or value.main.parts[:1] not in (TENTH, FOUR_INCHES, AN_INCH) or value.main.per is not None:
         return False
     words, first = line.words, value.first
+    if words[first - 1 : first] == ["per"] and words[first - 2 : first - 1] in ([","], ["."], ["?"], ["and"]):
+        return True
     if first < 2 or words[first - 1] not in ("to", "in", "per", "over", "on") or words[first - 2] not in ("that", "it", "this", "many"):
         return False
     return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
