@@ -16,6 +16,7 @@ from rules.engine.units import rough_factor
 from .beside import TELLS
 from .lexicon import Match
 from .relative import compared
+from .tokens import FILLERS
 from .values import Line, Value, kinds_of, rough_value
 
 GIVEN = 0.1  # something already said is a little likelier to be changed than something new
@@ -77,7 +78,7 @@ def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
 def _told_of(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     """The inputs of which a line's one number is told with a verb: "the fabric is 44 wide"."""
     verb = line.values[0].first - 1
-    if verb < 1 or line.words[verb] not in TELLS:
+    if verb < 1 or line.words[verb] not in TELLS or line.words[verb - 1] in FILLERS:
         return set()
     return {tag.name for match in matches if match.last == verb for tag in match.of(rule.topic) if tag.what == "role"}
 
