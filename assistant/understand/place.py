@@ -53,8 +53,7 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     roles_lead = _roles_lead(line, values, mentions)
     duos = one_of_another(line, values) if rule.pairs else ()
     numbers = tuple((values[one].number, values[other].number) for one, other in duos)
-    known = {spot for match in matches for spot in range(match.first, match.last)}
-    squares = frozenset(spot for spot, word in enumerate(line.words) if rule.sizes and word == "square" and spot not in known)
+    squares = _squares(line, matches) if rule.sizes and "square" in line.words else frozenset[int]()
     places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers, squares)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
@@ -68,6 +67,12 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
             placing.spoken += option.spoken
     placing.unplaced.sort(key=lambda value: value.number)
     return placing
+
+
+def _squares(line: Line, matches: list[Match]) -> frozenset[int]:
+    """Where "square" stands and means nothing of its own to the rule."""
+    known = {spot for match in matches for spot in range(match.first, match.last)}
+    return frozenset(spot for spot, word in enumerate(line.words) if word == "square" and spot not in known)
 
 
 def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> bool:
