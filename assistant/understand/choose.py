@@ -6,6 +6,7 @@ from collections import defaultdict
 from collections.abc import Container, Mapping
 from fractions import Fraction
 from functools import lru_cache
+from typing import NamedTuple
 
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import LENGTH, PERCENT
@@ -13,7 +14,7 @@ from rules.engine.request import Given
 
 from .asked import asked_for, could_be_unknown
 from .counted import Counted, counts_of
-from .lexicon import Match
+from .lexicon import Match, remembered
 from .options import UNPLACED
 from .place import Placing, place
 from .readers import PLAIN, reader_of
@@ -34,6 +35,10 @@ DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", 
 
 def candidates(matches: list[Match]) -> list[tuple[str, float]]:
     """Topics in order of how loudly the words speak for them."""
+    return remembered(matches, "loud", lambda: _candidates(matches))
+
+
+def _candidates(matches: list[Match]) -> list[tuple[str, float]]:
     scores: defaultdict[str, float] = defaultdict(float)
     for match in matches:
         for topic, strength in match.entry.loudness() if match.entry is not None else ():
@@ -69,30 +74,27 @@ def _calls_of(called: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
             prefer: Mapping[str, float] | None = None) -> Reading:
     """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
-    mine = _of_rule(rule, line, matches)
-    options, chosen = _options(rule, line, mine)
+    untold = not line.values and not kept
+    spoken = remembered(matches, (rule, line.signature(), untold), lambda: _hear(rule, line, matches, untold))
+    mine, options, asked = spoken.mine, spoken.options, spoken.asked
+    chosen = dict(spoken.chosen)
     eaten = {spot for found in options.values() for match in found for spot in range(match.first, match.last) if spot in line.at_value}
     values = [value for value in line.values if value.first not in eaten]
     before = frozenset(value.number for value in values)
     listed, values = _read_lists(rule, line, values, mine)
-    nothing, denied = _none_of(rule, line, mine)
-    listed.update(nothing)
-    asked = asked_for(rule, line, mine)
-    if not line.values and not kept:
-        asked = tuple(name for name in asked if rule.input(name) is None)  # nothing is told to work an input back from
+    listed.update(spoken.nothing)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
     counts = counts_of(rule, line, values, mine)
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
-    heard = [match for match in _heard_as_asked(rule, mine, asked[:1]) if match.first not in denied]
-    placing = place(rule, line, placed, heard, unknowns, system_hint, prefer, chosen=chosen)
+    placing = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, chosen=chosen)
     if _states(placing, prefer or {}) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
-        forwards = place(rule, line, placed, heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
+        forwards = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
         placing = forwards if not forwards.unplaced else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
-    for name in nothing.keys() & filled:
+    for name in spoken.nothing.keys() & filled:
         del listed[name]  # "1 1/2 in sashing, no sashing round the outside" has sashing
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
     reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line) or length_asked(line)), listed, counts)
@@ -100,6 +102,32 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = score(reading, mine, kept or {}) - passed_over(reading, matches)
     return reading
+
+
+class Spoken(NamedTuple):
+    """What a line's words say to a rule, whatever its numbers are.
+
+    mine: the phrases that mean something to it. heard: those that may speak for a number. nothing: inputs said to be none.
+    """
+
+    mine: list[Match]
+    options: dict[str, list[Match]]
+    chosen: Mapping[str, tuple[str, ...]]
+    nothing: Mapping[str, Given]
+    asked: tuple[str, ...]
+    heard: list[Match]
+
+
+def _hear(rule: Rule, line: Line, matches: list[Match], untold: bool) -> Spoken:
+    """What the words say. untold: nothing is told, now or before, to work an input back from."""
+    mine = _of_rule(rule, line, matches)
+    options, chosen = _options(rule, line, mine)
+    nothing, denied = _none_of(rule, line, mine)
+    asked = asked_for(rule, line, mine)
+    if untold:
+        asked = tuple(name for name in asked if rule.input(name) is None)
+    heard = [match for match in _heard_as_asked(rule, mine, asked[:1]) if match.first not in denied]
+    return Spoken(mine, options, chosen, nothing, asked, heard)
 
 
 def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:

@@ -4,15 +4,18 @@ from __future__ import annotations
 
 import math
 import pickle
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import NamedTuple
+from typing import Any, NamedTuple, TypeVar
 
 from rules.cautions import WORDS
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE
 
 from .tokens import FILLERS, tokens
+
+Made = TypeVar("Made")
+MOST_LINES = 512  # so many lines' phrases are remembered
 
 
 class Tag(NamedTuple):
@@ -74,6 +77,26 @@ class Match(NamedTuple):
         return tuple(tag for tag in self.tags if tag.topic == topic)
 
 
+class Matches(list[Match]):
+    """The phrases met in a line. known: what was made of them, for lines of the same words that differ in their numbers only."""
+
+    __slots__ = ("known",)
+
+    def __init__(self, found: Iterable[Match]) -> None:
+        super().__init__(found)
+        self.known: dict[Hashable, Any] = {}
+
+
+def remembered(matches: list[Match], key: Hashable, make: Callable[[], Made]) -> Made:
+    """What is made of the phrases of a line, made once for each key."""
+    if not isinstance(matches, Matches):
+        return make()
+    if key not in matches.known:
+        matches.known[key] = make()
+    made: Made = matches.known[key]
+    return made
+
+
 # How plainly a word that calls for rules of its own names them, however many share it.
 CALLED = 1.0
 AXIS_WORDS = {
@@ -104,11 +127,12 @@ class Lexicon:
     closed: first word -> its phrases as bytes, opened when the word is first met, for a plain answer meets only a few.
     called: the phrases of the rules that are meant only when one of their own words is said; they are kept apart, so that
     no other question is read differently for them. calling: the first words of the phrases that call for such a rule.
+    lines: the phrases met in the last lines, so that a line with other numbers is not searched again.
     """
 
     phrases: dict[str, Phrases] = field(default_factory=dict)
     words: frozenset[str] = frozenset()
-    last: tuple[tuple[str, ...], tuple[Match, ...]] | None = None
+    lines: dict[tuple[str, tuple[str, ...]], Matches] = field(default_factory=dict)
     spellings: dict[str, str] = field(default_factory=dict)
     topics: tuple[str, ...] = ()
     called: Lexicon | None = None
@@ -119,7 +143,7 @@ class Lexicon:
         """The same lexicon with its phrases as bytes, to be kept."""
         closed = self.closed | {word: pickle.dumps(tuple(found)) for word, found in self.phrases.items()}
         called = self.called.shut() if self.called is not None else None
-        return Lexicon({}, self.words, None, self.spellings, self.topics, called, closed, self.calling)
+        return Lexicon({}, self.words, {}, self.spellings, self.topics, called, closed, self.calling)
 
     def _opened(self, word: str) -> Phrases | None:
         """The phrases that begin with a word, if they are still closed."""
@@ -133,9 +157,17 @@ class Lexicon:
 
         talked_of: the topic of what went before, which need not be called again.
         """
-        found = self._met(words)
+        key = (talked_of if self.called is not None and talked_of in self.called.topics else "", tuple(words))
+        if key not in self.lines:
+            if len(self.lines) >= MOST_LINES:
+                self.lines.clear()
+            self.lines[key] = Matches(self._match(words, key[0]))
+        return self.lines[key]
+
+    def _match(self, words: list[str], talked_of: str) -> list[Match]:
+        found = self._meet(words)
         if self.called is not None and (talked_of in self.called.topics or not self.called.calling.isdisjoint(words)):
-            others = self.called._met(words)
+            others = self.called._meet(words)
             meant = self._calls(words, found) | ({talked_of} & set(self.called.topics))
             found += [kept for match in others if (kept := _only(match, meant)).tags] if meant else []
         return found
@@ -144,20 +176,11 @@ class Lexicon:
         """The topics that are meant only when called for, and are called for here."""
         if self.called is None or self.called.calling.isdisjoint(words):
             return set()
-        return self._calls(words, self._met(words))
+        return self._calls(words, self._meet(words))
 
     def _calls(self, words: list[str], found: list[Match]) -> set[str]:
         assert self.called is not None
-        return _called_for(words, self.called._met(words), found)
-
-    def _met(self, words: list[str]) -> list[Match]:
-        """Every phrase met; those of the last line are remembered, since several ask for them."""
-        line = tuple(words)
-        if self.last is not None and self.last[0] == line:
-            return list(self.last[1])
-        found = self._meet(words)
-        self.last = line, tuple(found)
-        return found
+        return _called_for(words, self.called._meet(words), found)
 
     def _meet(self, words: list[str]) -> list[Match]:
         found = []

@@ -105,6 +105,10 @@ class Line:
         """All that the line mentions, for the cautions."""
         return frozenset((*self.words, "aged") if self.aged else self.words)
 
+    def signature(self) -> tuple[tuple[int, int, bool, str], ...]:
+        """Where its values stand and of what shape they are, whatever their numbers."""
+        return tuple((value.first, value.last, value.main.bare, value.shape) for value in self.values)
+
     def stops(self, first: int, last: int) -> bool:
         """Whether a comma, a stop or "and" lies between two places."""
         return any(word in STOPS for word in self.words[first:last])
