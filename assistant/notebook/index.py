@@ -49,8 +49,16 @@ def likely(said: Sequence[Token]) -> Iterator[tuple[str, str, bool]]:
     first, within = _by_word()
     ranks = {rank for token in said[:24] for rank in within.get(token.lower, ())}
     ranks.update(rank for token in said[:1] for rank in first.get(token.lower, ()))
+    words = {token.lower for token in said}
     for rank in sorted(ranks):
-        yield ALL[rank]
+        if not any(words.isdisjoint(needed) for needed in _needed(ALL[rank][0])):
+            yield ALL[rank]
+
+
+@lru_cache(maxsize=1024)
+def _needed(pattern: str) -> tuple[frozenset[str], ...]:
+    """For each word that must be there, the words it may be."""
+    return tuple(piece.words for piece in pieces(pattern) if piece.words and not piece.optional)
 
 
 __all__ = ["likely", "meet", "pieces"]
