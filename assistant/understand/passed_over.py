@@ -61,7 +61,8 @@ def _is_of_each_end(words: list[str], value: Value) -> bool:
     if value.shape != "one" or value.main.unit not in ("st", "") or value.main.value != 1 or value.main.per is not None:
         return False
     after = value.last + (words[value.last : value.last + 1] == ["at"])
-    return words[value.first - 1 : value.first] in (["increase"], ["decrease"]) and words[after : after + 2] in EACH_END
+    shaped = value.main.spelled or words[value.first - 1 : value.first] in (["increase"], ["decrease"])
+    return shaped and words[after : after + 2] in EACH_END
 
 
 def _is_year(words: list[str], value: Value) -> bool:
