@@ -200,8 +200,9 @@ class Conversation:
         if self.tried(best, heard).answer.status != "answered":
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
             refused = self.tried(best, heard).answer.status == "impossible" and not weigh.misplaces(best, system_of_line(heard.line))
-            margin = NEAR_A_REFUSAL if refused else NEAR
-            near = [one for one in readings if one.score > best.score - margin and not one.lost and weigh.plain_enough(one, heard.matches)]
+            near = [one for one in readings if one.score > best.score - NEAR and not one.lost and weigh.plain_enough(one, heard.matches)]
+            if refused:
+                near = [one for one in near if one.score > best.score - NEAR_A_REFUSAL or one.topic_score >= best.topic_score]
             near = [one for one in near if weigh.coverage(one) >= weigh.coverage(best) - weigh.LESS_HEARD]
             best = next((one for one in near if self.tried(one, heard).answer.status == "answered"), best)
         return self._said(best, heard)
