@@ -16,7 +16,7 @@ from .asked import asked_for, could_be_unknown
 from .counted import Counted, counts_of
 from .lexicon import Match, remembered
 from .options import UNPLACED
-from .place import Placing, place
+from .place import Placing, Words, place
 from .readers import PLAIN, reader_of
 from .reading import Reading
 from .score import lacking, passed_over, score, things
@@ -115,7 +115,7 @@ class Spoken(NamedTuple):
     chosen: Mapping[str, tuple[str, ...]]
     nothing: Mapping[str, Given]
     asked: tuple[str, ...]
-    heard: list[Match]
+    heard: Words
 
 
 def _hear(rule: Rule, line: Line, matches: list[Match], untold: bool) -> Spoken:
@@ -127,7 +127,7 @@ def _hear(rule: Rule, line: Line, matches: list[Match], untold: bool) -> Spoken:
     if untold:
         asked = tuple(name for name in asked if rule.input(name) is None)
     heard = [match for match in _heard_as_asked(rule, mine, asked[:1]) if match.first not in denied]
-    return Spoken(mine, options, chosen, nothing, asked, heard)
+    return Spoken(mine, options, chosen, nothing, asked, Words.of(rule, line, heard))
 
 
 def _still_needed(rule: Rule, placing: Placing, known: set[str]) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from rules.engine.declare import Rule
 
@@ -35,7 +36,24 @@ class Placing:
     spoken: int = 0
 
 
-def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], asked_inputs: frozenset[str], system_hint: str,
+class Words(NamedTuple):
+    """The phrases of a line that may speak for a rule's numbers, and the places they speak for."""
+
+    heard: list[Match]
+    mentions: list[Mention]
+    by_slot: Mapping[str, list[Mention]]
+
+    @classmethod
+    def of(cls, rule: Rule, line: Line, heard: list[Match]) -> Words:
+        """What the phrases say to a rule."""
+        mentions = mentions_of(rule, line, heard)
+        by_slot: dict[str, list[Mention]] = {}
+        for mention in mentions:
+            by_slot.setdefault(mention.slot, []).append(mention)
+        return cls(heard, mentions, by_slot)
+
+
+def place(rule: Rule, line: Line, values: list[Value], spoken: Words, asked_inputs: frozenset[str], system_hint: str,
           prefer: Mapping[str, float] | None = None, told: bool = True,
           chosen: Mapping[str, tuple[str, ...]] | None = None) -> Placing:
     """The best placing of the values in the rule's slots. prefer: slots that a value is likelier to be for (those asked for).
@@ -46,14 +64,11 @@ def place(rule: Rule, line: Line, values: list[Value], matches: list[Match], ask
     if chosen and any(not _possible(slot, chosen) for slot in slots if slot.declared.when):
         slots = tuple(slot for slot in slots if _possible(slot, chosen))
         by_name = {slot.name: slot for slot in slots}
-    mentions = mentions_of(rule, line, matches)
-    by_slot: dict[str, list[Mention]] = {}
-    for mention in mentions:
-        by_slot.setdefault(mention.slot, []).append(mention)
-    roles_lead = _roles_lead(line, values, mentions)
+    by_slot = spoken.by_slot
+    roles_lead = _roles_lead(line, values, spoken.mentions)
     duos = one_of_another(line, values) if rule.pairs else ()
     numbers = tuple((values[one].number, values[other].number) for one, other in duos)
-    squares = _squares(line, matches) if rule.sizes and "square" in line.words else frozenset[int]()
+    squares = _squares(line, spoken.heard) if rule.sizes and "square" in line.words else frozenset[int]()
     places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers, squares)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
