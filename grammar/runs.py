@@ -156,6 +156,8 @@ def _is_tail(line: Line, large: Measure, small: Measure) -> bool:
     value = small.parts[0].value
     if line.vocabulary.tails[large.parts[-1].unit] != "in" and not (value >= 10 and (small.spelled or len(small.text) == 2)):
         return False  # 1 m 20, one metre twenty; "1 m 5" is no 1.05 m
+    if line.vocabulary.tails[large.parts[-1].unit] == "in" and small.spelled and value < 12:
+        return True  # "five foot two" is so said of nothing but a height
     follows = line.typed.text[small.end : small.end + 20].lower()
     return value < 100 and large.parts[-1].value.denominator == 1 and bool(_NOT_COUNTED.match(follows))
 

@@ -81,7 +81,12 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     if opens and ["and", "is", "it", "enough"] in (line.words[spot : spot + 4] for spot in range(len(line.words))):
         return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    return tuple(_in_order_said(line, ranked, scores, spots))
+    ranked = _in_order_said(line, ranked, scores, spots)
+    if ranked and (names := [match for match in matches if match.first == 0 and any(tag.what == "topic" for tag in match.tags)]):
+        last = max(match.last for match in names)
+        if last < spots[ranked[0]][0] and _in_one_breath(line.words[last : spots[ranked[0]][0]], JOINED):
+            return (rule.answers[0], *ranked)  # "button stand and finished lap": the rule's own first answer, and the lap
+    return tuple(ranked)
 
 
 def _sought_count(rule: Rule, name: str) -> bool:
