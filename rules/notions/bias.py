@@ -19,7 +19,8 @@ from ..engine.kinds import AREA, COUNT, LENGTH, PERCENT
 from ..engine.rounding import BIAS_SQUARE, COUNT_UP, CUT, CUT_TAPE
 from .words import how_many, seam
 
-EDGE_WORDS = ("edge", "edges", "round", "hem", "neckline", "armhole", "armholes", "all round", "around", "to bind",
+EDGE_WORDS = ("edge", "of edge", "am binding", "binding round", "edges", "round", "hem", "neckline", "armhole",
+                "armholes", "all round", "around", "to bind",
     "bind", "perimeter", "edge of", "seam",
               "curve", "neck", "edge to bind", "edging", "placemat", "blanket", "cushion", "apron",
               "edges of", "long edge")
@@ -92,7 +93,7 @@ BIAS_BINDING = Rule(
             says=("placemats", "pieces", "napkins", "armholes", "of them", "cushions", "mats", "coasters", "aprons",
                 "bibs", "pot holders")),
         Input("length", "length of binding", LENGTH,
-            says=("length of binding", "of binding", "binding", "of bias", "long", "of strip", "of bias binding",
+            says=("length of binding", "of binding", "of bias", "long", "of strip", "of bias binding",
                 "bias tape", "of tape", "continuous", "total", "yield", "to yield"), axis="length",
             default=Default("=number * (edge + allowance)", "Add the allowance to the edge", derived=True),
             sane="6 cm..500 m", practice="60 in..300 in by 10 in"),
@@ -190,7 +191,12 @@ BIAS_YIELD = Rule(
         "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece", 
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "after joins", "joins counted", "it gives",
                 "does it give", "bias from", "bias will", "bias can", "bias yards", "square gave", "obtainable", "from square",
-                "from square of", "bias do i get"),
+                "from square of", "bias do i get", "from a remnant", "out of a remnant", "remnant yield", "remnant give",
+                "from a rectangle", "out of a rectangle", "rectangle yield", "rectangle give", "ignoring joins",
+                "ignoring the joins", "neglecting joins", "neglecting the joins", "leaving out the joins", "leave the joins out",
+                "leaving the joins out", "joins out of account", "not counting the joins", "not counting joins",
+                "joins not counted", "without counting the joins", "disregarding joins", "never mind the joins",
+                "forgetting the joins", "bias length"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,
@@ -215,7 +221,11 @@ BIAS_YIELD = Rule(
         Step("bias", "Divide the area by the width of the strip; joins are not counted", "area / strip",
             label="bias strip",
             says=("how much", "length", "bias", "how long", "length of bias", "how much bias", "yield",
-                "how many yards", "how many metres", "how much binding"), axis="length", stated=("need", "of bias",
+                "how many yards", "how many metres", "how much binding", "total length", "bias length", "not counting the joins",
+                "not counting joins", "without counting the joins", "joins not counted", "ignoring joins", "ignoring the joins",
+                "neglecting joins", "neglecting the joins", "joins out of account", "leave the joins out",
+                "leaving the joins out", "leaving out the joins", "disregarding joins", "never mind the joins",
+                "forgetting the joins"), axis="length", stated=("need", "of bias",
                 "want", "of binding", "bias")),
         Step("joins", "One join fewer than there are strips across the diagonal",
             "max(0, floor((width + length) / (sqrt(2) * strip)) - 1)", COUNT, label="joins, about", noun="join",
