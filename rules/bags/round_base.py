@@ -83,7 +83,7 @@ CAPACITY = Rule(
     family="bags",
     says=("capacity", "litre", "litres", "volume", "how much does it hold", "holds", "backpack", "rucksack", "liters",
         "how many litres", "hold", "litre bag", "rucksack capacity", "bag hold", "bag holds", "how much will it hold",
-        "how much can it hold", "how much does a bag hold", "does it hold", "will it hold", "l bag", "l backpack"),
+        "how much can it hold", "how much does a bag hold", "does it hold", "will it hold", "l bag", "l backpack", "bag"),
     about="How many litres a bag holds, or the side that gives so many.",
     inputs=(
         Input("width", "width", LENGTH,

@@ -41,7 +41,8 @@ THREAD_LENGTH = Rule(
     family="notions",
     says=("thread", "sewing thread", "thread consumption", "how much thread", "machine thread", "reels of thread",
         "spools of thread", "cotton thread", "thread for", "lockstitch",
-        "chainstitch", "overlocking", "cones of thread", "straight stitch seams", "of straight stitch", "spools", "reels"),
+        "chainstitch", "overlocking", "cones of thread", "straight stitch seams", "of straight stitch", "spools", "reels",
+        "reel holds", "reels hold", "spool holds", "spools hold", "cone holds", "cones hold"),
     about="How much thread seams take, by the class of stitch, and how many reels.",
     inputs=(
         Input("seams", "seam length", LENGTH,
