@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
@@ -92,12 +92,17 @@ BOX_CORNER = Rule(
                 "bag",
             ),
             axis="depth",
-            default=Default("=2 * square", "two sides of the square cut out make the depth", derived=True),
+            default=(
+                Default("=2 * square", "two sides of the square cut out make the depth", derived=True, given=("square",)),
+                Default("0 in | 0 cm", "a flat bag", derived=True, when={"flat": "yes"}),
+                Default("=2 * square", "two sides of the square cut out make the depth", derived=True),
+            ),
             ask="How deep is the base?",
             example="4 in",
             sane="5 mm..2 m",
             practice="2 in..6 in by 1/2 in",
         ),
+        flag("flat", "flat bag", ("flat", "no depth", "without depth", "no base", "no gusset")),
         choice(
             "base",
             "base",
@@ -270,7 +275,9 @@ BOX_CORNER = Rule(
             label="finished width",
             says=("finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
                 "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
-                "does it finish", "will it finish", "will the finished bag measure", "does the bag finish", "finished bag measure"),
+                "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
+                "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",
+                "will the finished bag measure", "does the bag finish", "finished bag measure"),
             axis="width",
         ),
         Step(
