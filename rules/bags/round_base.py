@@ -120,7 +120,8 @@ LINING = Rule(
     family="bags",
     says=("lining for a tote panel", "lining for a panel", "lining for panels", "panel cut", "panels cut",
         "lining for a tote", "lining", "bag lining", "line a bag", "lining size", "lining pieces", "lining panels",
-        "lining for a bag", "cut the lining", "line it", "lining panel"),
+        "lining for a bag", "cut the lining", "line it", "lining panel",
+        "lining for tote cut", "lining for a tote cut", "lining for a bag cut", "lining for bag cut", "taken deeper"),
     about="The lining's cut size from the outer panel's.",
     inputs=(
         Input("width", "outer panel width as cut", LENGTH,

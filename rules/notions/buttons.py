@@ -127,7 +127,7 @@ BUTTON_SIZES = Rule(
 BUTTON_STAND = Rule(
     topic="button stand",
     family="notions",
-    says=("button stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons",
+    says=("button stand", "wide a stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons",
         "button overlap", "button front extension", "extension past the centre", "extension",
         "centre front extension", "wrap for buttons", "past centre front", "past the centre front", "past the centre",
         "beyond the centre", "beyond centre front", "past the centre line"),

@@ -46,7 +46,7 @@ ELASTIC = Rule(
             says=("off", "less", "shorter", "smaller", "snugness", "reduction", "take off", "minus", "less than",
                 "tighter", "less than the waist", "for snugness", "take", "negative ease", "taken off", "was taken off"),
             default=Default("=body * (1 - share)", "The part by which the elastic is shorter than the body",
-                derived=True), sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
+                derived=True), spoken=True, sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
         Input("each_end", "seam at each end", LENGTH,
             says=("each end", "at each end", "either end", "at either end", "both ends", "end for seam",
                 "end for the seam"),

@@ -112,7 +112,8 @@ LENGTHS = Rule(
         Input("wide", "width of the ribbon or tape", LENGTH, says=("wide", "wide ribbon", "wide tape", "ribbon"),
             axis="width", extra=True, spoken=True, sane="2 mm..20 cm", usual="3 mm..10 cm"),
         Input("ends", "turned or sealed at each end", LENGTH,
-            says=("at each end", "hem", "turned under", "each end", "for hemming", "turn under", "seam"),
+            says=("at each end", "for sealing", "for sealing the ends", "to seal", "hem", "turned under", "each end",
+                "for hemming", "turn under", "seam"),
             default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..20 cm"),
     ),
     steps=(
