@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 from .words import SEAM_OF_BAG
@@ -92,12 +92,17 @@ BOX_CORNER = Rule(
                 "bag",
             ),
             axis="depth",
-            default=Default("=2 * square", "two sides of the square cut out make the depth", derived=True),
+            default=(
+                Default("=2 * square", "two sides of the square cut out make the depth", derived=True, given=("square",)),
+                Default("0 in | 0 cm", "a flat bag", derived=True, when={"flat": "yes"}),
+                Default("=2 * square", "two sides of the square cut out make the depth", derived=True),
+            ),
             ask="How deep is the base?",
             example="4 in",
             sane="5 mm..2 m",
             practice="2 in..6 in by 1/2 in",
         ),
+        flag("flat", "flat bag", ("flat", "no depth", "without depth", "no base", "no gusset")),
         choice(
             "base",
             "base",
@@ -110,6 +115,10 @@ BOX_CORNER = Rule(
                     "bottom seam",
                     "seam at the bottom",
                     "seam at the base",
+                    "seam across the base",
+                    "seam across the bottom",
+                    "seam along the base",
+                    "seam along the bottom",
                     "raw edges",
                     "2 panels",
                 ),
@@ -136,7 +145,11 @@ BOX_CORNER = Rule(
             says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
                 "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "corner squares are",
                 "corner squares were", "squares are", "squares of", "corner squares of", "squares were", "square was", "square is",
-                "base corner squares", "cutouts", "corner cutouts"),
+                "base corner squares", "cutouts", "corner cutouts", "squares from both", "squares from each",
+                "squares from the", "squares out of",
+                "squares off", "squares away", "squares from each corner", "squares from the corners",
+                "square from each corner", "cut away", "squares out of each corner", "squares out of both corners",
+                "squares out of both", "squares from both bottom corners"),
             extra=True,
             spoken=True,
             sane="2 mm..1 m",
@@ -241,7 +254,7 @@ BOX_CORNER = Rule(
             rounding=CUT,
             label="line to sew across the corner",
             says=("sew across", "line", "across the corner", "stitch across", "line to sew", "sewn across",
-                  "sewing line", "seam across",
+                  "sewing line", "seam across", "seam across the corner",
                 "how long is the line", "how long is the seam",                 "stitching line", "stitched across"),
             stated=("across the corner", "stitched across", "sewn across", "across each corner", "line"),
         ),
@@ -261,7 +274,10 @@ BOX_CORNER = Rule(
             rounding=CUT,
             label="finished width",
             says=("finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
-                "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag"),
+                "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
+                "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
+                "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",
+                "will the finished bag measure", "does the bag finish", "finished bag measure"),
             axis="width",
         ),
         Step(

@@ -19,10 +19,11 @@ from ..engine.kinds import AREA, COUNT, LENGTH, PERCENT
 from ..engine.rounding import BIAS_SQUARE, COUNT_UP, CUT, CUT_TAPE
 from .words import how_many, seam
 
-EDGE_WORDS = ("edge", "edges", "round", "hem", "neckline", "armhole", "armholes", "all round", "around", "to bind",
+EDGE_WORDS = ("edge", "of edge", "am binding", "binding round", "edges", "round", "hem", "neckline", "armhole",
+                "armholes", "all round", "around", "to bind",
     "bind", "perimeter", "edge of", "seam",
               "curve", "neck", "edge to bind", "edging", "placemat", "blanket", "cushion", "apron",
-              "edges of", "long edge")
+              "edges of", "long edge", "tablecloth", "runner", "napkin", "towel")
 
 KINDS = {
     "double-fold": ("double fold", "double-fold", "wraps", "wrapped", "wraps an edge", "double", "folded double"),
@@ -92,8 +93,8 @@ BIAS_BINDING = Rule(
             says=("placemats", "pieces", "napkins", "armholes", "of them", "cushions", "mats", "coasters", "aprons",
                 "bibs", "pot holders")),
         Input("length", "length of binding", LENGTH,
-            says=("length of binding", "of binding", "binding", "of bias", "long", "of strip", "of bias binding",
-                "bias tape", "of tape", "continuous", "total", "yield", "to yield"), axis="length",
+            says=("length of binding", "of binding", "of bias", "long", "of strip", "of bias binding",
+                "bias tape", "of tape", "continuous", "total", "yield", "to yield", "to make", "join to make", "make"), axis="length",
             default=Default("=number * (edge + allowance)", "Add the allowance to the edge", derived=True),
             sane="6 cm..500 m", practice="60 in..300 in by 10 in"),
         Input("cloth", "cloth width", LENGTH,
@@ -113,7 +114,8 @@ BIAS_BINDING = Rule(
                 "how much bias tape", "how much tape")),
         Step("square", "A strip has the area of the square it is cut from: the root of length times width",
             "sqrt(length * strip)", rounding=BIAS_SQUARE, label="square to cut it from",
-            says=("square", "size of square", "what square", "square side", "side of the square",
+            says=("square", "what size square", "what size square do i cut", "what size square do i need", "smallest square",
+                "smallest square of cloth", "how large a square", "size of square", "what square", "square side", "side of the square",
                   "side of the square needed", "square needed", "size square", "how big a square",
                 "square do i need")),
         Step("step", "Along the selvedge each strip takes its width times the root of two", "strip * sqrt(2)",
@@ -190,7 +192,12 @@ BIAS_YIELD = Rule(
         "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece", 
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "after joins", "joins counted", "it gives",
                 "does it give", "bias from", "bias will", "bias can", "bias yards", "square gave", "obtainable", "from square",
-                "from square of", "bias do i get"),
+                "from square of", "bias do i get", "from a remnant", "out of a remnant", "remnant yield", "remnant give",
+                "from a rectangle", "out of a rectangle", "rectangle yield", "rectangle give", "ignoring joins",
+                "ignoring the joins", "neglecting joins", "neglecting the joins", "leaving out the joins", "leave the joins out",
+                "leaving the joins out", "joins out of account", "not counting the joins", "not counting joins",
+                "joins not counted", "without counting the joins", "disregarding joins", "never mind the joins",
+                "forgetting the joins", "bias length", "bias", "bias strips", "continuous bias"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,
@@ -198,7 +205,7 @@ BIAS_YIELD = Rule(
                 "fat quarter", "scrap", "out of"), ask="How large is the cloth?", example="24 in square",
             sane="1 cm..10 m", practice="12 in..36 in by 2 in"),
         Input("length", "cloth length", LENGTH,
-            says=("long", "by"),
+            says=("long", "by", "from"),
             default=Default("=width", "A square is as long as it is wide", derived=True), sane="1 cm..50 m",
             practice="12 in..36 in by 2 in"),
         Input("strip", "strip width", LENGTH,
@@ -215,7 +222,11 @@ BIAS_YIELD = Rule(
         Step("bias", "Divide the area by the width of the strip; joins are not counted", "area / strip",
             label="bias strip",
             says=("how much", "length", "bias", "how long", "length of bias", "how much bias", "yield",
-                "how many yards", "how many metres", "how much binding"), axis="length", stated=("need", "of bias",
+                "how many yards", "how many metres", "how much binding", "total length", "bias length", "not counting the joins",
+                "not counting joins", "without counting the joins", "joins not counted", "ignoring joins", "ignoring the joins",
+                "neglecting joins", "neglecting the joins", "joins out of account", "leave the joins out",
+                "leaving the joins out", "leaving out the joins", "disregarding joins", "never mind the joins",
+                "forgetting the joins"), axis="length", stated=("need", "of bias",
                 "want", "of binding", "bias")),
         Step("joins", "One join fewer than there are strips across the diagonal",
             "max(0, floor((width + length) / (sqrt(2) * strip)) - 1)", COUNT, label="joins, about", noun="join",
@@ -231,6 +242,7 @@ BIAS_YIELD = Rule(
     headline=("It gives {bias} of bias strip, about {with_joins} once joined.",
         "It gives {with_joins} of bias strip once joined.", "{joins}."),
     sizes=(("width", "length"),),
+    pairs=(("length", "width"),),
     source="area of the cloth over the width of the strip: MyDecozo soft furnishing FAQ",
     no_unknown=("loss", "length"),
     refusals=(Refusal("strip > min(width, length)",

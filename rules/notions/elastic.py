@@ -7,6 +7,10 @@ from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import CUT_TAPE
 from .words import how_many
 
+BABY = ("baby", "infant", "newborn")
+OLDER_CHILD = ("child", "children", "kid", "boy", "girl", "toddler", "daughter", "son", "niece", "nephew", "grandson",
+    "granddaughter", "yr", "schoolchild", "preschooler")
+ROUND_A_HEAD = ("head", "headband", "hat", "bonnet", "crown", "neck")
 OTHER_ADVICE = "Burda Style; About.com Sewing"
 
 ELASTIC = Rule(
@@ -42,7 +46,7 @@ ELASTIC = Rule(
             says=("off", "less", "shorter", "smaller", "snugness", "reduction", "take off", "minus", "less than",
                 "tighter", "less than the waist", "for snugness", "take", "negative ease", "taken off", "was taken off"),
             default=Default("=body * (1 - share)", "The part by which the elastic is shorter than the body",
-                derived=True), sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
+                derived=True), spoken=True, sane="-10 cm..60 cm", practice="1 in..4 in by 1/2 in"),
         Input("each_end", "seam at each end", LENGTH,
             says=("each end", "at each end", "either end", "at either end", "both ends", "end for seam",
                 "end for the seam"),
@@ -83,7 +87,9 @@ ELASTIC = Rule(
         Refusal("less > body * 3 / 5",
             "less than half of the body measure is left, and no elastic stretches so far with comfort; say how much is "
             "taken off, such as: 4 cm less"),),
-    cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),),
+    cautions=(Caution("Try the elastic on before you close the casing: elastics differ in stretch"),
+        Caution("Round a child's head snug is too tight: two fingers must go under the elastic", all_of=(OLDER_CHILD, ROUND_A_HEAD),
+            unless=BABY)),  # a baby has its own, of the general cautions
     notes=("Published advice differs: one takes firm elastic up to 1 in less than the body and soft elastic 3 to 5 in "
            "less, another takes 2 to 4 in less.",),
     examples=(

@@ -69,7 +69,8 @@ INTERFACING = Rule(
             default=Default("1", "a single layer"), sane="1..5", ),
         choice("turn", "pieces turned", {"yes": ("turned", "may be turned", "can be turned", "either way", "turn",
                     "any direction"), "no": ("not turned", "cannot be turned", "can't be turned", "one way",
-                    "with the grain", "on the grain", "no turning", ), },
+                    "with the grain", "on the grain", "no turning", "not to be turned", "never turned", "may not be turned",
+                    "must not be turned", "without turning", "unturned", "not be turned", ), },
             default="yes", because="interfacing may be turned, unless it stretches one way", ),
     ),
     steps=(

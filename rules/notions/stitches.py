@@ -16,7 +16,8 @@ STITCH_LENGTH = Rule(
     says=("stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch",
         "stitch setting", "stitches in a seam", "stitch size", "mm stitch", "stitch dial", "machine stitches",
         "set mine to", "set my machine", "what do i set", "machine is put on", "machine is set", "machine is on",
-        "stitch is", "mm stitches", "stitches in seam"),
+        "stitch is", "mm stitches", "stitches in seam", "dial", "dial setting", "walking foot", "stitch length dial",
+        "length dial"),
     about="Stitch length in millimetres and in stitches an inch, and the stitches in a seam.",
     inputs=(
         Input("rate", "stitches a length", PER_LENGTH,
@@ -40,7 +41,7 @@ STITCH_LENGTH = Rule(
     steps=(
         Step("length", "A stitch is as long as the length over the stitches in it", "mm", rounding=MM_TENTH,
             label="stitch length in mm", unit=("mm", "mm"),
-            says=("how long", "length", "what length", "stitch length", "what setting")),
+            says=("how long", "length", "what length", "stitch length", "what setting", "dial setting", "setting", "set the dial")),
         Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI,
             label="stitches to the inch", unit=("st/in", "st/in"),
             says=("per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch",
