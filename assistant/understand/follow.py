@@ -257,9 +257,9 @@ def asks(heard: Heard) -> bool:
 
 
 def _goes_on(heard: Heard) -> bool:
-    """Whether a line opens as one that speaks of what went before ("it's 4 across", "and with 42 in cloth")."""
-    words = heard.line.words
-    return bool(words) and (words[0] in GOES_ON or tuple(words[:2]) in GOES_ON_PAIRS)
+    """Whether a line speaks of what went before by how it opens or ends ("it's 4 across", "how many reels then?")."""
+    words = [word for word in heard.line.words if word not in ("?", "!", ".")]
+    return bool(words) and (words[0] in GOES_ON or tuple(words[:2]) in GOES_ON_PAIRS or words[-1] in ("then", "instead"))
 
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:
