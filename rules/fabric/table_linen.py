@@ -104,11 +104,19 @@ TABLECLOTH = Rule(
     ),
 )
 
+HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "mat", "placemat", "towel")
+THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
+# Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
+AS_CUT = ("as cut", "each cut", "cut at", "already cut", *THINGS_CUT)
+CUT_OF = tuple(f"{thing} cut {what}" for thing in HEMMED for what in ("size", "from", "out of"))
+FINISHED = ("finished", "when done", "when they are done", "when they're done", "when hemmed", "once hemmed",
+            "cut size", "each cut from", *CUT_OF)  # fmt: skip
+
 NAPKINS = Rule(
     topic="napkins",
     family="fabric",
     says=("napkin", "napkins", "serviette", "serviettes", "tea towel", "tea towels", "handkerchief", "hankies",
-          "cocktail napkins"),
+          "cocktail napkins", *THINGS_CUT, *CUT_OF),
     about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
     inputs=(
         Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces",
@@ -125,9 +133,14 @@ NAPKINS = Rule(
               default=Default("=across", "Square: as long as wide", derived=True)),
         choice("shape", "shape", {"square": ("square",), "oblong": ("oblong", "rectangular")},
                default=(Default("square", derived=True),)),
+        # "12 napkins cut 45 cm square" tells the size of the pieces: their hems are in it already.
+        flag("as_cut", "size said as cut", AS_CUT),
+        flag("to_finish", "size said as finished", FINISHED),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
-              default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
+              default=(Default("0 cm", "The size said is that of the pieces as cut", when={"as_cut": "yes", "to_finish": "no"},
+                               derived=True),
+                       Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
                                derived=True),
                        Default("=hem", "A hem turned once takes its depth", derived=True))),
         WIDTH,

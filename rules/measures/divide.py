@@ -11,6 +11,9 @@ from ..engine.text import shown
 
 # Parts that have a name of their own: "mark it in quarters".
 SHARES = {"halves": "2", "thirds": "3", "quarters": "4", "fifths": "5", "sixths": "6", "eighths": "8"}
+# What takes so much of a length each, and what is cut off a length one after another.
+MADE = ("apron", "bag", "skirt", "top", "cape", "tunic", "bib", "scarf", "curtain", "cushion", "shirt", "pouch", "tabard", "one")
+CUT_OFF = ("cords", "ties", "loops", "strips", "lengths", "straps", "tapes", "ribbons", "laces")
 MOST_MARKS = 40  # more marks than this are not listed one by one
 
 
@@ -81,6 +84,8 @@ DIVIDE = Rule(
         "cut it into",
         "cut them into",
         "cut pieces of",
+        *(f"each {thing} {uses}" for thing in MADE for uses in ("takes", "needs", "uses", "wants")),
+        *(f"{thing} out of" for thing in CUT_OFF),
     ),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
     inputs=(

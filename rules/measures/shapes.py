@@ -28,6 +28,12 @@ DIAGONAL = Rule(
         "top is square",
         "quilt is square",
         "panel is square",
+        "squareness",
+        "squareness check",
+        "required diagonal",
+        "diagonal for",
+        "diagonal of",
+        "diagonal check",
     ),
     about="The diagonal of a rectangle: a true one has both diagonals of this length.",
     inputs=(

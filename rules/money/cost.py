@@ -157,7 +157,9 @@ PRICE_PER_LENGTH = Rule(
     says=("price per length", "per metre", "per yard", "price per metre", "price per yard", "what is that a metre",
           "what is that a yard", "by the yard", "by the metre", "metre price", "yard price", "price a metre",
           "price a yard", "equivalent price", "how much per yard",
-          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre"),
+          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre",
+          "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
+          "what's the price per metre", "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
         Input("price", "price", PRICE, says=("price", "at", "costs", "is"),
