@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from ..engine.declare import Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice, flag
 from ..engine.formula import NoAnswer
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
@@ -104,7 +104,7 @@ PLEATS = Rule(
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
               "pleated down to", "pleated up to", "comes to", "pleated up", "when pleated up", "when it's pleated",
-              "when it's pleated up", "it's pleated up", "once it's pleated", "after pleating", "folded up"),
+              "when it's pleated up", "it's pleated up", "once it's pleated", "after pleating", "folded up", "of box pleats", "of knife pleats", "of inverted pleats", "of pleats", "finished edge"),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",
@@ -123,6 +123,8 @@ PLEATS = Rule(
               "each show", "width of each pleat", "knife pleat", "box pleat", "inverted pleat", "pleats",
               "wide pleats"), extra=True, sane="1 mm..1 m",
               usual="5 mm..15 cm", practice="2 cm..6 cm by 1 cm"),
+        # The "one" of "each one is 5 cm across" is no number of pleats.
+        flag("of_each", "said of each pleat", ("each one", "each one is", "every one")),
         Input("number", "number of pleats", COUNT, says=("pleat", "kilt pleat", "pleats", "number of pleats",
                                                          "knife pleat",
                                                          "box pleat", "inverted pleat"), noun="pleat",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from ..engine.buying import SHOP_STEP
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, MONEY
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
@@ -12,10 +13,13 @@ from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
-          "i've got", "voucher", "gift card", "note", "gave"),
+          "i've got", "voucher", "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
+
+HOW_SHOPS_CUT = ("cut to", "they cut to", "shop cuts", "cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in", "sold only in",
+                 "cut in", "cuts in")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -28,9 +32,10 @@ BUDGET = Rule(
           "i can take", "i can buy", "i can get",
           "could i get", "could i buy", "can i afford", "how much of it can i", "how much of that could i", "take with", "obtainable for",
           "length obtainable", "the most i can have", "most i can have", "the most i can get", "most i can buy", "bring home",
-          "can i bring home", "can i take home", "how much do i get", "what length can i"),
+          "can i bring home", "can i take home", "how much do i get", "what length can i", "buy me", "get me", "length of cloth will", "length of fabric will", "length of lining will",
+          "length of linen will", "length of cotton will", "what length will"),
     about="How much cloth some money buys, down to the shop's step, and the change.",
-    inputs=(PURSE, PRICE_INPUT, OFF),
+    inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT))),
     steps=(
         Step("length", "Divide the money by the price, and go down to what the shop cuts",
              "money / (price * (1 - discount))", LENGTH,

@@ -20,7 +20,8 @@ JOINS = frozenset(("by", "x", "×", "and", ",", "a", "in"))
 CLOTHS = ("outer", "lining", "interfacing", "main", "contrast", "wadding", "interlining")
 # A width before one of these is the cloth's, not a piece's.
 STUFF = frozenset(
-    ("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide")
+    ("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide", "moquette", "velveteen", "ticking",
+     "lining", "velvet", "twill", "tweed")
 )
 NO_NAME = frozenset(("cut", "piece", "each", "size", "measure", "x", "off", "pcs", "as", "finish", "@", "by"))
 
