@@ -70,6 +70,7 @@ def _number(run: Run) -> Any:
     pleat = run.maybe("pleat")
     if pleat is None:
         return None
+    run.get("of_each")
     number = snap(run.get("finished") / pleat, Fraction(1), "near")
     if number < 1:
         raise NoAnswer("one pleat is wider than the whole finished width")
@@ -118,13 +119,13 @@ PLEATS = Rule(
                           "gaps between", "with gaps", "not meeting")},
                default=(Default("full", "full pleats, that meet, until said otherwise", derived=True),)),
         Input("pleat", "pleat width", LENGTH, says=("pleat", "kilt pleat", "each pleat", "each one", "face",
-                                                    "across the face",
+                                                    "across the face", "across",
                                                     "visible", "on show", "showing",
               "each show", "width of each pleat", "knife pleat", "box pleat", "inverted pleat", "pleats",
               "wide pleats"), extra=True, sane="1 mm..1 m",
               usual="5 mm..15 cm", practice="2 cm..6 cm by 1 cm"),
         # The "one" of "each one is 5 cm across" is no number of pleats.
-        flag("of_each", "said of each pleat", ("each one", "each one is", "every one")),
+        flag("of_each", "width said of each pleat", ("each one", "each one is", "every one")),
         Input("number", "number of pleats", COUNT, says=("pleat", "kilt pleat", "pleats", "number of pleats",
                                                          "knife pleat",
                                                          "box pleat", "inverted pleat"), noun="pleat",
