@@ -18,8 +18,10 @@ PURSE = Input(
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
 
-WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton", "wool", "velvet")))
-HOW_SHOPS_CUT = ("cut to", "they cut to", "shop cuts", "cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in", "sold only in",
+WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
+    "wool", "velvet")))
+HOW_SHOPS_CUT = ("cut to", "they cut to", "shop cuts", "cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
+    "sold only in",
                  "cut in", "cuts in")  # fmt: skip
 
 BUDGET = Rule(

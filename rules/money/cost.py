@@ -15,7 +15,8 @@ from ..engine.units import system_of
 from ..fabric.words import CLOTH_WORDS
 
 # What so many of are made, each from a length: the words that count them.
-GARMENTS = ("cape", "apron", "skirt", "tunic", "tabard", "shirt", "dress", "top", "bag", "cushion", "costume", "curtain", "gown", "cloak", "scarf",
+GARMENTS = ("cape", "apron", "skirt", "tunic", "tabard", "shirt", "dress", "top", "bag", "cushion", "costume", "curtain", "gown",
+    "cloak", "scarf",
             "bib", "robe", "coat", "waistcoat", "jacket", "of them")  # fmt: skip
 EACH_TAKES = ("each takes", "each one takes", "each needs", "each one needs", "each uses", "each one uses", "takes each", "take each",
               *(f"each {thing} {verb}" for thing in GARMENTS[:-1] for verb in ("takes", "needs", "uses")))  # fmt: skip
@@ -66,7 +67,7 @@ COST = Rule(
         Input("made", "how many are made", COUNT, says=GARMENTS, sane="1..10000", spoken=True, default=Default("1", derived=True)),
     ),
     steps=(
-        Step("full_price", "The length at its price, for as many as are made", "length * price * made", MONEY, rounding=PENNY,
+        Step("full_price", "The length at its price", "if(made > 1, length * made * price, length * price)", MONEY, rounding=PENNY,
              label="before the discount"),
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
@@ -78,8 +79,8 @@ COST = Rule(
     source=ARITHMETIC,
     tells=("length + price a length",),
     refusals=(TWO_PRICES,
-              Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at £3.49 a "
-                      "metre, total cost.", choices={"each_takes": "no"})),
+              Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at "
+                      "£3.49 a metre, total cost.", choices={"each_takes": "no"})),
     related=("budget", "change given", "price per length"),
     examples=(
         "1 3/8 yd of quilting cotton, priced at €15.80/m. What do I pay? -> €19.87",
