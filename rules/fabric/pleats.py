@@ -27,6 +27,7 @@ def pleats(run: Run) -> Outcome:
     if run.request.asked[:1] == ("takes",) and run.maybe("finished") is None and run.maybe("depth") is not None:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
+    run.get("of_each")  # it has done its work: the "one" in it is no number
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
     if pleat is not None and pleat > finished:
         raise Impossible(f"a pleat {_size(run, pleat)} wide does not fit on a finished width of {_size(run, finished)}. Take a narrower "
@@ -70,7 +71,6 @@ def _number(run: Run) -> Any:
     pleat = run.maybe("pleat")
     if pleat is None:
         return None
-    run.get("of_each")
     number = snap(run.get("finished") / pleat, Fraction(1), "near")
     if number < 1:
         raise NoAnswer("one pleat is wider than the whole finished width")

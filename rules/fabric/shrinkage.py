@@ -32,6 +32,10 @@ SHRINKAGE = Rule(
                                                        "wanted", "length needed", "require", "want have", "i want", "want to have", "after",
               "for"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
+        # Told along with the length ("2 m of 110 cm lining"); it changes nothing.
+        Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
+            extra=True,
+              spoken=True, sane="10 cm..5 m", usual="85 cm..3 m"),
         Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %",
               sane="0 %..99 %", usual="0 %..25 %",
               practice="2 %..10 %"),
@@ -45,6 +49,7 @@ SHRINKAGE = Rule(
              stated=("bought", "before the wash", "before washing")),
     ),
     answers=("cloth",),
+    pairs=(("needed", "width"),),
     headline=("Buy {cloth}.",),
     source="common practice; dividing by (1 - s): ForAllTex, shrinkage maths for pattern makers",
     cautions=(Caution("Wash a test square first, each way: warp and weft do not shrink alike"),),

@@ -116,7 +116,7 @@ NAPKINS = Rule(
     topic="napkins",
     family="fabric",
     says=("napkin", "napkins", "serviette", "serviettes", "tea towel", "tea towels", "handkerchief", "hankies",
-          "cocktail napkins", *THINGS_CUT, *CUT_OF),
+          "cocktail napkins", "placemats", "place mats", *THINGS_CUT, *CUT_OF),
     about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
     inputs=(
         Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces",
@@ -138,6 +138,7 @@ NAPKINS = Rule(
         # "12 napkins cut 45 cm square" tells the size of the pieces: their hems are in it already.
         flag("as_cut", "size said as cut", AS_CUT),
         flag("to_finish", "size said as finished", FINISHED),
+        flag("both_said", "finished size said", ("finished size", "finish size", "size when finished")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
               default=(Default("0 cm", "The size said is that of the pieces as cut", when={"as_cut": "yes", "to_finish": "no"},
@@ -167,7 +168,9 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
-    refusals=(Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
+    refusals=(Refusal("across > 0", "the size could be that of the pieces as cut, or finished. Say one of them, such as: 8 napkins 40 cm "
+                      "square finished; or: 8 napkins cut 50 cm square.", choices={"as_cut": "yes", "both_said": "yes"}),
+              Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
                       "cloth, or smaller ones."),),
     source=COMMON_PRACTICE,
     related=("tablecloth",),

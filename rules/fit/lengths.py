@@ -46,7 +46,6 @@ LENGTH_CHANGE = Rule(
         "taken it up",
         "let it down",
         "let them down",
-        "let it out",
         "let the skirt down",
         "let the sleeve down",
         "back up",

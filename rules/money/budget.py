@@ -20,9 +20,8 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
-HOW_SHOPS_CUT = ("cut to", "they cut to", "shop cuts", "cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
-    "sold only in",
-                 "cut in", "cuts in")  # fmt: skip
+HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
+                 "sold only in")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -37,7 +36,7 @@ BUDGET = Rule(
           "length obtainable", "the most i can have", "most i can have", "the most i can get", "most i can buy", "bring home",
           "can i bring home", "can i take home", "how much do i get", "what length can i", "buy me", "get me", *WHAT_LENGTH_WILL),
     about="How much cloth some money buys, down to the shop's step, and the change.",
-    inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT))),
+    inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
     steps=(
         Step("net", "The price, less any discount", "price * (1 - discount)", PRICE, label="price to pay"),
         Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / net", LENGTH,

@@ -28,7 +28,8 @@ PRICE_INPUT = Input(
 )  # fmt: skip
 # "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
 TICKET = Input(
-    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "the metre is", "the yard is", "the metre costs", "the yard costs"),
+    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "marked at", "the metre is", "the yard is", "the metre costs",
+    "the yard costs"),
     extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
@@ -64,10 +65,13 @@ COST = Rule(
               practice="50 cm..5 m by 50 cm"),
         replace(PRICE_INPUT, default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
         flag("each_takes", "the length is for each", EACH_TAKES),
-        Input("made", "how many are made", COUNT, says=GARMENTS, sane="1..10000", spoken=True, default=Default("1", derived=True)),
+        Input("made", "how many are made", COUNT, says=GARMENTS, sane="1..10000", spoken=True, extra=True),
+        Input("times", "so many of the length", COUNT, says=("times over",), spoken=True, sane="1..10000",
+              default=(Default("=made", "The length is for each", when={"each_takes": "yes"}, given=("made",), derived=True),
+                       Default("1", derived=True))),
     ),
     steps=(
-        Step("full_price", "The length at its price", "if(made > 1, length * made * price, length * price)", MONEY, rounding=PENNY,
+        Step("full_price", "The length at its price", "if(times > 1, length * times * price, length * price)", MONEY, rounding=PENNY,
              label="before the discount"),
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,

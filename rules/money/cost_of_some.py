@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, MONEY
 from ..engine.rounding import PENNY
 from .cost import OFF
@@ -10,14 +10,15 @@ from .cost import OFF
 # What is bought by the piece, and so is counted and priced each.
 SOLD_EACH = ("ball", "hank", "skein", "zip", "button", "reel", "spool", "popper", "snap", "packet", "pack", "card", "fat quarter", "cone",
              "buckle", "ring", "hook", "bobbin", "pattern", "charm")  # fmt: skip
-EACH = ("each", "apiece", "a piece", "at", "price each", "one costs", "each one costs", "for each", "each at")
+EACH = ("marked", "is marked", "marked at", "ticketed", "tagged at", "each", "apiece", "a piece", "at", "price each", "one costs",
+    "each one costs", "for each", "each at")
 
 COST_OF_SOME = Rule(
     topic="cost of so many",
     family="money",
-    says=("cost of so many", "what am i in for", "in for", "for the lot", "what's the lot", "total for the lot", "what do they come to",
+    says=("cost of so many", "what am i in for", "in for", "what do they come to",
           "do they come to", "what do they cost", "do they cost", "cost in all", "cost altogether", "what's the total",
-          "marked", "is marked", "marked at", "ticketed", "tagged at",
+          "is marked",
           *(f"the {thing}" for thing in SOLD_EACH), *(f"{thing} at" for thing in SOLD_EACH)),
     about="What so many things cost together, from the price of one.",
     inputs=(
@@ -25,8 +26,9 @@ COST_OF_SOME = Rule(
               default=Default("1", "the price is of one thing", given=("discount",)), sane="1..1000000", usual="1..500",
               practice="3..12"),
         Input("each", "price each", MONEY, says=(*EACH, *(f"a {thing}" for thing in SOLD_EACH), *(f"the {thing}" for thing in SOLD_EACH)),
-              ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..200 money"),
+              spoken=True, ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..200 money"),
         OFF,
+        flag("lot", "the price is for all of them", ("for the lot", "for them all", "for all of them", "for the whole lot", "the lot for")),
     ),
     steps=(
         Step("total", "Multiply the number by the price of one, less any discount", "number * each * (1 - discount)", MONEY, rounding=PENNY,
@@ -35,6 +37,9 @@ COST_OF_SOME = Rule(
     answers=("total",),
     headline=("They cost {total}.",),
     source=ARITHMETIC,
+    refusals=(Refusal("number > 1", "the price could be for all of them, or for each. Say which, such as: 5 balls at £4.50 each, what do "
+                      "they cost; or: 5 balls cost £22.50, how much each.", choices={"lot": "yes"}),),
+    defers=("how many for the money",),
     related=("cost of several things", "how many for the money"),
     examples=(
         "nine zips at £1.20 each, what do they come to -> £10.80",

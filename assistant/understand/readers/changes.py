@@ -110,6 +110,9 @@ def item_of(measure: Measure, sign: int, unit: str) -> Item:
 
 def _sign(line: Line, value: Value) -> int:
     """What the words about a number say was done: those just after it first, else the last verb before it."""
+    behind = [line.text[start:end].lower() for start, end in line.origin[value.last : value.last + 1]]
+    if behind == ["long"]:
+        return 0  # "on a sleeve 58 cm long" tells what there was, and no change to it
     return _after(line, value.last) or _before(line, value.first)
 
 

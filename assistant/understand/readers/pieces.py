@@ -25,6 +25,11 @@ STUFF = frozenset(
      "lining", "velvet", "twill", "tweed")
 )
 EACH = frozenset(("each", "apiece"))
+PARTS = frozenset(
+    ("front", "back", "sleeve", "panel", "piece", "strip", "square", "rectangle", "pocket", "collar", "cuff", "facing", "yoke",
+        "side", "base",
+     "gusset", "handle", "strap", "lining", "flap", "tab", "band", "waistband")
+)  # fmt: skip
 NO_NAME = frozenset(("cut", "piece", "each", "size", "measure", "x", "off", "pcs", "as", "finish", "@", "by"))
 
 
@@ -142,6 +147,9 @@ def _made(line: Line, values: list[Value], found: list[Found], taken: set[int]) 
     counts = [value for value in values if value.first < found[0].first and value.number not in taken and _is_count(value)]
     if len(counts) not in (2, 3) or not EACH & set(line.words[counts[1].last : found[0].first]):
         return Fraction(1)
+    named = line.words[counts[0].last : counts[1].first]
+    if not set(named).isdisjoint((*PARTS, "and", "&", "+")):
+        return Fraction(1)  # "3 fronts and 2 backs each 30 x 50 cm" tells two pieces of one size
     made = Fraction(counts[0].main.value)
     if len(counts) == 3 and (len(found) > 1 or counts[2].main.value != made * counts[1].main.value):
         return Fraction(1)
