@@ -51,7 +51,8 @@ FABRIC_WEIGHT = Rule(
               example="200 gsm", sane="1 g/m^2..5000 g/m^2", usual="20 g/m^2..900 g/m^2",
               practice="100 g/m^2..400 g/m^2"),
         # "10 oz denim" gives a weight with no area: the trade means a square yard of it.
-        Input("ounces", "ounces of a square yard", MASS, says=CLOTH_WORDS, extra=True, spoken=True,
+        Input("ounces", "ounces of a square yard", MASS, says=(*CLOTH_WORDS, "overcoating", "coating", "suiting", "shirting",
+              "to the square yard", "to the sq yd"), extra=True, spoken=True,
               sane="0.1 oz..40 oz", usual="0.5 oz..25 oz"),
         Input("over", "area that weighs this", AREA, says=("square yard",), default=Default("1 yd^2", derived=True), spoken=True,
               sane="1 yd^2..1 yd^2"),

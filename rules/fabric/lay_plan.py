@@ -118,7 +118,9 @@ LAY_PLAN = Rule(
     says=("lay plan", "layout", "lay", "lay out", "cutting layout", "pieces", "cut from", "cutting plan",
           "cut out of", "fit on", "fit across", "layplan",
           "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
-          "cutting out", "panels", "rectangles"),
+          "cutting out", "panels", "rectangles", "cut whole", "no join", "no joins", "without joins",
+          "without a join", "single piece", "as a single piece", "never turned", "no turning", "not turned", "without turning",
+          "can't be turned", "cannot be turned", "turned"),
     about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a "
           "drawing of it.",
     inputs=(
@@ -130,7 +132,7 @@ LAY_PLAN = Rule(
                                        "turned either way", "can turn", "any way round",
              "no grain", "with turning", "turn them", "turning allowed", "may turn", "grain doesn't matter",
              "can go either way"),
-             no=("not turned", "no turning", "must not be turned", "can't be turned", "cannot be turned",
+             no=("not turned", "never turned", "never turn", "no turning", "must not be turned", "can't be turned", "cannot be turned",
                  "may not be turned", "without turning", "not be turned",
                  "keep the grain", "on grain", "on the grain", "on the straight grain", "not turn", "don't turn",
                  "do not turn", "unturned")),

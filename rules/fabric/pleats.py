@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from ..engine.declare import Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import Caution, Default, Derivation, Fact, Follows, Input, Rule, Step, choice, flag
 from ..engine.formula import NoAnswer
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
@@ -27,6 +27,7 @@ def pleats(run: Run) -> Outcome:
     if run.request.asked[:1] == ("takes",) and run.maybe("finished") is None and run.maybe("depth") is not None:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
     finished, kind = run.get("finished"), run.get("kind")
+    run.get("of_each")  # it has done its work: the "one" in it is no number
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
     if pleat is not None and pleat > finished:
         raise Impossible(f"a pleat {_size(run, pleat)} wide does not fit on a finished width of {_size(run, finished)}. Take a narrower "
@@ -103,7 +104,9 @@ PLEATS = Rule(
               "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
-              "pleated down to", "pleated up to", "comes to"),
+              "pleated down to", "pleated up to", "comes to", "pleated up", "when pleated up", "when it's pleated",
+              "when it's pleated up", "it's pleated up", "once it's pleated", "after pleating", "folded up", "of box pleats",
+              "of knife pleats", "of inverted pleats", "of pleats", "finished edge"),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",
@@ -117,11 +120,13 @@ PLEATS = Rule(
                           "gaps between", "with gaps", "not meeting")},
                default=(Default("full", "full pleats, that meet, until said otherwise", derived=True),)),
         Input("pleat", "pleat width", LENGTH, says=("pleat", "kilt pleat", "each pleat", "each one", "face",
-                                                    "across the face",
+                                                    "across the face", "across",
                                                     "visible", "on show", "showing",
               "each show", "width of each pleat", "knife pleat", "box pleat", "inverted pleat", "pleats",
               "wide pleats"), extra=True, sane="1 mm..1 m",
               usual="5 mm..15 cm", practice="2 cm..6 cm by 1 cm"),
+        # The "one" of "each one is 5 cm across" is no number of pleats.
+        flag("of_each", "width said of each pleat", ("each one", "each one is", "every one")),
         Input("number", "number of pleats", COUNT, says=("pleat", "kilt pleat", "pleats", "number of pleats",
                                                          "knife pleat",
                                                          "box pleat", "inverted pleat"), noun="pleat",
@@ -145,7 +150,8 @@ PLEATS = Rule(
              "width before pleating", "how much", "start with", "cloth flat", "flat cloth", "flat fabric",
                    "width do i cut", "wide do i cut", "wide do i start", "wide must i start", "wide a strip"),
              stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric",
-                     "of flat cloth")),
+                     "of flat cloth", "strip of cloth", "strip of fabric", "my strip of cloth", "strip of cloth is", "strip is", "my strip",
+                   "flat the cloth is", "flat it is", "flat it's", "the cloth is", "cloth is", "lies flat", "laid flat", "lying flat")),
         Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
              says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",

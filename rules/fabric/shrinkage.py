@@ -7,7 +7,8 @@ from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
 
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
-                "wash took", "wash takes")
+                "wash took", "wash takes", "goes in", "go in by", "goes in by", "draw up", "draws up", "draw up by", "draws up by",
+                "pulls up", "pull up by", "draw in by", "draws in by")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -15,7 +16,9 @@ SHRINKAGE = Rule(
     says=("shrink", "shrinkage", "shrinks in the wash", "after the wash", "after washing", "pre-wash", "prewash",
           "preshrink", "preshrunk", "lose in the wash", "lose", "in the wash", "allow for shrinkage", "prewashing",
           "the wash took", "the wash takes",
-          "the wash took off",
+          "the wash took off", "goes in", "go in by", "goes in by", "draw up by", "draws up by", "draw in by", "draws in by",
+          "pulls up by", "after sponging", "sponged", "once sponged", "after steaming", "been washed", "after laundering",
+          "after the first wash",
           "pre-washing"),
     about="What to buy so that enough is left after the cloth has shrunk.",
     inputs=(
@@ -24,10 +27,15 @@ SHRINKAGE = Rule(
                                                        "after washing", "after the wash", "finished", "to end up with",
               "end up with", "finish up with", "finish with", "left after", "left me", "left me with", "leaves me",
               "of it", "have left", "must be",
-                                                       "afterwards", "when washed", "once washed", "net length", "net", "finished length",
+                                         "afterwards", "still have", "must still have", "must have", "should have",
+                                         "once it's been washed", "when washed", "once washed", "net length", "net", "finished length",
                                                        "wanted", "length needed", "require", "want have", "i want", "want to have", "after",
               "for"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
+        # Told along with the length ("2 m of 110 cm lining"); it changes nothing.
+        Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
+            extra=True,
+              spoken=True, sane="10 cm..5 m", usual="85 cm..3 m"),
         Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %",
               sane="0 %..99 %", usual="0 %..25 %",
               practice="2 %..10 %"),
@@ -41,6 +49,7 @@ SHRINKAGE = Rule(
              stated=("bought", "before the wash", "before washing")),
     ),
     answers=("cloth",),
+    pairs=(("needed", "width"),),
     headline=("Buy {cloth}.",),
     source="common practice; dividing by (1 - s): ForAllTex, shrinkage maths for pattern makers",
     cautions=(Caution("Wash a test square first, each way: warp and weft do not shrink alike"),),
@@ -87,7 +96,8 @@ SHRINK_TEST = Rule(
           "i washed it", "left after washing", "how much was lost", "dimensional change", "percentage loss", "shrunk by how much",
           "by how much did it shrink", "by how much has it shrunk", "what percentage was lost", "loss in the wash",
           "percent of shrink", "per cent of shrink", "percentage of shrink",
-          "i wash a square", "i washed a square", "wash a square"),
+          "i wash a square", "i washed a square", "wash a square", "shrinkage coupon", "shrinkage in each direction",
+          "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
@@ -95,7 +105,7 @@ SHRINK_TEST = Rule(
                                                      "down to", "shrunk to", "shrank to",
                                              "to", "is now", "now it's", "now it is", "went to", "went down to", "goes to", "reduced to",
                                              "ended at", "now is", "comes out", "afterwards", "washed", "now is", "along",
-                                             "lengthwise", "after washing", "warp", "long",
+                                             "lengthwise", "after washing", "after laundering", "warp", "long",
               "it measures", "ended up", "in length", "final length", "final", "finally", "final dimension", "it's",
               "this morning", "today", "after the wash it was",
               "now it was", "then it was", "length after", "came out at", "came out of it at",

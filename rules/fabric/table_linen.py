@@ -104,11 +104,19 @@ TABLECLOTH = Rule(
     ),
 )
 
+HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "mat", "placemat", "towel")
+THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
+# Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
+AS_CUT = ("as cut", "each cut", "cut at", "already cut", *THINGS_CUT)
+CUT_OF = tuple(f"{thing} cut {what}" for thing in HEMMED for what in ("size", "from", "out of"))
+FINISHED = ("finished", "when done", "when they are done", "when they're done", "when hemmed", "once hemmed",
+            "cut size", "each cut from", *CUT_OF)  # fmt: skip
+
 NAPKINS = Rule(
     topic="napkins",
     family="fabric",
     says=("napkin", "napkins", "serviette", "serviettes", "tea towel", "tea towels", "handkerchief", "hankies",
-          "cocktail napkins"),
+          "cocktail napkins", "placemats", "place mats", *THINGS_CUT, *CUT_OF),
     about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
     inputs=(
         Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces",
@@ -117,7 +125,9 @@ NAPKINS = Rule(
         Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size",
                                                         "finished size", "across", "when done", "when they are done",
                                                         "when they're done", "to be", "done",
-                                                        "when it is done", "come out at"),
+                                                        "when it is done", "come out at", "finish", "which finish", "that finish",
+                                                        "to finish", "finish at",
+                                                        "finishing"),
               ask="How wide is one when finished?", example="40 cm", sane="2 cm..3 m", usual="10 cm..80 cm",
               practice="30 cm..50 cm by 5 cm"),
         Input("down", "finished length", LENGTH, says=("long", "length", "deep", "high"), sane="2 cm..3 m",
@@ -125,9 +135,15 @@ NAPKINS = Rule(
               default=Default("=across", "Square: as long as wide", derived=True)),
         choice("shape", "shape", {"square": ("square",), "oblong": ("oblong", "rectangular")},
                default=(Default("square", derived=True),)),
+        # "12 napkins cut 45 cm square" tells the size of the pieces: their hems are in it already.
+        flag("as_cut", "size said as cut", AS_CUT),
+        flag("to_finish", "size said as finished", FINISHED),
+        flag("both_said", "finished size said", ("finished size", "finish size", "size when finished")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
-              default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
+              default=(Default("0 cm", "The size said is that of the pieces as cut", when={"as_cut": "yes", "to_finish": "no"},
+                               derived=True),
+                       Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
                                derived=True),
                        Default("=hem", "A hem turned once takes its depth", derived=True))),
         WIDTH,
@@ -135,7 +151,9 @@ NAPKINS = Rule(
     steps=(
         Step("cut_across", "The finished width and a hem at both sides", "across + 2 * edge_hem", label="cut width",
              rounding=CUT,
-             says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut")),
+             says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut",
+                 "should each be cut", "should each square be cut",
+                  "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut")),
         Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length",
              rounding=CUT, says=("cut length",)),
         Step("in_a_row", "How many lie side by side", "width / cut_across", COUNT, rounding=COUNT_DOWN, noun="napkin",
@@ -150,7 +168,9 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
-    refusals=(Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
+    refusals=(Refusal("across > 0", "the size could be that of the pieces as cut, or finished. Say one of them, such as: 8 napkins 40 cm "
+                      "square finished; or: 8 napkins cut 50 cm square.", choices={"as_cut": "yes", "both_said": "yes"}),
+              Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
                       "cloth, or smaller ones."),),
     source=COMMON_PRACTICE,
     related=("tablecloth",),

@@ -10,7 +10,8 @@ CLOTH_WORDS = (
     "poplin", "gingham",
     "flannel", "muslin", "crepe", "chiffon", "jersey", "tweed", "velvet", "corduroy", "damask", "canvas",
     "fabric width", "cloth width",
-    "wide fabric", "wide cloth", "wide cotton", "roll", "bolt", "stuff",
+    "wide fabric", "wide cloth", "wide cotton", "roll", "bolt", "stuff", "moquette", "velveteen", "chintz", "ticking", "taffeta",
+    "organza", "gabardine", "twill", "brocade", "hessian", "chambray", "seersucker", "sateen", "fleece",
 )  # fmt: skip
 
 CLOTH_WIDTH = Input(

@@ -277,6 +277,10 @@ ALLOWANCE_SWAP = Rule(
         "seam in inches",
         "allowance how many",
         "allowance how much",
+        "what is that in metric",
+        "what's that in metric",
+        "what is it in metric",
+        "what's it in metric",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",
     inputs=(

@@ -139,6 +139,7 @@ CONVERT = Rule(
         "turn into",
         "equivalent",
         "what is it in",
+        *(f"{what} in {unit}" for what in ("what's that", "what is that", "what's it") for unit in ("grams", "ounces", "kilos", "pounds")),
         "metric for",
         "the metric for",
         "metric equivalent",

@@ -11,6 +11,9 @@ from ..engine.text import shown
 
 # Parts that have a name of their own: "mark it in quarters".
 SHARES = {"halves": "2", "thirds": "3", "quarters": "4", "fifths": "5", "sixths": "6", "eighths": "8"}
+# What takes so much of a length each.
+MADE = ("apron", "bag", "skirt", "top", "cape", "tunic", "bib", "scarf", "curtain", "cushion", "shirt", "pouch", "tabard", "one")
+OUT_OF = tuple(f"{thing} {how}" for thing in ("cords", "laces", "lengths", "tapes", "ribbons") for how in ("out of", "out of a", "from a"))
 MOST_MARKS = 40  # more marks than this are not listed one by one
 
 
@@ -81,6 +84,8 @@ DIVIDE = Rule(
         "cut it into",
         "cut them into",
         "cut pieces of",
+        *(f"each {thing} {uses}" for thing in MADE for uses in ("takes", "needs", "uses", "wants")),
+        *OUT_OF,
     ),
     about="A length in equal parts, with the marks; or how many pieces it gives and what is left.",
     inputs=(
@@ -103,6 +108,8 @@ DIVIDE = Rule(
                 "lace",
                 "tie",
                 "banner",
+                "hank",
+                *OUT_OF,
             ),
             ask="How long is the whole?",
             example="4 m",
@@ -166,6 +173,7 @@ DIVIDE = Rule(
                 "ties",
                 "flags",
                 "long",
+                *(f"each {thing} {uses}" for thing in MADE for uses in ("takes", "needs", "uses", "wants")),
             ),
             ask="How long is each piece?",
             example="35 cm",

@@ -4,18 +4,24 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from ..engine.buying import SHOP_STEP
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
-from ..engine.kinds import COUNT, LENGTH, MONEY
+from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
 from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
-          "i've got", "voucher", "gift card", "note", "gave"),
+          "i've got", "voucher", "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
+
+WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
+    "wool", "velvet")))
+HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
+                 "sold only in")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -27,17 +33,19 @@ BUDGET = Rule(
           "how many yards can i get", "how much can i buy", "can i have", "voucher", "gift card", "can i take",
           "i can take", "i can buy", "i can get",
           "could i get", "could i buy", "can i afford", "how much of it can i", "how much of that could i", "take with", "obtainable for",
-          "length obtainable"),
+          "length obtainable", "the most i can have", "most i can have", "the most i can get", "most i can buy", "bring home",
+          "can i bring home", "can i take home", "how much do i get", "what length can i", "buy me", "get me", *WHAT_LENGTH_WILL),
     about="How much cloth some money buys, down to the shop's step, and the change.",
-    inputs=(PURSE, PRICE_INPUT, OFF),
+    inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
     steps=(
-        Step("length", "Divide the money by the price, and go down to what the shop cuts",
-             "money / (price * (1 - discount))", LENGTH,
+        Step("net", "The price, less any discount", "price * (1 - discount)", PRICE, label="price to pay"),
+        Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / net", LENGTH,
              rounding=BUDGET_DOWN, label="length it buys", says=("how much can i get", "how much can i have",
                  "how much can i buy", "how much fabric can i get", "how much cloth can i get",
              "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres",
-             "how many yards", "how long", "fabric", "cloth")),
-        Step("spent", "What that length costs", "rounded(length) * price * (1 - discount)", MONEY, rounding=PENNY,
+             "how many yards", "how long", "fabric", "cloth", "the most i can have", "most i can have", "the most i can get",
+             "most i can buy", "how much do i get", "what length can i", *WHAT_LENGTH_WILL)),
+        Step("spent", "What that length costs", "rounded(length) * net", MONEY, rounding=PENNY,
              says=("spent",)),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),

@@ -5,14 +5,21 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COST_LINES, COUNT, LENGTH, MONEY, PERCENT, PRICE
 from ..engine.outcome import Outcome
 from ..engine.rounding import PENNY, PENNY_A_METRE, PENNY_A_YARD
 from ..engine.run import Run
 from ..engine.text import shown
 from ..engine.units import system_of
+from ..fabric.words import CLOTH_WORDS
 
+# What so many of are made, each from a length: the words that count them.
+GARMENTS = ("cape", "apron", "skirt", "tunic", "tabard", "shirt", "dress", "top", "bag", "cushion", "costume", "curtain", "gown",
+    "cloak", "scarf",
+            "bib", "robe", "coat", "waistcoat", "jacket", "of them")  # fmt: skip
+EACH_TAKES = ("each takes", "each one takes", "each needs", "each one needs", "each uses", "each one uses", "takes each", "take each",
+              *(f"each {thing} {verb}" for thing in GARMENTS[:-1] for verb in ("takes", "needs", "uses")))  # fmt: skip
 PRICE_INPUT = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "per metre", "per yard", "costs", "at",
                                             "priced at", "for", "@", "is", "unit price"),
@@ -21,7 +28,8 @@ PRICE_INPUT = Input(
 )  # fmt: skip
 # "2.5 m at £9" names no length for its price: a shop's ticket is by the metre, or by the yard.
 TICKET = Input(
-    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "the metre is", "the yard is", "the metre costs", "the yard costs"),
+    "ticket", "ticket", MONEY, says=("at", "@", "priced at", "marked at", "the metre is", "the yard is", "the metre costs",
+    "the yard costs"),
     extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
@@ -48,7 +56,7 @@ COST = Rule(
           "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
           "came to", "what would mine cost", "we paid", "she paid", "paid for", "how much a metre", "how much a yard",
           "what does a metre cost", "what does a yard cost", "what's it come to",
-          "it come to", "does it come to", "does that come to", "what does mine come to"),
+          *(f"{cloth} come to" for cloth in CLOTH_WORDS), "it come to", "does it come to", "does that come to", "what does mine come to"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
@@ -56,9 +64,14 @@ COST = Rule(
               ask="What length is bought?", example="2.5 m", sane="1 mm..10 km", usual="5 cm..60 m",
               practice="50 cm..5 m by 50 cm"),
         replace(PRICE_INPUT, default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
+        flag("each_takes", "the length is for each", EACH_TAKES),
+        Input("made", "how many are made", COUNT, says=GARMENTS, sane="1..10000", spoken=True, extra=True),
+        Input("times", "so many of the length", COUNT, says=("times over",), spoken=True, sane="1..10000",
+              default=(Default("=made", "The length is for each", when={"each_takes": "yes"}, given=("made",), derived=True),
+                       Default("1", derived=True))),
     ),
     steps=(
-        Step("full_price", "The length at its price", "length * price", MONEY, rounding=PENNY,
+        Step("full_price", "The length at its price", "if(times > 1, length * times * price, length * price)", MONEY, rounding=PENNY,
              label="before the discount"),
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
@@ -69,7 +82,9 @@ COST = Rule(
     headline=("It costs {cost}.",),
     source=ARITHMETIC,
     tells=("length + price a length",),
-    refusals=(TWO_PRICES,),
+    refusals=(TWO_PRICES,
+              Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at "
+                      "£3.49 a metre, total cost.", choices={"each_takes": "no"})),
     related=("budget", "change given", "price per length"),
     examples=(
         "1 3/8 yd of quilting cotton, priced at €15.80/m. What do I pay? -> €19.87",
@@ -157,7 +172,9 @@ PRICE_PER_LENGTH = Rule(
     says=("price per length", "per metre", "per yard", "price per metre", "price per yard", "what is that a metre",
           "what is that a yard", "by the yard", "by the metre", "metre price", "yard price", "price a metre",
           "price a yard", "equivalent price", "how much per yard",
-          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre"),
+          "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre",
+          "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
+          "what's the price per metre", "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
         Input("price", "price", PRICE, says=("price", "at", "costs", "is"),

@@ -69,7 +69,8 @@ AFTER = {
     MORE: frozenset(("longer", "added", "extra", "down", "more")),
     LESS: frozenset(("shorter", "off", "out", "up", "away", "removed", "less")),
 }
-LET_DOWN = (("let", "down"), ("let", "out"))
+# "Let the skirt down", "let it out": what is let, in few words, stands between.
+LET, LET_WHAT = frozenset(("down", "out")), 4
 WAS = _folded("was", "originally", "original", "pattern", "from", "length", "long", "started")
 
 
@@ -109,6 +110,9 @@ def item_of(measure: Measure, sign: int, unit: str) -> Item:
 
 def _sign(line: Line, value: Value) -> int:
     """What the words about a number say was done: those just after it first, else the last verb before it."""
+    behind = [line.text[start:end].lower() for start, end in line.origin[value.last : value.last + 1]]
+    if behind == ["long"]:
+        return 0  # "on a sleeve 58 cm long" tells what there was, and no change to it
     return _after(line, value.last) or _before(line, value.first)
 
 
@@ -132,7 +136,7 @@ def _before(line: Line, spot: int) -> int:
             return 0
         if word in (".", "?"):
             return 0
-        if (word, line.words[back + 1]) in LET_DOWN:
+        if word in LET and "let" in line.words[max(0, back - LET_WHAT) : back]:
             return MORE
         for sign, known in VERBS.items():
             if word in known and back not in line.at_value:

@@ -20,8 +20,16 @@ JOINS = frozenset(("by", "x", "×", "and", ",", "a", "in"))
 CLOTHS = ("outer", "lining", "interfacing", "main", "contrast", "wadding", "interlining")
 # A width before one of these is the cloth's, not a piece's.
 STUFF = frozenset(
-    ("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide")
+    ("fabric", "cloth", "cotton", "linen", "remnant", "wool", "canvas", "denim", "roll", "bolt", "calico", "wide", "moquette",
+        "velveteen", "ticking",
+     "lining", "velvet", "twill", "tweed")
 )
+EACH = frozenset(("each", "apiece"))
+PARTS = frozenset(
+    ("front", "back", "sleeve", "panel", "piece", "strip", "square", "rectangle", "pocket", "collar", "cuff", "facing", "yoke",
+        "side", "base",
+     "gusset", "handle", "strap", "lining", "flap", "tab", "band", "waistband")
+)  # fmt: skip
 NO_NAME = frozenset(("cut", "piece", "each", "size", "measure", "x", "off", "pcs", "as", "finish", "@", "by"))
 
 
@@ -44,10 +52,11 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     if not found or not unit:
         return None, frozenset()
     taken = {value.number for piece in found for value in piece.values}
+    made = _made(line, values, found, taken)
     cuts, cloth, start = [], "", 0
     for index, piece in enumerate(found):
         end = found[index + 1].first if index + 1 < len(found) else len(line.words)
-        count = _count(line, values, piece, start, end, taken)
+        count = _count(line, values, piece, start, end, taken) * made
         cloth = _cloth(line, start, piece.first) or cloth
         cuts.append(_cut(line, piece, count, cloth, unit, start, end))
         start = piece.last
@@ -131,6 +140,22 @@ def _count(line: Line, values: list[Value], piece: Found, start: int, end: int, 
         return Fraction(1)
     taken.add(chosen[0].number)
     return Fraction(chosen[0].main.value)
+
+
+def _made(line: Line, values: list[Value], found: list[Found], taken: set[int]) -> Fraction:
+    """How many things are made of these pieces: "9 tunics, 2 pieces each", "9 tunics, 2 pieces each (so 18)"; else one."""
+    counts = [value for value in values if value.first < found[0].first and value.number not in taken and _is_count(value)]
+    if len(counts) not in (2, 3) or not EACH & set(line.words[counts[1].last : found[0].first]):
+        return Fraction(1)
+    named = line.words[counts[0].last : counts[1].first]
+    if not set(named).isdisjoint((*PARTS, "and", "&", "+")):
+        return Fraction(1)  # "3 fronts and 2 backs each 30 x 50 cm" tells two pieces of one size
+    made = Fraction(counts[0].main.value)
+    if len(counts) == 3 and (len(found) > 1 or counts[2].main.value != made * counts[1].main.value):
+        return Fraction(1)
+    # The count nearest the piece stays, as its own; the product, where it is told as well, says the same again.
+    taken.update(value.number for value in (counts[0], *counts[2:]))
+    return made
 
 
 def _is_count(value: Value) -> bool:

@@ -31,7 +31,7 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     free = {value.number for value in values}
     finished = "finished" in item.label
     atoms = [atom for atom in table_atoms(line, finished) if atom.number < 0 or atom.number in free]
-    entries = _by_lists(atoms) or _by_grid(atoms) or _by_entries(atoms)
+    entries = _by_lists(atoms) or _by_grid(atoms) or _by_size_last(atoms) or _by_entries(atoms)
     if len(entries) < 2 or any(not measures for _, measures, _ in entries):
         return None, frozenset()
     unit = _unit(line, entries)
@@ -151,6 +151,22 @@ def _by_grid(atoms: list[Atom]) -> list[Entry]:
             for row in rows
         ]
     return []
+
+
+def _by_size_last(atoms: list[Atom]) -> list[Entry]:
+    """ "bust is 94 cm in size 10, 100 cm in size 12 and 107 cm in 14": each measure before the size it is of."""
+    entries: list[Entry] = []
+    place = ""
+    for at, atom in enumerate(atoms):
+        if atom.kind == "place":
+            place = atom.text
+        if atom.kind != "number" or [follower.text for follower in atoms[at + 1 : at + 2]] not in (["in"], ["for"], ["at"]):
+            continue
+        name = next((follower for follower in atoms[at + 2 : at + 5] if follower.text not in ("a", "the", "size")), None)
+        sized = any(follower.text == "size" for follower in atoms[at + 2 : at + 4]) or bool(entries)
+        if name is not None and sized and name.kind in ("number", "name") and not name.unit:
+            entries.append((name.text, [(place, atom, atom)], [atom.number, name.number]))
+    return entries if len(entries) > 1 else []
 
 
 def _by_entries(atoms: list[Atom]) -> list[Entry]:
