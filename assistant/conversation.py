@@ -213,7 +213,7 @@ class Conversation:
         if any(one.status != "answered" for one in made):
             return False
         first, *others = [one.results[0] for one in made]
-        return all(one.unit == first.unit and weigh.alike(one.exact, first.exact) for one in others)
+        return all(weigh.same_kind(one, first) and weigh.alike(one.exact, first.exact) for one in others)
 
     def tried(self, reading: Reading, heard: Heard) -> Tried:
         """A reading put to its rule; each only once."""

@@ -46,6 +46,7 @@ GOES_ON_PAIRS = frozenset(
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
+PRICES = ("each", "price", "ticket")  # what one costs; other sums of money are what is to be spent
 OF_THE_PLAN = 0.5
 
 
@@ -307,7 +308,7 @@ def _cost_of(reading: Reading, request: Request, changed: Request) -> str:
     """What it costs, where a price or a discount is all that a line tells anew: that is what is wanted then; "" otherwise."""
     rule = reading.rule
     slots = [slot for slots in reading.placing.spots.values() for slot in slots]
-    told = {slot.name for slot in slots if slot.kind in (MONEY, PRICE) or slot.name == DISCOUNT.name}
+    told = {slot.name for slot in slots if slot.kind is PRICE or slot.name in (*PRICES, DISCOUNT.name)}
     new = [name for name in told if changed.given.get(name) != request.given.get(name)]
     if not new or len(told) < len(slots) or rule.parts:
         return ""

@@ -10,6 +10,7 @@ from .values import Line, Value
 
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
+POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
 SOMEONE = frozenset(("he", "she", "who"))
@@ -46,7 +47,7 @@ def _is_asked_over(line: Line, value: Value) -> bool:
     words, first = line.words, value.first
     if words[first - 1 : first] == ["per"] and words[first - 2 : first - 1] in ([","], ["."], ["?"], ["and"]):
         return True
-    if first < 2 or words[first - 1] not in ("to", "in", "per", "over", "on") or words[first - 2] not in ("that", "it", "this", "many"):
+    if first < 2 or words[first - 1] not in ("to", "in", "per", "over", "on", "for") or words[first - 2] not in POINTERS:
         return False
     return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
 

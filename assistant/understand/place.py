@@ -20,6 +20,7 @@ UNPLACED_SOFT = -0.4
 # How much likelier "3 m of 140 cm" is a length and its width than two things apart.
 PAIRED = 1.7
 Best = tuple[float, dict[int, Option | None]]
+WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
 AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
 
@@ -130,8 +131,13 @@ def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ..
     return tuple(
         (index - 1, index)
         for index in range(1, len(values))
-        if line.words[values[index - 1].last : values[index].first] in OF_A_WIDTH
+        if _of_its_width(line.words[values[index - 1].last : values[index].first])
     )
+
+
+def _of_its_width(between: list[str]) -> bool:
+    """Whether words between two values say that the second is the width of the first: "of", "of fabric with"."""
+    return between in OF_A_WIDTH or (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
 
 
 def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:

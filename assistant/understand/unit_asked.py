@@ -68,7 +68,7 @@ def rate_asked(line: Line) -> bool:
     """Whether a length that a rate is wanted for is said: "per m", "a yard"."""
     words = line.words
     return any(
-        words[spot] in ("per", "a", "by", "the") and UNITS_ASKED.get(words[spot + 1]) in LENGTHS
+        words[spot] in ("per", "a", "by", "the", "/") and UNITS_ASKED.get(words[spot + 1]) in LENGTHS
         for spot in range(len(words) - 1)
         if spot not in line.at_value and spot + 1 not in line.at_value
     )

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from rules.engine.answer import Answer
+from rules.engine.answer import Answer, Result
 from rules.engine.kinds import ANY
+from rules.engine.units import system_of
 
 from .beside import ASKING
 from .fitting import in_sense
@@ -143,6 +144,16 @@ def talks_of_something_else(reading: Reading) -> bool:
         return False
     unknown = len(unheard(reading, frozenset()))
     return unknown > max(2, len(reading.heard))
+
+
+def same_kind(one: Result, other: Result) -> bool:
+    """Whether two results are in the same unit, or both count things ("12 lengths", "12 pieces")."""
+    return one.unit == other.unit or (_is_count(one) and _is_count(other))
+
+
+def _is_count(result: Result) -> bool:
+    number, _, noun = result.text.partition(" ")
+    return number.isdigit() and not system_of(result.unit) and noun.rstrip("s") == result.unit.rstrip("s")
 
 
 def alike(one: object, other: object) -> bool:

@@ -13,7 +13,7 @@ NO_SPARE = flag("exactly", "no spare",
                  "without any extra", "no spare at all",
                  "nothing to spare", "with no extra", "without reserve", "without allowance", "any spare", "any extra",
                  "without the spare", "without the extra", "leave out the spare", "skip the spare", "no extras",
-                 "no more", "bare minimum",
+                 "no more", "bare minimum", "never buy extra", "never extra",
                  "no safety", "with no spare", "zero spare", "not a metre more", "nothing spare"))  # fmt: skip
 _SPARE_SAYS = ("spare", "extra", "reserve", "to be safe", "allowance", "safety", "margin", "over", "on top", "for luck",
                "more")
