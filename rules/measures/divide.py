@@ -13,7 +13,11 @@ from ..engine.text import shown
 SHARES = {"halves": "2", "thirds": "3", "quarters": "4", "fifths": "5", "sixths": "6", "eighths": "8"}
 # What takes so much of a length each.
 MADE = ("apron", "bag", "skirt", "top", "cape", "tunic", "bib", "scarf", "curtain", "cushion", "shirt", "pouch", "tabard", "one")
-OUT_OF = tuple(f"{thing} {how}" for thing in ("cords", "laces", "lengths", "tapes", "ribbons") for how in ("out of", "out of a", "from a"))
+# "Length from a" would be one length, such as that of bias from a square.
+OUT_OF = (
+    *(f"{thing} {how}" for thing in ("cords", "laces", "tapes", "ribbons") for how in ("out of", "out of a", "from a")),
+    "lengths out of", "lengths out of a",
+)  # fmt: skip
 MOST_MARKS = 40  # more marks than this are not listed one by one
 
 
@@ -50,7 +54,6 @@ DIVIDE = Rule(
         "equally",
         "whats left over",
         "what's left",
-        "lengths from",
         "pieces out of",
         "cut up",
         "mark off",

@@ -41,7 +41,7 @@ FROM_A_FAT_QUARTER = Rule(
           "of cloth for a number of pieces.",
     inputs=(
         Input("width", "piece width, cut", LENGTH, says=("squares", "square", "pieces", "rectangles", "patches",
-              "cut", "piece", "wide", "rectangle", "squares from", "rectangles from", "pieces from", "strips"),
+              "cut", "piece", "wide", "rectangle", "squares from", "rectangles from", "pieces from"),
               ask="What size are the pieces cut?", example="2 1/2 in", sane="5 mm..1 m",
               practice="1 1/2 in..8 in by 1/2 in"),
         Input("length", "piece length, cut", LENGTH, says=("long", "length", "rectangles", "by"),

@@ -82,7 +82,7 @@ STRIPS_AND_PATCHES = Rule(
 STRIPS_FROM_A_LENGTH = Rule(
     topic="strips from a length",
     family="quilting",
-    says=("strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard",
+    says=("how many strips", "strips from", "how many strips from", "strips can i cut", "strips out of", "strips from a yard",
           "strips in a yard", "strips will i get", "strips can i get", "strips does", "strips are in",
           "strips come out of", "strips from a length", "strips i can cut", "strips", "cloth for strips",
           "fabric for strips", "for strips", "inch strips", "cm strips"),
