@@ -41,6 +41,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
 
 
 LARGEST_BITS = 900
+SIGNS = {"+": "plus", "&": "and"}
 MOST_SOFT = 12  # "one of them", "the two of us"; "one hundred and forty" is a number to place
 READABLE = 999  # larger numbers are in no phrase
 
@@ -131,7 +132,7 @@ def lay_out(query: Query) -> Line:
                 line.words.append(part)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
-            line.words.append("plus" if chunk.text == "+" else chunk.text)
+            line.words.append(SIGNS.get(chunk.text, chunk.text))
             line.origin.append((chunk.start, chunk.end))
         else:
             _add_value(line, chunk)

@@ -133,7 +133,7 @@ SETTING_TRIANGLES = Rule(
 ON_POINT_SIZE = Rule(
     topic="on-point size",
     family="quilting",
-    says=("on-point size", "on point", "set on point", "on-point", "on point quilt", "quilt on point",
+    says=("on-point size", "on point", "on pt", "set on point", "on-point", "on point quilt", "quilt on point",
           "diagonal set", "diagonally set", "set diagonally", "quilt centre", "before borders", "on point layout",
           "size on point", "on their points", "on its point", "diagonal"),
     about="How large blocks set on point come out, and how many blocks that takes.",

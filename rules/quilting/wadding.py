@@ -76,7 +76,7 @@ WADDING = Rule(
              "wadding size"), stated=("wadding came to", "batting came to", "wadding is", "batting is", "came to",
              "came out at", "wadding measures", "batting measures", "piece of wadding", "piece of batting")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="wadding length"),
-        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size bag", "which size pack",
+        Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size bag", "which bag", "which bag of batting", "which size pack",
                                                         "which size packet", "which pack", "wadding pack",
              "pack of wadding", "bag", "which size bag", "what size pack", "package", "packet", "which standard",
              "smallest", "what size bag", "ready cut")),
