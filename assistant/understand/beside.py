@@ -109,7 +109,10 @@ def counts_its_noun(rule: Rule, line: Line, value: Value) -> bool:
     """Whether a bare whole number counts what follows it: "7 strips" is a number of strips, never their width."""
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
-    return line.words[value.last] in nouns_of(rule)
+    spot = value.last
+    if spot in line.at_value and not line.at_value[spot].main.bare:
+        spot = line.at_value[spot].last  # "seven two-row buttonholes" are seven
+    return spot < len(line.words) and line.words[spot] in nouns_of(rule)
 
 
 def names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:

@@ -10,6 +10,7 @@ from fractions import Fraction
 from grammar.query import Chunk, Mark, Measure, Part, Series, Size, Span, Sweep, Word
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
+BOTH = frozenset(("and", "&", ",", "x", "×", "/", "+", "plus"))
 MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals"))
 HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
 STEPS = frozenset(("by", "increment", "increments", "step", "steps", "stepping", "every", "intervals"))
@@ -250,7 +251,7 @@ def _share_lengths(made: list[Chunk]) -> None:
         if not (isinstance(chunk, Measure) and chunk.per is None and chunk.unit in TENSION_UNITS):
             continue
         after = spot + 1
-        if after < len(made) and isinstance(joins := made[after], Word | Mark) and joins.text in ("and", "&", ",", "x", "×", "/"):
+        if after < len(made) and isinstance(joins := made[after], Word | Mark) and joins.text in BOTH:
             after += 1
         other = made[after] if after < len(made) else None
         if isinstance(other, Measure) and other.per in LENGTHS_OF_A_TENSION and other.unit in TENSION_UNITS and other.unit != chunk.unit:

@@ -105,6 +105,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         no_length = True  # "each of the two back pieces" gives no length
     several = value.shape in SEVERAL
     head, second = _in_duo(places, value)
+    is_counted = _is_counted(line, value)
     in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
         named = set()  # in "3 yd of 45 in called for" the 3 yd are called for
@@ -116,7 +117,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         is_length, is_input = kind is LENGTH, not slot.stated
         if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
             continue
-        if bare and slot.stated and kind is MONEY:
+        if (bare and slot.stated and kind is MONEY) or (kind is COUNT and is_counted):
             continue  # what it comes to is told in money
         if slot.name in places.asked_inputs if is_input else several or (soft and not counted):
             continue
@@ -160,6 +161,12 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     return found
 
 
+def _is_counted(line: Line, value: Value) -> bool:
+    """Whether a number stands right before a measure and counts what is so large: the 7 of "seven two-row buttonholes"."""
+    before = line.at_value.get(value.first - 1)
+    return before is not None and before.main.bare and before.shape == "one" and not value.main.bare
+
+
 def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set[str]:
     """The places that a word straight behind the number names, where it fits them."""
     named = set()
@@ -170,6 +177,8 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
         if slot is None or (counted and slot.kind not in COUNTED_KINDS):
             continue
         if value.main.bare and slot.stated and slot.kind is MONEY:
+            continue
+        if slot.kind is COUNT and _is_counted(places.line, value):
             continue
         if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
             fit = fitting.of(slot)
