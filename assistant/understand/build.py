@@ -214,7 +214,10 @@ def _weighed_in(line: Line) -> str:
 
 
 def _largest(line: Line) -> bool | None:
-    words = set(re.findall("[a-z]+", line.text.lower()))  # as typed: folded, "widest" and "wide" are one
+    text = line.text.lower()
+    if not any(sign in text for sign in ("est", "most", "max", "min")):
+        return None
+    words = set(re.findall("[a-z]+", text))  # as typed: folded, "widest" and "wide" are one
     if words & {"biggest", "largest", "most", "maximum", "max", "longest", "widest"}:
         return True
     if words & {"smallest", "least", "minimum", "min", "narrowest", "shortest"}:

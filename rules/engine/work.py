@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import string
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
@@ -62,23 +62,29 @@ def forwards(rule: Rule, request: Request, run: Run | None = None) -> Answer:
 
     run: a run of this rule and request to work in, for those who want more values of it afterwards.
     """
-    _refuse(rule, request)
     if request.stated:
+        _refuse(rule, request, {})
         return _over_told(rule, request)
     run = run or Run(rule, request)
     asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)]
     wanted = verdict_first(rule, request, asked)
-    results, head = _results(run, wanted)
+    try:
+        results, head = _results(run, wanted)
+    except (Impossible, NoAnswer):
+        _refuse(rule, request, {})  # what the rule itself says of such numbers is said first
+        raise
+    _refuse(rule, request, run.values)
     if head is None:
         return incomplete(rule, request, wanted[:1] or ([rule_first(run)] if rule.insists else list(rule.answers)))
     return compose(run, results, asked=wanted[:1])
 
 
-def _refuse(rule: Rule, request: Request) -> None:
-    """Raise Impossible for numbers that the rule declares it has no answer for."""
-    trial = Run(rule, request) if rule.refusals else None  # a run of its own: what it works out is no part of the working
+def _refuse(rule: Rule, request: Request, known: Mapping[str, Any]) -> None:
+    """Raise Impossible for numbers that the rule declares it has no answer for. known: what was worked out already."""
+    if not rule.refusals:
+        return
+    trial = Run(rule, request, dict(known))  # a run of its own: what it works out is no part of the working
     for refusal in rule.refusals:
-        assert trial is not None
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
 
