@@ -101,6 +101,20 @@ def _over_told(rule: Rule, request: Request) -> Answer:
                           f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
 
 
+def _check_told(rule: Rule, request: Request) -> None:
+    """Raise Impossible for a result told that no such result can be: then the number was meant for something else."""
+    for name, given in request.stated.items():
+        step = rule.step(name)
+        if step is None or not step.sane or not isinstance(given.value, Fraction | float):
+            continue
+        low, high = bounds(step.sane, request.system)
+        if (low is not None and given.value < low) or (high is not None and given.value > high):
+            raise Impossible(
+                f"I read {given.text} as the {step.label or step.name.replace('_', ' ')}, which I take from "
+                f"{step.sane.replace('..', ' to ')}. Say what it is. Such as: {_example(rule)}"
+            )
+
+
 def _as_told(request: Request, worked: Answer) -> bool:
     """Whether every result that was told is what the rest works out: "20 blocks, 4 x 5" only says it twice."""
     by_key = {result.key: result for result in worked.results}
@@ -434,6 +448,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     """The input that gives the stated result, put forward again. Raises Impossible."""
     from .backwards import find  # only when asked for: it is long, and most questions go forwards
 
+    _check_told(rule, request)
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")

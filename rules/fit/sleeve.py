@@ -53,7 +53,7 @@ SLEEVE_CAP_EASE = Rule(
             "cap seam",
             LENGTH,
             says=(
-                *told("cap", "sleeve cap", "sleeve head"), "sleevehead", "sleevecap", "crown", "sleeve crown",
+                *told("cap", "sleeve cap", "sleeve head", "cap seam"), "sleevehead", "sleevecap", "crown", "sleeve crown",
                 "sleeve head", "sleeve", "cap seam", "sleeve seam",
             ),
             ask="How long is the seam line of the cap?",

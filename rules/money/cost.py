@@ -48,7 +48,7 @@ OFF = Input(
 COST = Rule(
     topic="cost",
     family="money",
-    says=("cost", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
+    says=("cost", "how much money", "what does it cost", "how much does it cost", "price for", "pay", "what do i pay", "bill",
           "come to", "how much is", "total price",
           "price of", "what's the damage", "set me back", "cost at", "would cost", "cost of", "cost for", "paying",
           "i paid", "what did i pay", "charge", "priced at", "is what", "what was a yard", "what was a metre",
