@@ -6,6 +6,13 @@ from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Inpu
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_TAPE, COUNT_DOWN, CUT, CUT_TAPE
 
+ENDS = Input(
+    "ends", "turned under at each end", LENGTH,
+    says=("at each end", "turned under", "each end", "for each end", "to turn under", "at both ends", "both ends",
+          "turned under at both ends"),
+    default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..30 cm",
+)  # fmt: skip
+
 STRAP = Rule(
     topic="strap",
     family="bags",
@@ -144,10 +151,7 @@ WEBBING = Rule(
         Input("wide", "width of the webbing", LENGTH,
             says=("wide", "wide webbing", "webbing"), axis="width", extra=True, spoken=True, sane="5 mm..20 cm",
             usual="1 cm..8 cm"),
-        Input("ends", "turned under at each end", LENGTH,
-            says=("at each end", "turned under", "each end", "for each end", "to turn under", "at both ends", "both ends",
-                "turned under at both ends"),
-            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..30 cm"),
+        ENDS,
     ),
     steps=(
         Step("cut", "Each with its ends", "length + 2 * ends", rounding=CUT_TAPE, label="each, as cut",
@@ -190,10 +194,7 @@ STRAPS_FROM = Rule(
             says=("each", "straps", "strap", "handles", "handle", "long", "apiece", "in each", "straps of", "handles of",
                 "belts", "of"), axis="length", ask="How long is each strap?", example="65 cm", sane="1 cm..50 m",
             practice="40 cm..120 cm by 5 cm"),
-        Input("ends", "turned under at each end", LENGTH,
-            says=("at each end", "turned under", "each end", "for each end", "to turn under", "at both ends", "both ends",
-                "turned under at both ends"),
-            default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..30 cm"),
+        ENDS,
     ),
     steps=(
         Step("cut", "Each with its ends", "length + 2 * ends", rounding=CUT_TAPE, label="each, as cut"),
