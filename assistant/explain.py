@@ -58,7 +58,7 @@ def on_rules(rules: Iterable[Rule]) -> list[str]:
 
 def examples_of(rule: Rule) -> list[str]:
     """The questions of the declared examples, without their answers."""
-    return [example.partition(" -> ")[0] for example in rule.examples]
+    return rule.questions()
 
 
 def _only_worked_out(item: Input) -> bool:

@@ -204,7 +204,7 @@ def _example(rule: Rule, talk: Conversation) -> list[str]:
 
     if not rule.examples:
         return []
-    question = rule.examples[0].partition(" -> ")[0]
+    question = rule.first_question()
     made = Conversation(talk.mind, habits=talk.habits).ask(question)
     lines = [f"For example: {question}"]
     lines += [f"  {number}. {worked(line)}" for number, line in enumerate(made.working, 1)]

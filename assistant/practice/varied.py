@@ -49,7 +49,7 @@ def varied(rule: Rule, talk: Conversation, pick: Pick, words: bool = False) -> t
 @lru_cache(maxsize=1024)
 def answerable(rule: Rule, mind: Mind, words: bool) -> tuple[str, ...]:
     """The rule's example questions that have a result of the kind wanted."""
-    questions = [example.partition(" -> ")[0] for example in rule.examples]
+    questions = rule.questions()
     asked = [(question, *_ask(question, mind)) for question in questions]
     return tuple(
         question

@@ -5,18 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from rules.engine.answer import Answer, Missing
-from rules.engine.declare import Rule
 
 from .build import NeedsUnit
 from .mind import Mind
 from .reading import Reading
 from .spelling import closest
 from .values import Line, Value
-
-
-def example_of(rule: Rule) -> str:
-    """A question that the rule answers."""
-    return rule.examples[0].partition(" -> ")[0] if rule.examples else rule.topic
 
 
 def too_long(length: int) -> Answer:
@@ -32,11 +26,11 @@ def lost(mind: Mind, line: Line, readings: Sequence[Reading]) -> Answer:
             if len(word) > 3 and word.isalpha():
                 topics += closest(word, mind.topics(), 2)
     topics = list(dict.fromkeys(topics))[:3] or list(mind.topics())[:3]
-    choices = tuple(f"{topic}: {example_of(mind.rules[topic])}" for topic in topics)
+    choices = tuple(f"{topic}: {mind.rules[topic].first_question()}" for topic in topics)
     numbers = ", ".join(value.text for value in line.values)
     read = f"I read the numbers {numbers}, but " if numbers else ""
     return Answer("unclear", message=f"{read or 'Sorry, '}I cannot tell which sum is wanted. Say what it is for, such as: "
-                                     f"{example_of(mind.rules[topics[0]])}", choices=choices)  # fmt: skip
+                                     f"{mind.rules[topics[0]].first_question()}", choices=choices)  # fmt: skip
 
 
 def rivals(mind: Mind, readings: Sequence[Reading]) -> Answer:
@@ -61,8 +55,8 @@ def unplaced(reading: Reading, values: Sequence[Value] = ()) -> Answer:
     labels = ", ".join(item.label for item in rule.inputs if item.kind.is_number)
     return Answer("unclear", topic=rule.topic,
                   message=f"I read this as {rule.topic}, but could not place {texts}. Say what it is, beside the number "
-                          f"({labels}), or leave it out. Such as: {example_of(rule)}",
-                  choices=(f"{rule.topic}: {example_of(rule)}",))  # fmt: skip
+                          f"({labels}), or leave it out. Such as: {rule.first_question()}",
+                  choices=(f"{rule.topic}: {rule.first_question()}",))  # fmt: skip
 
 
 def needs_unit(reading: Reading, need: NeedsUnit) -> Answer:

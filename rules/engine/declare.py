@@ -252,6 +252,14 @@ class Rule:
         """The kinds of value that tell the rule, each so many times, for every way of telling it."""
         return _told_by(self.tells)
 
+    def questions(self) -> list[str]:
+        """The examples as they are typed, without their answers."""
+        return [example.partition(" -> ")[0] for example in self.examples]
+
+    def first_question(self) -> str:
+        """What to type to reach the rule: its first example, or else its topic."""
+        return self.questions()[0] if self.examples else self.topic
+
     def step(self, name: str) -> Step | None:
         return parts_by_name(self)[1].get(name)
 

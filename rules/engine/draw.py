@@ -10,12 +10,12 @@ from .declare import Input, Rule
 from .kinds import ANY, LENGTH, TEXT
 from .literal import bounds, literal
 from .marking import TROUBLE, Quiet, expected, makes_sense
+from .missing import needed
 from .request import Given, Number, Request
 from .run import Run
 from .sample import Pick, number, sample
 from .text import shown
 from .units import factor, system_of
-from .work import needed
 
 EASIEST, HARDEST = 1, 4
 CURRENCY = "GBP"

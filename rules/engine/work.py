@@ -10,18 +10,19 @@ from functools import lru_cache
 from typing import Any
 
 from . import tabulate
-from .answer import Answer, Missing, Result, Value, impossible
+from .answer import Answer, Result, Value, impossible
 from .buying import hand_as_result, verdict_first
 from .cautions import cautions_for
 from .declare import Input, Rule, Step
 from .formula import NoAnswer, names, read, surely_needed
 from .kinds import ANY, COUNT, LENGTH, TEXT
-from .literal import bounds
+from .missing import incomplete, missing_of, needed, still_needs
 from .request import Amount, Given, Item, Request
 from .rounding import SMALL, apply
 from .run import Impossible, Needs, Run
 from .sample import number
 from .text import decimal, number_text, plain, plain_in, shown
+from .told import as_told, check_told, given_values
 from .units import factor, system_of
 
 OTHER = {"in": "cm", "cm": "in"}
@@ -40,17 +41,7 @@ def answer(rule: Rule, request: Request) -> Answer:
     except (Impossible, NoAnswer) as error:
         return impossible(rule.topic, _sentence(str(error)), given=given_values(rule, request))
     except Needs as need:  # met on the way back from a result that was told
-        return _still_needs(rule, request, need.name)
-
-
-def _still_needs(rule: Rule, request: Request, name: str) -> Answer:
-    """What to ask where one input more is needed; a way that leads nowhere else is no sum."""
-    given = given_values(rule, request)
-    if rule.input(name) is None:
-        return impossible(rule.topic, f"I cannot work {rule.topic} from these. Try: {_example(rule)}", given=given)
-    missing = _missing(rule, name)
-    return Answer("incomplete", topic=rule.topic, given=given, missing=(missing,), sources=(rule.source,),
-                  message=f"I read this as {rule.topic}, but still need the {missing.name}.")
+        return still_needs(rule, request, need.name)
 
 
 def _sentence(text: str) -> str:
@@ -92,36 +83,13 @@ def _refuse(rule: Rule, request: Request, known: Mapping[str, Any]) -> None:
 def _over_told(rule: Rule, request: Request) -> Answer:
     """A result was told and so was everything it is worked from: which is wanted must be asked, since both cannot be right."""
     worked = forwards(rule, replace(request, stated={}))
-    if _as_told(request, worked):
+    if as_told(request, worked):
         return worked
     told = ", ".join(f"{value.name} {value.text}" for value in given_values(rule, replace(request, given={})))
     unknowns = [item.label for item in rule.inputs if item.name in request.given and item.kind.is_number][:3]
     return Answer("unclear", topic=rule.topic, given=given_values(rule, request),
                   message=f"I read {told}, but that is what the rest would work out. Say which of the numbers is wanted, or leave one "
-                          f"out ({', '.join(unknowns)}), such as: {_example(rule)}")  # fmt: skip
-
-
-def _check_told(rule: Rule, request: Request) -> None:
-    """Raise Impossible for a result told that no such result can be: then the number was meant for something else."""
-    for name, given in request.stated.items():
-        step = rule.step(name)
-        if step is None or not step.sane or not isinstance(given.value, Fraction | float):
-            continue
-        low, high = bounds(step.sane, request.system)
-        if (low is not None and given.value < low) or (high is not None and given.value > high):
-            raise Impossible(
-                f"I read {given.text} as the {step.label or step.name.replace('_', ' ')}, which I take from "
-                f"{step.sane.replace('..', ' to ')}. Say what it is. Such as: {_example(rule)}"
-            )
-
-
-def _as_told(request: Request, worked: Answer) -> bool:
-    """Whether every result that was told is what the rest works out: "20 blocks, 4 x 5" only says it twice."""
-    by_key = {result.key: result for result in worked.results}
-    return all(
-        name in by_key and isinstance(by_key[name].value, int | float) and by_key[name].value == _given_number(given)
-        for name, given in request.stated.items()
-    )  # fmt: skip
+                          f"out ({', '.join(unknowns)}), such as: {rule.first_question()}")  # fmt: skip
 
 
 def _results(run: Run, wanted: list[str]) -> tuple[list[Result], str | None]:
@@ -315,25 +283,6 @@ def _next(run: Run) -> Iterable[str]:
     yield from run.rule.related[:2]
 
 
-def given_values(rule: Rule, request: Request) -> tuple[Value, ...]:
-    """What was given, echoed as it was typed."""
-    values = []
-    for name, given in (*request.given.items(), *request.stated.items()):
-        declared = rule.input(name) or rule.step(name)
-        label = declared.label if isinstance(declared, Input) else declared.shown_label if declared else name.replace("_", " ")
-        values.append(Value(label, _given_number(given), given.unit or "1", given.text, given.why))
-    return tuple(values)
-
-
-def _given_number(given: Given) -> Any:
-    if isinstance(given.value, tuple | str) or given.unit in ("text", ""):
-        return given.text
-    try:
-        return plain_in(given.value, given.unit)
-    except ValueError:
-        return plain(given.value)
-
-
 @lru_cache(maxsize=1024)
 def _fields(template: str) -> tuple[str, ...]:
     return tuple(name for _, name, _, _ in string.Formatter().parse(template) if name)
@@ -354,71 +303,6 @@ def headline(rule: Rule, results: list[Result], asked: list[str]) -> str:
 def with_other(result: Result) -> str:
     """A result with the other system in brackets: "7/8 yd (0.8 m)"."""
     return f"{result.text} ({result.other})" if result.other else result.text
-
-
-# -- what is missing -------------------------------------------------------------------------------------------------
-
-
-def incomplete(rule: Rule, request: Request, wanted: list[str]) -> Answer:
-    """What must be asked for before the first of the wanted results can be worked."""
-    best: list[str] | None = None
-    for name in wanted[:3]:
-        needs = needed(rule, request, name)
-        if needs and (best is None or len(needs) < len(best)):
-            best = needs
-        if len(wanted) > 1 and best:
-            break
-    missing = tuple(_missing(rule, name) for name in best or [])
-    if not missing:
-        return impossible(rule.topic, f"I cannot work {rule.topic} from these. Try: {_example(rule)}", given=given_values(rule, request))
-    what = ", ".join(item.name for item in missing)
-    return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=missing,
-                  message=f"I read this as {rule.topic}, but still need the {what}.", sources=(rule.source,))
-
-
-def needed(rule: Rule, request: Request, name: str, unknown: tuple[str, ...] = ()) -> list[str]:
-    """The inputs still needed to work a step, found by filling each one met with a stand-in and trying on.
-
-    unknown: inputs that are wanted, so not needed.
-    """
-    found: list[str] = []
-    stand_ins: dict[str, Any] = {other: _stand_in(item) for other in unknown if (item := rule.input(other))}
-    for _ in range(8):
-        try:
-            Run(rule, request, stand_ins).get(name)
-            break
-        except Needs as need:
-            item = rule.input(need.name)
-            if item is None or need.name in found:
-                break
-            found.append(need.name)
-            stand_ins[need.name] = _stand_in(item)
-        except (Impossible, NoAnswer, ArithmeticError, TypeError, AttributeError, ValueError):
-            break
-    return found
-
-
-def _stand_in(item: Input) -> Any:
-    from .literal import literal
-
-    if item.options:
-        return next(iter(item.options))
-    if item.many or not item.kind.is_number:
-        return ()
-    try:
-        return literal(item.example)[0]
-    except (ValueError, IndexError):
-        return bounds(item.sane)[0] or 1 if item.sane else 1
-
-
-def _missing(rule: Rule, name: str) -> Missing:
-    item = rule.input(name)
-    assert item is not None
-    return Missing(item.label, item.ask or f"What is the {item.label}?", item.example)
-
-
-def _example(rule: Rule) -> str:
-    return rule.examples[0].partition(" -> ")[0] if rule.examples else rule.topic
 
 
 # -- backwards -------------------------------------------------------------------------------------------------------
@@ -448,7 +332,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     """The input that gives the stated result, put forward again. Raises Impossible."""
     from .backwards import find  # only when asked for: it is long, and most questions go forwards
 
-    _check_told(rule, request)
+    check_told(rule, request)
     item = rule.input(unknown)
     assert item is not None
     target = next(iter(request.stated), "")
@@ -456,7 +340,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
     missing = needed(rule, request, target, (unknown, *tied)) if target else []
     if missing:
-        found_missing = tuple(_missing(rule, name) for name in missing)
+        found_missing = tuple(missing_of(rule, name) for name in missing)
         what = ", ".join(entry.name for entry in found_missing)
         return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=found_missing,
                       message=f"I read this as {rule.topic}, backwards, but still need the {what}.")
