@@ -91,7 +91,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     if _states(placing, prefer or {}) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
         forwards = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, told=False, chosen=chosen)
-        placing = forwards if not forwards.unplaced else placing
+        placing = forwards if all(value.soft for value in forwards.unplaced) else placing
     _keep_counts(placing, counts)
     filled = {slot.name for slots in placing.spots.values() for slot in slots}
     for name in spoken.nothing.keys() & filled:
