@@ -103,6 +103,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     )  # "12 napkins" is how many; in "tails 9 knots 2" the tails are 9
     if soft and bare and value.first and line.words[value.first - 1] in THE:
         no_length = True  # "each of the two back pieces" gives no length
+    # Things are counted in whole numbers: beside lengths that have their unit, "seam 5/8" gives a length.
+    of_length = main.value.denominator != 1 and any(not other.main.bare for other in line.values)
     several = value.shape in SEVERAL
     head, second = _in_duo(places, value)
     is_counted = _is_counted(line, value)
@@ -144,7 +146,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         from_it = slot.spoken and made_from(line, value, slot)
         if from_it:
             affinity = max(affinity, MADE_FROM)
-        elif slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare)):
+        elif slot.spoken and drawn is None and (affinity < BESIDE or (is_length and bare and not of_length)):
             continue
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
