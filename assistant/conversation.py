@@ -197,6 +197,10 @@ class Conversation:
             return say.rivals(self.mind, (best, *rivals[:3]))
         if best.lost:
             return say.unplaced(best)
+        if self.tried(best, heard).answer.status == "unclear":
+            # Numbers that were taken for results told, and do not go with the rest, are likelier put in.
+            again = likely.untold(best, heard.matches, system_of_line(heard.line) or self.habits.system)
+            best = again if again is not None and self.tried(again, heard).answer.status == "answered" else best
         if self.tried(best, heard).answer.status != "answered":
             # A near rival that can be worked as it stands is likelier meant than a rule that still needs something.
             refused = self.tried(best, heard).answer.status == "impossible" and not weigh.misplaces(best, system_of_line(heard.line))

@@ -12,6 +12,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, factor, system_of
+from rules.fit.size_tables import SizeTable
 
 from .counted import Counted
 from .fitting import in_sense, rate_parts
@@ -94,6 +95,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
     system = said or habits.system or rule.home or ""
     bare = bare_unit_of(line, typed or before or (rule.home if not typed else "") or _word_system(line) or habits.system)
     bare = bare or _by_sense(reading)
+    system = system or (system_of(bare) if bare else "")
     given: dict[str, Given] = dict(earlier.given) if earlier is not None else {}
     stated: dict[str, Given] = dict(earlier.stated) if earlier is not None else {}
     series: list[tuple[str, tuple[Given, ...]]] = []
@@ -197,12 +199,17 @@ def _in_units_before(rule: Rule, given: dict[str, Given], earlier: Request | Non
 
 
 def _by_sense(reading: Reading) -> str:
-    """The unit in which every bare length makes sense where it stands, when it does so in one system only: a height of 170."""
-    bare = [
-        (value.main, slots[0])
-        for value in reading.line.values
-        if (slots := reading.placing.spots.get(value.number)) and len(slots) == 1 and slots[0].kind is LENGTH and value.main.bare
-    ]
+    """The unit that the bare lengths tell: inches where one has a ruler's fraction ("bust 37, jacket 40 1/2"), else the one
+    in which each makes sense where it stands, when it does so in one system only: a height of 170. A table tells its own."""
+    tables = [given.value.unit for given in reading.listed.values() if isinstance(given.value, SizeTable)]
+    if tables:
+        return tables[0]
+    bare = []
+    for value in reading.line.values:
+        slots = reading.placing.spots.get(value.number, ())
+        bare += [(one, slot) for slot, one in zip(slots, _each_of(value, len(slots)), strict=False) if slot.kind is LENGTH and one.bare]
+    if any(_ruler_fraction(measure) for measure, _ in bare):
+        return "in"
     sensible = [unit for unit in ("in", "cm") if bare and all(in_sense(measure, slot, unit) for measure, slot in bare)]
     return sensible[0] if len(sensible) == 1 else ""
 

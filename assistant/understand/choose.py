@@ -72,8 +72,11 @@ def _calls_of(called: tuple[str, ...]) -> frozenset[tuple[str, ...]]:
 
 
 def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept: Mapping[str, Given] | None = None,
-            prefer: Mapping[str, float] | None = None) -> Reading:
-    """The best reading of a line as this rule's. kept: values already known from before (a follow-up)."""
+            prefer: Mapping[str, float] | None = None, told: bool = True) -> Reading:
+    """The best reading of a line as this rule's. kept: values already known from before (a follow-up).
+
+    told: whether a number may be a result that was told.
+    """
     untold = not line.values and not kept
     spoken = remembered(matches, (rule, line.signature(), untold), lambda: _hear(rule, line, matches, untold))
     mine, options, asked = spoken.mine, spoken.options, spoken.asked
@@ -87,7 +90,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     counts = counts_of(rule, line, values, mine)
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
-    placing = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, chosen=chosen)
+    placing = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, told, chosen)
     if _states(placing, prefer or {}) and not unknowns and not _still_needed(rule, placing, {*listed, *chosen, *(kept or {})}):
         # Everything is known forwards: what looked like a result told is likelier an input.
         forwards = place(rule, line, placed, spoken.heard, unknowns, system_hint, prefer, told=False, chosen=chosen)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from .asked import could_be_unknown
 from .choose import candidates, names_itself, read_as, reads_list
 from .lexicon import Match
 from .mind import Mind
@@ -39,6 +40,14 @@ def readings(mind: Mind, line: Line, matches: list[Match], system: str, every: b
             read(topic)
     found.sort(key=lambda reading: (-reading.score, reading.rule.topic))
     return _called(mind, line, matches, found)
+
+
+def untold(reading: Reading, matches: list[Match], system: str) -> Reading | None:
+    """The same rule's reading with every number put in; None when none was taken for a result that was told, or one is asked for."""
+    if any(could_be_unknown(reading.rule, name) for name in reading.asked[:1]) or not any(slot.stated for slots in reading.placing.spots.values() for slot in slots):
+        return None
+    again = read_as(reading.rule, reading.line, matches, system or reading.rule.home, told=False)
+    return None if again.lost else again
 
 
 def _lone(mind: Mind, line: Line) -> tuple[str, ...]:
