@@ -24,7 +24,11 @@ FORMS = '''
 2,5 cm | <2 1/2 cm>
 2,5cm | <2 1/2 cm>
 2,25 metres | <2 1/4 m>
-2,5 in | <2> , <5 in>
+2,5 in | <2 1/2 in>
+2,5 inches | <2 1/2 in>
+fullness 2,5 | fullness <2 1/2>
+21,5 stitches | <21 1/2 st>
+sizes 4,5 and 6 | sizes [4, 5, 6]
 1,250.50 m | <1250 1/2 m>
 # fractions
 5/8 | <5/8>
