@@ -14,6 +14,7 @@ UNITS_ASKED = {
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
     "ligne": "ligne",
 }  # fmt: skip
+CLOSING, STOPS = frozenset(("?", ".", "please")), frozenset((",", ".", ";", ":", "?", "-"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
 
@@ -58,10 +59,20 @@ def unit_asked(line: Line) -> str:
         after = spot + 1
         if after < len(words) and after not in line.at_value and words[after] in UNITS_ASKED and words[after] not in ("in", "foot"):
             found = found or UNITS_ASKED[words[after]]
+    found = found or _closing(line)
     found = _compound(line) or found
     if "yardage" in words:
         found = found or "yd"
     return found
+
+
+def _closing(line: Line) -> str:
+    """The unit that closes a line in a part of its own: "12 squares from 54 in wide, yds", "double fullness. Metres please?"."""
+    words, spot = line.words, len(line.words) - 1
+    while spot > 0 and words[spot] in CLOSING:
+        spot -= 1
+    alone = spot > 0 and words[spot - 1] in STOPS and spot not in line.at_value
+    return UNITS_ASKED.get(words[spot], "") if alone else ""
 
 
 def rate_asked(line: Line) -> bool:
