@@ -33,7 +33,10 @@ MANY = 3  # numbers in a line, so that it is likelier a sum than something to ke
 
 @dataclass(slots=True)
 class Context:
-    """What went before: the last request and its answer, and what is still to be said."""
+    """What went before: the last request and its answer, and what is still to be said.
+
+    reckoned: the sum that was reckoned on with the last answer ("that x 3"), until something else is asked.
+    """
 
     request: Request | None = None
     answer: Answer | None = None
@@ -41,6 +44,7 @@ class Context:
     changed: frozenset[str] = frozenset()
     choices: tuple[Request, ...] = ()
     pending_line: str = ""
+    reckoned: Request | None = None
 
 
 @dataclass(slots=True)
@@ -162,12 +166,17 @@ class Conversation:
             self.context = replace(before, choices=self.context.choices, pending_line=self.context.pending_line)
         return made
 
-    def alone(self, text: str) -> Answer | None:
-        """The answer to a line that stands alone, nothing kept of it; None where there is none."""
+    def onward(self, text: str) -> tuple[None, Answer] | None:
+        """The answer to a sum that goes on from the last answer, and is the last answer from now on; None where there is none."""
         before = self.context
         made = self._fresh(self.hear(text))
+        reckoned = self.context.request
         self.context = before
-        return replace(made, not_used=()) if made.status == "answered" else None
+        if made.status != "answered":
+            return None
+        made = replace(made, not_used=())
+        self.context = replace(before, answer=made, reckoned=reckoned)
+        return None, made
 
     def readings(self, heard: Heard, every: bool = False) -> list[Reading]:
         """The likely readings of a line on its own, the best first. every: the less likely ones too."""

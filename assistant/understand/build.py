@@ -107,7 +107,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
             continue
         if len(slots) > 1:
             for slot, measure in zip(slots, _each_of(value, len(slots)), strict=True):
-                given[slot.name] = _given(measure, slot, bare, line)
+                given[slot.name] = _given(measure, slot, _as_before(measure, slot, earlier) or bare, line)
         else:
             gathered.setdefault(slots[0].name, []).append((value, slots[0]))
     for name, entries in gathered.items():
@@ -122,7 +122,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
             given.pop(name, None)
             compare = compare or len(entries) > 1 or entries[0][0].alternatives
         else:
-            one = _one(entries[0][0], slot, bare, line)
+            one = _one(entries[0][0], slot, _as_before(entries[0][0].main, slot, earlier) or bare, line)
             (stated if slot.stated else given)[name] = one
             if slot.stated:
                 pass
@@ -255,8 +255,15 @@ def _ruler_fraction(measure: Measure) -> bool:
     return plain and measure.value.denominator in (2, 4, 8, 16, 32, 64)
 
 
+def _as_before(measure: Measure, slot: Slot, earlier: Request | None) -> str:
+    """The rate that was told before, for stitches that leave its length out: "what if I get 5 sts?" after 4 1/2 to the inch."""
+    before = {**earlier.given, **earlier.stated}.get(slot.name) if earlier is not None and "/" in slot.kind.base else None
+    alike = before is not None and "/" in before.unit and (measure.bare or lacks_length(measure, slot.kind))
+    return before.unit if before is not None and alike else ""
+
+
 def _unit_for_bare(kind: Kind, bare: str) -> str:
-    if kind is LENGTH:
+    if kind is LENGTH or "/" in bare:
         return bare
     system = system_of(bare)
     return (kind.inch if system == "in" else kind.metric) if system else ""

@@ -11,13 +11,14 @@ from grammar.query import Measure, Part
 from rules.engine import formula
 from rules.engine.answer import Answer
 from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
-from rules.engine.declare import Rule, Step
+from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from rules.engine.request import Given, Request
 from rules.engine.units import CURRENCIES, factor, system_of
 from rules.engine.work import answer as work
 
 from . import onward, relative, why
+from .beside import BOUGHT_BY
 from .build import NeedsUnit, build
 from .choose import read_as
 from .options import of_them
@@ -28,6 +29,7 @@ from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
+from .weigh import answers_in
 from .weigh import best as best_of
 from .weigh import coverage
 
@@ -62,13 +64,12 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
     if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
         return None, part
     if context.answer is not None and (sum_of_it := onward.as_sum(heard.line.text, context.answer)):
-        made = talk.alone(sum_of_it)
-        return (None, made) if made is not None else None
+        return talk.onward(sum_of_it)
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
     line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request)
     heard = replace(heard, line=line)
-    if not heard.line.values and (changed := _other_unit(talk, heard, request)) is not None:
+    if not heard.line.values and (changed := _other_unit(talk, heard, context.reckoned or request)) is not None:
         return changed
     return _change(talk, heard, request)
 
@@ -123,12 +124,23 @@ def _other_unit(talk: Conversation, heard: Heard, request: Request) -> Followed:
     content = [word for word in heard.line.words if word not in FILLERS and word[:1].isalpha()]
     if not unit or len(content) > 2:
         return None
+    if talk.context.reckoned is not None and unit in ("metric", "inches"):
+        unit = _partner(talk.context.answer, unit)
     if unit in ("metric", "inches"):
         changed = replace(request, system="cm" if unit == "metric" else "in", unit="")
     else:
+        answer = talk.context.answer
+        if answer is not None and answer.topic == request.topic and not any(answers_in(unit, one) for one in answer.results):
+            return None  # "how many litres will that hold?" after a width asks for something else
         asked = _in_unit(talk.mind.rules[request.topic], request, unit)
         changed = replace(request, system=system_of(unit) or request.system, unit=unit, asked=asked)
     return changed, work(talk.mind.rules[request.topic], changed)
+
+
+def _partner(answer: Answer | None, system: str) -> str:
+    """The unit of the other system that a sum is put into: a sum is shown in the units it was told in until then."""
+    large = answer is not None and bool(answer.results) and answer.results[0].unit in BOUGHT_BY
+    return {"metric": "m" if large else "cm", "inches": "yd" if large else "in"}[system]
 
 
 def _in_unit(rule: Rule, request: Request, unit: str) -> tuple[str, ...]:
@@ -228,6 +240,9 @@ def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Reques
     followed = _rework(talk, heard, reading, request)
     if followed is None or _left_over(reading, followed[1]):
         return None
+    results = followed[1].results
+    if results and not answers_in(unit_asked(heard.line), results[0]):
+        return None  # "how many litres will that hold?" after a width asks for something else
     return followed
 
 
@@ -281,14 +296,26 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
     asked_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
-    if not reading.asked and (asked_cost or _told_at(heard)) and (cost := _cost_of(reading, request, changed)):
+    if (not reading.asked or "total" in heard.line.words) and (asked_cost or _told_at(heard)) and (cost := _cost_of(reading, request, changed)):
         of_cost = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
         # Those that follow go on from it only where it was asked for.
         return of_cost if asked_cost else changed, work(reading.rule, of_cost)
     made = work(reading.rule, changed)
-    if not reading.asked and (new := _counted_anew(reading, talk.context.answer, made)):
+    new = _brought(reading, talk.context.answer, made) if asks(heard) or reading.asked else ""
+    if new or (not reading.asked and (new := _counted_anew(reading, talk.context.answer, made))):
         made = work(reading.rule, replace(changed, asked=(new, *(name for name in changed.asked if name != new))))
     return changed, made
+
+
+def _brought(reading: Reading, before: Answer | None, made: Answer) -> str:
+    """The result that a number told anew brings, where the first is as it was: "£6.75 each, what's the total?"; "" for none."""
+    if before is None or before.topic != made.topic or made.status != "answered" or not reading.placing.spots:
+        return ""
+    was = {result.key: result.text for result in before.results}
+    head = made.results[0]
+    if before.results[0].key != head.key or was[head.key] != head.text:
+        return ""
+    return next((result.key for result in made.results[1:] if result.key not in was), "")
 
 
 def _counted_anew(reading: Reading, before: Answer | None, made: Answer) -> str:
@@ -356,7 +383,7 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
         always = any(not default.when and not default.given for default in item.defaults)
         if item.name in filled or item.extra or always or item.options:
             continue
-        given = known.get(item.label)
+        given = known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
         if given is not None:
             taken[item.name] = given
     if not taken:
@@ -368,6 +395,15 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
     whole = replace(made, given={**taken, **made.given})
     answer_to_it = work(rule, whole)
     return (whole, answer_to_it) if answer_to_it.status == "answered" else None
+
+
+def _given_as(before: Rule, request: Request, rule: Rule, wanted: Input) -> Given | None:
+    """What was given under the same name to a rule of the same family: the depth of a tote is that of its corner."""
+    item = before.input(wanted.name) if before.family == rule.family else None
+    if item is None or item.kind is not wanted.kind:
+        return None
+    one, other = set(item.label.split()), set(wanted.label.split())
+    return request.given.get(wanted.name) if one <= other or other <= one else None
 
 
 def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:

@@ -11,6 +11,7 @@ _THAT = r"(?:that|it|this|the answer)"
 _TIMES = re.compile(rf"{_LEAD}{_THAT}? ?(?:x|×|\*|times|multiplied by) ?(.*\d.*|[a-z]+)", re.IGNORECASE)
 _SHARE = re.compile(rf"{_LEAD}(double|twice|treble|triple|halve|half(?: of)?|a third of|a quarter of) {_THAT}", re.IGNORECASE)
 _MORE = re.compile(rf"{_LEAD}{_THAT} (plus|minus|less|\+|-) (.+)", re.IGNORECASE)
+_MORE_OF_IT = re.compile(rf"{_LEAD}(plus|minus) ([\d./]+ ?[\d/]* ?[a-z\"']+)", re.IGNORECASE)
 SHARES = {"double": "twice ", "twice": "twice ", "treble": "3 x ", "triple": "3 x ", "halve": "half of "}
 
 
@@ -24,7 +25,7 @@ def as_sum(text: str, last: Answer) -> str:
     if found := _SHARE.fullmatch(said):
         word = found[1].lower()
         return f"{SHARES.get(word, word if word.endswith(' of') else word + ' of')} {that}"
-    if found := _MORE.fullmatch(said):
+    if found := _MORE.fullmatch(said) or _MORE_OF_IT.fullmatch(said):
         return f"{that} {found[1]} {found[2]}"
     return ""
 

@@ -30,7 +30,8 @@ AWAITED = 1.5
 TAKEN_OFF = 1.5
 OFF = frozenset(("less", "off", "discount", "reduction", "knocked", "minus"))
 ABOUT_AS_LARGE = (0.4, 2.5)
-CLOTH = (["cloth"], ["fabric"], ["material"])
+HEDGES = frozenset(("really", "actually", "now", "only", "just", "about", "is", "was"))
+CLOTH = (["cloth"], ["fabric"], ["material"], ["kind"], ["sort"], ["stuff"])
 ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pattern said
 
 
@@ -68,9 +69,12 @@ def _has_one_new_number(line: Line) -> bool:
 def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     """The inputs of which a word stands right beside a line's one number."""
     value = line.values[0]
+    before = value.first
+    while before > 0 and line.words[before - 1] in HEDGES:
+        before -= 1
     return {
         tag.name
-        for match in matches if match.first == value.last or match.last == value.first
+        for match in matches if match.first == value.last or match.last == before
         for tag in match.of(rule.topic) if tag.what == "role"
     }  # fmt: skip
 
@@ -105,7 +109,7 @@ def _alike_names(rule: Rule, before: Mapping[str, Given], line: Line) -> list[st
         name: declared for name, given in before.items()
         if (declared := rule.input(name) or rule.step(name)) and _alike(declared, given, value)
     }  # fmt: skip
-    if line.words[value.last : value.last + 1] in CLOTH:
+    if _said_of_cloth(line, value):
         return [name for name, declared in alike.items() if declared.label in WIDTHS_OF_CLOTH]
     rates = [name for name in alike if "/" in before[name].unit]
     if rates and _at(line):
@@ -121,7 +125,13 @@ def told(request: Request) -> dict[str, Given]:
 
 def of_cloth(line: Line) -> bool:
     """Whether a number of a line is told of cloth: "70 cm cloth"."""
-    return any(line.words[value.last : value.last + 1] in CLOTH for value in line.values if not value.main.bare)
+    return any(_said_of_cloth(line, value) for value in line.values if not value.main.bare)
+
+
+def _said_of_cloth(line: Line, value: Value) -> bool:
+    """Whether a number is followed by a word for cloth: "70 cm cloth", "the 108 in wide kind"."""
+    after = value.last + (line.words[value.last : value.last + 1] == ["wide"])
+    return line.words[after : after + 1] in CLOTH
 
 
 def _at(line: Line) -> bool:

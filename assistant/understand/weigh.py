@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rules.engine.answer import Answer, Result
 from rules.engine.kinds import ANY
-from rules.engine.units import system_of
+from rules.engine.units import CURRENCIES, system_of
 
 from .beside import ASKING
 from .fitting import in_sense
@@ -12,7 +12,7 @@ from .lexicon import Match
 from .reading import Reading
 from .score import PLAIN_KINDS, takes_list
 from .tokens import FILLERS
-from .values import Value
+from .values import KINDS_OF_UNIT, Value
 
 # Few rules take stitches, rates or weights: a number of such a kind tells much about the rule meant.
 TELLING_UNIT = 0.3
@@ -144,6 +144,14 @@ def talks_of_something_else(reading: Reading) -> bool:
         return False
     unknown = len(unheard(reading, frozenset()))
     return unknown > max(2, len(reading.heard))
+
+
+def answers_in(unit: str, result: Result) -> bool:
+    """Whether a result could be put into the unit that a line asks for: litres are no answer in cm, nor strips in yards."""
+    kinds = KINDS_OF_UNIT.get(unit, ())
+    if not kinds or result.unit in ("text", "1", *CURRENCIES) or "/" in result.unit:
+        return True  # a rate, a plain number or a sum of money may well be asked for beside a unit
+    return not set(kinds).isdisjoint(KINDS_OF_UNIT.get(result.unit, ()))
 
 
 def same_kind(one: Result, other: Result) -> bool:
