@@ -15,7 +15,7 @@ from rules.engine.units import CURRENCIES, factor, system_of
 from rules.fit.size_tables import SizeTable
 
 from .counted import Counted
-from .fitting import in_sense, rate_parts
+from .fitting import in_sense, likely_in, rate_parts
 from .reading import Reading
 from .slots import Slot
 from .unit_asked import unit_asked
@@ -239,7 +239,7 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     why = ""
     use = ""
     if (measure.bare and (kind.base in ("mm", "mm^2", "g") or "/" in kind.base)) or lacks_length(measure, kind):
-        use = "in" if kind is LENGTH and _ruler_fraction(measure) else _unit_for_bare(kind, bare)
+        use = "in" if kind is LENGTH and _ruler_fraction(measure) else _in_a_unit_of_sense(measure, slot, _unit_for_bare(kind, bare), line)
         label = declared.label if isinstance(declared, Input) else declared.shown_label
         if not use:
             raise NeedsUnit(label, measure.text)
@@ -247,6 +247,14 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
     value, unit = base_value(measure, kind, use)
     text = measure.text if not use else f"{measure.text} {use}"
     return Given(value, unit or "1", text, why)
+
+
+def _in_a_unit_of_sense(measure: Measure, slot: Slot, unit: str, line: Line) -> str:
+    """The unit for a bare length, or another one of the line in which alone it makes sense: "takes 1400 yds, the skeins are 210"."""
+    if slot.kind is not LENGTH or not unit or likely_in(measure, slot, unit):
+        return unit
+    typed = dict.fromkeys(one.unit for value in line.values for one in value.members if one.unit in LENGTHS and one.per is None)
+    return next((other for other in typed if likely_in(measure, slot, other)), unit)
 
 
 def _ruler_fraction(measure: Measure) -> bool:

@@ -75,6 +75,13 @@ def in_sense(measure: Measure, slot: Slot, unit: str) -> bool:
     return slot.sane is None or slot.sane[0] * SLACK <= value <= slot.sane[1] / SLACK
 
 
+def likely_in(measure: Measure, slot: Slot, unit: str) -> bool:
+    """Whether a maker would meet a bare number in a unit in a place; where that was not declared, whether it is not refused."""
+    if slot.likely is None:
+        return in_sense(measure, slot, unit)
+    return slot.likely[0] * SLACK <= rough_value(measure, slot.kind, unit) <= slot.likely[1] / SLACK
+
+
 def _unit_for_sense(kind: Kind, hint: str) -> str:
     """The unit a bare number is weighed in: a tension is so many to 10 cm or 4 in."""
     if kind is LENGTH:

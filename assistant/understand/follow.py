@@ -63,7 +63,8 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return None, why.whole(context.answer)
     if context.answer is not None and (part := why.of_part(context.answer, heard.line)) is not None:
         return None, part
-    if context.answer is not None and (sum_of_it := onward.as_sum(heard.line.text, context.answer)):
+    discounts = talk.mind.rules[request.topic].input(DISCOUNT.name) is not None
+    if context.answer is not None and (sum_of_it := onward.as_sum(heard.line.text, context.answer, discounts)):
         return talk.onward(sum_of_it)
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))

@@ -56,7 +56,7 @@ def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waitin
         if last := last_near(rule, request, line):
             drawn[last] += LAST
     if _taken_off(line) and (item := rule.input(DISCOUNT.name)) is not None:
-        drawn[item.name] = TAKEN_OFF
+        drawn = {**dict.fromkeys(drawn, GIVEN), item.name: TAKEN_OFF}
     drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
     return drawn
 
