@@ -29,9 +29,8 @@ from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
-from .weigh import answers_in
+from .weigh import answers_in, coverage
 from .weigh import best as best_of
-from .weigh import coverage
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation, Heard
@@ -297,7 +296,8 @@ def _rework(talk: Conversation, heard: Heard, reading: Reading, request: Request
         return request, needs_unit(reading, need)
     changed = relative.apply(reading.rule, reading, request, changed)
     asked_cost = (asks(heard) and not _supposes(heard)) or _points_back(heard) or _told_a_cost(talk.context.answer)
-    if (not reading.asked or "total" in heard.line.words) and (asked_cost or _told_at(heard)) and (cost := _cost_of(reading, request, changed)):
+    open_to_cost = not reading.asked or "total" in heard.line.words
+    if open_to_cost and (asked_cost or _told_at(heard)) and (cost := _cost_of(reading, request, changed)):
         of_cost = replace(changed, asked=(cost, *(name for name in changed.asked if name != cost)))
         # Those that follow go on from it only where it was asked for.
         return of_cost if asked_cost else changed, work(reading.rule, of_cost)

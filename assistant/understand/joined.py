@@ -7,15 +7,15 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from grammar.query import Chunk, Mark, Measure, Part, Series, Size, Span, Sweep, Word
+from grammar.query import Chunk, Mark, Measure, Part, Series, Size, Word
+
+from .loose import told_loosely
+from .sweeps import with_steps
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
 BOTH = frozenset(("and", "&", ",", "x", "×", "/", "+", "plus"))
 MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals"))
 HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
-STEPS = frozenset(("by", "increment", "increments", "step", "steps", "stepping", "every", "intervals"))
-STEP_WORDS = STEPS | frozenset(("going", "goes", "go", "up", "in", "of", "at", "rising", "each", "with", "an", "a"))
-MOST_STEP_WORDS = 4
 _SHARE = re.compile(r"(\d+)\s*/\s*(10|4)(?=\D)")
 TENSION_WORDS = frozenset(("tension", "gauge"))
 TENSION_UNITS = ("st", "row")
@@ -50,32 +50,7 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
         else:
             made.append(chunk)
     _share_lengths(made)
-    return _sweeps(made) if any(isinstance(chunk, Span) for chunk in made) else made
-
-
-def _sweeps(chunks: list[Chunk]) -> list[Chunk]:
-    """The chunks with a span and the step told of it in words as a sweep: "66 to 86 cm going up by 5", "increment 50 mm"."""
-    made: list[Chunk] = []
-    at = 0
-    while at < len(chunks):
-        chunk = chunks[at]
-        end = at + 1
-        while end < len(chunks) and end - at <= MOST_STEP_WORDS and _is_step_word(chunks[end]):
-            end += 1
-        step = chunks[end] if end < len(chunks) else None
-        stepped = any(isinstance(one, Word) and one.lower in STEPS for one in chunks[at + 1 : end])
-        if isinstance(chunk, Span) and stepped and isinstance(step, Measure) and step.per is None and step.unit in ("", chunk.high.unit):
-            whole = replace(step, parts=(Part(step.parts[0].value, chunk.high.unit),)) if step.bare else step
-            made.append(Sweep(chunk.low, chunk.high, whole, f"{chunk.text} by {step.text}", chunk.start, step.end))
-            at = end + 1
-        else:
-            made.append(chunk)
-            at += 1
-    return made
-
-
-def _is_step_word(chunk: Chunk) -> bool:
-    return (isinstance(chunk, Word) and chunk.lower in STEP_WORDS) or (isinstance(chunk, Mark) and chunk.text == ",")
+    return with_steps(told_loosely(made))
 
 
 def _written_as_share(measure: Measure) -> Measure | None:

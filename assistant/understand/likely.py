@@ -44,7 +44,8 @@ def readings(mind: Mind, line: Line, matches: list[Match], system: str, every: b
 
 def untold(reading: Reading, matches: list[Match], system: str) -> Reading | None:
     """The same rule's reading with every number put in; None when none was taken for a result that was told, or one is asked for."""
-    if any(could_be_unknown(reading.rule, name) for name in reading.asked[:1]) or not any(slot.stated for slots in reading.placing.spots.values() for slot in slots):
+    told = any(slot.stated for slots in reading.placing.spots.values() for slot in slots)
+    if not told or any(could_be_unknown(reading.rule, name) for name in reading.asked[:1]):
         return None
     again = read_as(reading.rule, reading.line, matches, system or reading.rule.home, told=False)
     return None if again.lost else again

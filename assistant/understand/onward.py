@@ -13,7 +13,8 @@ _TIMES = re.compile(rf"{_LEAD}{_THAT}? ?(?:x|×|\*|times|multiplied by) ?(.*\d.*
 _SHARE = re.compile(rf"{_LEAD}(double|twice|treble|triple|halve|half(?: of)?|a third of|a quarter of) {_THAT}", re.IGNORECASE)
 _MORE = re.compile(rf"{_LEAD}{_THAT} (plus|minus|less|\+|-) (.+)", re.IGNORECASE)
 _MORE_OF_IT = re.compile(rf"{_LEAD}(plus|minus) ([\d./]+ ?[\d/]* ?[a-z\"']+)", re.IGNORECASE)
-_OFF = re.compile(rf"{_LEAD}(?:less |with |minus )?([\d.]+) ?(?:%|per ?cent) ?(?:off|discount|less|reduction)?(?: (?:it|that|them))?", re.IGNORECASE)
+_PERCENT = r"([\d.]+) ?(?:%|per ?cent)"
+_OFF = re.compile(rf"{_LEAD}(?:less |with |minus )?{_PERCENT} ?(?:off|discount|less|reduction)?(?: (?:it|that|them))?", re.IGNORECASE)
 OFF = ("off", "discount", "less", "minus", "reduction")
 SHARES = {"double": "twice ", "twice": "twice ", "treble": "3 x ", "triple": "3 x ", "halve": "half of "}
 

@@ -1,0 +1,72 @@
+"""Measures told loosely: "one metre costs £8", "30 rows per 10", "94 round the hips", "3 eighths", "inch and three quarters"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+
+from grammar.query import Chunk, Mark, Measure, Part, Span, Word
+
+MONEY = frozenset(("GBP", "USD", "EUR", "CAD", "AUD", "pound"))
+COSTS = frozenset(("costs", "cost", "is", "=", "at", "for", "was"))
+COUNTED = ("st", "row")
+# A tension is told over 10 cm or 4 in; the bare number says which.
+OVER = {Fraction(10): "cm", Fraction(4): "in"}
+# Words of shaping: in "decrease 40 sts to 10" ten are left.
+SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
+MOST_OF_A_TENSION = 60
+BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
+
+
+def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
+    """The chunks with such measures put as they are meant."""
+    made: list[Chunk] = []
+    shapes = any(isinstance(chunk, Word) and chunk.lower.startswith(SHAPING) for chunk in chunks)
+    for spot, chunk in enumerate(chunks):
+        after = chunks[spot + 1] if spot + 1 < len(chunks) else None
+        if isinstance(chunk, Measure) and _is_girth(chunk, after):
+            made += _apart(chunk)
+        elif isinstance(chunk, Measure) and chunk.bare and (above := _counted(made)) is not None and chunk.value in OVER:
+            made[-2:] = [replace(above, per=Part(chunk.value, OVER[chunk.value]), text=f"{above.text} per {chunk.text}", end=chunk.end)]
+        elif isinstance(chunk, Span) and chunk.low.unit in COUNTED and chunk.high.unit in ("", chunk.low.unit) and chunk.high.value in OVER:
+            made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
+        elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
+            made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
+        else:
+            made.append(chunk)
+    return made
+
+
+def _is_girth(measure: Measure, after: Chunk | None) -> bool:
+    """Whether "94 round" measures round something: "I'm 94 round the hips" knits no rounds."""
+    said_round = measure.unit == "row" and measure.per is None and measure.text.lower().endswith((" round", " around"))
+    return said_round and isinstance(after, Word) and after.lower in BODY
+
+
+def _apart(measure: Measure) -> list[Chunk]:
+    number, _, word = measure.text.rpartition(" ")
+    length = replace(measure, parts=(Part(measure.parts[0].value, ""),), text=number, end=measure.start + len(number))
+    return [length, Word(word, word.lower(), measure.end - len(word), measure.end)]
+
+
+def _counted(made: Sequence[Chunk]) -> Measure | None:
+    """Stitches or rows with "per" or the like behind them, at the end of what was made."""
+    if len(made) < 2 or not isinstance(made[-1], Word | Mark) or made[-1].text.lower() not in ("per", "/"):
+        return None
+    above = made[-2]
+    return above if isinstance(above, Measure) and above.unit in COUNTED and above.per is None else None
+
+
+def _as_tension(span: Span) -> Measure:
+    """ "26 sts to 10" as so many to 10 cm."""
+    return replace(span.low, per=Part(span.high.value, OVER[span.high.value]), text=span.text, start=span.start, end=span.end)
+
+
+def _of_one(made: Sequence[Chunk]) -> Measure | None:
+    """One of a length, said in words, with a verb of costing behind it: "one metre costs", "a yard is"."""
+    if len(made) < 2 or not isinstance(made[-1], Word | Mark) or made[-1].text.lower() not in COSTS:
+        return None
+    below = made[-2]
+    whole = isinstance(below, Measure) and below.spelled and below.per is None and below.value == 1 and below.unit in ("m", "yd", "ft")
+    return below if whole and isinstance(below, Measure) else None
