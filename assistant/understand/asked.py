@@ -31,6 +31,9 @@ PLAINLY = 1.15
 COUNTED_NEXT = 1.7
 COUNTED = 1.0
 OF_THEM: tuple[list[str], ...] = ([], ["do"], ["will"], ["would"], ["can"], ["should"], ["must"], ["are"], ["is"], ["?"])
+# "What is the longest skirt I can get" asks for the length: as typed, for folded the word says no more than "long".
+MOST = {"longest": "length", "widest": "width", "deepest": "depth", "tallest": "height", "narrowest": "width", "highest": "height"}
+AT_MOST = 1.8
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 VERDICT = 1.5
 SUBJECT = 1.9
@@ -77,6 +80,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
                 scores[tag.name], spots[tag.name] = score, (match.first, match.last)
     if asks_how:
         _by_how(rule, line, scores, spots)
+    _by_most(rule, line, scores, spots)
     opens = any(match.first == 0 and any(tag.what == "topic" for tag in match.tags) for match in matches)
     if opens and ["and", "is", "it", "enough"] in (line.words[spot : spot + 4] for spot in range(len(line.words))):
         return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
@@ -314,6 +318,20 @@ def _by_how(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, t
                     gain = 0.5
             if gain > scores.get(declared.name, 0.0):
                 scores[declared.name], spots[declared.name] = gain, (spot, spot + 2)
+
+
+def _by_most(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> None:
+    """What is the longest, the widest: inputs with that axis, which may be so and no more."""
+    for spot, word in enumerate(line.words[1:], start=1):
+        if word not in HOW_AXIS or spot in line.at_value or "the" not in line.words[max(0, spot - 1) : spot]:
+            continue
+        start, end = line.origin[spot]
+        axis = MOST.get(line.text[start:end].lower(), "")
+        if not axis or not _asks_in(line.words, max(0, spot - 5), spot):
+            continue
+        for item in rule.inputs:
+            if item.axis == axis and item.kind is LENGTH and AT_MOST > scores.get(item.name, 0.0):
+                scores[item.name], spots[item.name] = AT_MOST, (spot, spot + 1)
 
 
 def _counts_next(line: Line, first: int, noun: str) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import NamedTuple
 
 from rules.engine.declare import Rule
@@ -23,6 +24,10 @@ Best = tuple[float, dict[int, Option | None]]
 WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
 AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
+# "Fewer strips with 42 in than with 40?" sets the two beside each other.
+COMPARING = frozenset(("fewer", "less", "more", "cheaper", "better", "difference"))
+# How much likelier two values that are set beside each other are for the same place.
+ALIKE = 1.0
 
 @dataclass(slots=True)
 class Placing:
@@ -118,8 +123,11 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
     twins: dict[int, frozenset[int]] = {}
     for index in range(1, len(values)):
         before, after = values[index - 1], values[index]
+        between = line.words[before.last : after.first]
         either = EITHER if "compare" not in line.words else AND_EITHER
-        if either.isdisjoint(line.words[before.last : after.first]) or before.shape != "one" or after.shape != "one":
+        compared = not either.isdisjoint(between) or ("than" in between and not COMPARING.isdisjoint(line.words))
+        compared = compared or any(pair == ("and", "if") for pair in pairwise(between))
+        if not compared or before.shape != "one" or after.shape != "one":
             continue
         for one, other in ((index - 1, index), (index, index - 1)):
             twins[one] = twins.get(one, frozenset()) | {other}
@@ -189,6 +197,7 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int], 
     for depth in range(len(order) - 1, -1, -1):
         found = options[order[depth]]
         bound[depth] = bound[depth + 1] + max(0.0, found[0].score if found else 0.0)
+    most = pairing.most + ALIKE * len(twins)
     steps = 0
 
     def go(depth: int, score: float, used: frozenset[str], heard: frozenset[int], chosen: dict[int, Option | None]) -> None:
@@ -199,17 +208,18 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int], 
             if score > best_score:
                 best_score, best = score, dict(chosen)
             return
-        index, rest = order[depth], bound[depth + 1] + pairing.most
+        index, rest = order[depth], bound[depth + 1] + most
         for option in options[index]:
             if score + option.score + rest <= best_score or steps > MOST_STEPS:
                 break  # the options come best first: none of the others can do better
             takes = option.names
-            if option.mention >= 0 and option.mention in heard:
+            beside = any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ()))
+            if option.mention >= 0 and option.mention in heard and not beside:
                 continue
-            if takes & used and not any((twin := chosen.get(other)) and twin.slots == option.slots for other in twins.get(index, ())):
+            if takes & used and not beside:
                 continue
             chosen[index] = option
-            go(depth + 1, score + option.score, used | takes, heard | {option.mention} if option.mention >= 0 else heard, chosen)
+            go(depth + 1, score + option.score + ALIKE * beside, used | takes, heard | {option.mention} if option.mention >= 0 else heard, chosen)
         without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
         if without + rest > best_score:
             chosen[index] = None
