@@ -330,7 +330,7 @@ def _by_most(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, 
         if not axis or not _asks_in(line.words, max(0, spot - 5), spot):
             continue
         for item in rule.inputs:
-            if item.axis == axis and item.kind is LENGTH and AT_MOST > scores.get(item.name, 0.0):
+            if item.axis == axis and item.kind is LENGTH and scores.get(item.name, 0.0) < AT_MOST:
                 scores[item.name], spots[item.name] = AT_MOST, (spot, spot + 1)
 
 

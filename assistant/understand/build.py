@@ -210,8 +210,12 @@ def _by_sense(reading: Reading) -> str:
         bare += [(one, slot) for slot, one in zip(slots, _each_of(value, len(slots)), strict=False) if slot.kind is LENGTH and one.bare]
     if any(_ruler_fraction(measure) for measure, _ in bare):
         return "in"
-    sensible = [unit for unit in ("in", "cm") if bare and all(in_sense(measure, slot, unit) for measure, slot in bare)]
-    return sensible[0] if len(sensible) == 1 else ""
+    sized = any(value.shape == "size" for value in reading.line.values)  # a runner of 40 by 200 may be of any size
+    for fits in (in_sense,) if sized else (in_sense, likely_in):
+        sensible = [unit for unit in ("in", "cm") if bare and all(fits(measure, slot, unit) for measure, slot in bare)]
+        if len(sensible) == 1:
+            return sensible[0]
+    return ""
 
 
 def _weighed_in(line: Line) -> str:

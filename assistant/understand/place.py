@@ -219,7 +219,8 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int], 
             if takes & used and not beside:
                 continue
             chosen[index] = option
-            go(depth + 1, score + option.score + ALIKE * beside, used | takes, heard | {option.mention} if option.mention >= 0 else heard, chosen)
+            spoken = heard | {option.mention} if option.mention >= 0 else heard
+            go(depth + 1, score + option.score + ALIKE * beside, used | takes, spoken, chosen)
         without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
         if without + rest > best_score:
             chosen[index] = None
