@@ -85,7 +85,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     if opens and ["and", "is", "it", "enough"] in (line.words[spot : spot + 4] for spot in range(len(line.words))):
         return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
-    ranked = _in_order_said(line, ranked, scores, spots)
+    ranked = _of_what_is_asked(rule, line, _in_order_said(line, ranked, scores, spots))
     if ranked and (names := [match for match in matches if match.first == 0 and any(tag.what == "topic" for tag in match.tags)]):
         last = max(match.last for match in names)
         if last < spots[ranked[0]][0] and _in_one_breath(line.words[last : spots[ranked[0]][0]], JOINED):
@@ -139,6 +139,18 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked
+
+
+def _of_what_is_asked(rule: Rule, line: Line, ranked: list[str]) -> list[str]:
+    """The same, a count leading where the first that is asked is "how many": of the big squares there are so many, not so large."""
+    first = next((spot for spot, word in enumerate(line.words) if word in ASKING and spot not in line.at_value), -1)
+    if tuple(line.words[first : first + 2]) != HOW_MANY or not ranked:
+        return ranked
+    lead, after = rule.step(ranked[0]), line.words[first + 2 : first + 3]
+    if lead is None or lead.kind is not LENGTH or (after and after[0] in UNITS_ASKED):
+        return ranked
+    counts = [name for name in ranked if (step := rule.step(name)) is not None and step.kind is COUNT]
+    return [*counts[:1], *(name for name in ranked if name not in counts[:1])]
 
 
 def _in_one_breath(between: list[str], joints: frozenset[str]) -> bool:
