@@ -143,14 +143,34 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
 
 def _of_what_is_asked(rule: Rule, line: Line, ranked: list[str]) -> list[str]:
     """The same, a count leading where the first that is asked is "how many": of the big squares there are so many, not so large."""
-    first = next((spot for spot, word in enumerate(line.words) if word in ASKING and spot not in line.at_value), -1)
-    if tuple(line.words[first : first + 2]) != HOW_MANY or not ranked:
-        return ranked
-    lead, after = rule.step(ranked[0]), line.words[first + 2 : first + 3]
-    if lead is None or lead.kind is not LENGTH or (after and after[0] in UNITS_ASKED):
+    lead = rule.step(ranked[0]) if ranked else None
+    if lead is None or lead.kind is not LENGTH or not _asks_count(line):
         return ranked
     counts = [name for name in ranked if (step := rule.step(name)) is not None and step.kind is COUNT]
     return [*counts[:1], *(name for name in ranked if name not in counts[:1])]
+
+
+def _first_asking(line: Line) -> list[str]:
+    """The first asking word of a line, and the two words behind it."""
+    first = next((spot for spot, word in enumerate(line.words) if word in ASKING and spot not in line.at_value), len(line.words))
+    return line.words[first : first + 3]
+
+
+def _asks_count(line: Line) -> bool:
+    """Whether what a line asks first is "how many", and not of a unit."""
+    asking = _first_asking(line)
+    return tuple(asking[:2]) == HOW_MANY and not (asking[2:] and asking[2] in UNITS_ASKED)
+
+
+def asks_another_kind(rule: Rule, line: Line, asked: tuple[str, ...]) -> bool:
+    """Whether the result that would lead is no answer to the first question: a length to "how many", a count to "how wide"."""
+    lead = rule.step(asked[0]) if asked else rule.step(rule.answers[0])
+    if lead is None or lead.kind not in (LENGTH, COUNT):
+        return False
+    if lead.kind is LENGTH:
+        return _asks_count(line)
+    asking = _first_asking(line)
+    return asking[:1] == ["how"] and asking[1:2] != ["far"] and asking[1:2] != ["long"] and "".join(asking[1:2]) in HOW_AXIS
 
 
 def _in_one_breath(between: list[str], joints: frozenset[str]) -> bool:

@@ -11,7 +11,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import CHOICE, COUNT, LENGTH, PERCENT, RATIO
 from rules.engine.request import Given
 
-from .asked import unknown_count
+from .asked import asks_another_kind, unknown_count
 from .lexicon import Match
 from .place import one_of_another
 from .readers import PLAIN
@@ -40,6 +40,8 @@ OTHER_TOPIC = 1.2
 OTHER_WORD = 0.6
 # "How many squares" is no question for a rule that knows nothing of squares.
 UNKNOWN_COUNT = 2.5
+# Nor is "how many" one for a rule that would answer with a length.
+OF_ANOTHER_KIND = 1.2
 
 
 def _lone(reading: Reading) -> bool:
@@ -113,6 +115,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
     score += 0.45 * sum(roles.values())
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
+    score -= OF_ANOTHER_KIND if asks_another_kind(reading.rule, reading.line, reading.asked) else 0.0
     score -= TOLD_TWICE * max(0, sum(slot.stated for slots in reading.placing.spots.values() for slot in slots) - 1)
     score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
