@@ -1,7 +1,8 @@
-"""Measures told loosely: "one metre costs £8", "30 rows per 10", "94 round the hips", "3 eighths", "inch and three quarters"."""
+"""Measures told loosely: "one metre costs £8", "30 rows per 10", "94 round the hips", "w40 x h30", "a 32nd", "3 eighths"."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
@@ -19,6 +20,14 @@ MOST_OF_A_TENSION = 60
 BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
 
 
+# Parts of an inch by name; a ruler has no others.
+PARTS = {"eighths": 8, "eighth": 8, "8ths": 8, "sixteenths": 16, "sixteenth": 16, "16ths": 16, "nd": 32, "16th": 16, "8th": 8}
+PORTIONS = ("thirds", "quarters", "eighths", "sixteenths")
+# A letter stuck to a number says which way it lies: w40 x h30 x d20.
+SIDES = {"w": "wide", "h": "high", "d": "deep", "l": "long"}
+_SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
+
+
 def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
     """The chunks with such measures put as they are meant."""
     made: list[Chunk] = []
@@ -33,9 +42,38 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
+        elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
+            whole = Part(many.value * chunk.value, chunk.unit)
+            made[-1:] = [replace(chunk, parts=(whole,), text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
+            number = Measure((Part(Fraction(said[2]), ""),), said[2], chunk.start + 1, chunk.end)
+            made += [number, Word(chunk.text[:1], SIDES[said[1]], chunk.start, chunk.start + 1)]
+        elif isinstance(chunk, Word) and chunk.lower in PARTS and (part := _part_of_an_inch(made, chunk)) is not None:
+            made[-1:] = [part]
         else:
             made.append(chunk)
     return made
+
+
+def _many(made: Sequence[Chunk]) -> Measure | None:
+    """The bare whole number that counts the parts behind it: the 5 of "5 sixteenths of an inch"."""
+    before = made[-1] if made else None
+    return before if isinstance(before, Measure) and before.bare and before.value.denominator == 1 and before.value > 0 else None
+
+
+def _part_of_an_inch(made: Sequence[Chunk], word: Word) -> Measure | None:
+    """ "3 eighths", "a 32nd", "an 8th": so many parts of an inch, a bare number where it may be of something else."""
+    before, parts = made[-1] if made else None, PARTS[word.lower]
+    if isinstance(before, Measure) and before.bare and before.value.denominator == 1 and before.end <= word.start:
+        if word.lower == "nd":
+            article = made[-2] if len(made) > 1 else None
+            said = before.value == parts and isinstance(article, Word) and article.lower in ("a", "by", "of", "one")
+            return Measure((Part(Fraction(1, 32), "in"),), f"{before.text}nd", before.start, word.end) if said else None
+        if 0 < before.value < parts and word.lower.endswith("s"):
+            return Measure((Part(before.value / parts, ""),), f"{before.text} {word.text}", before.start, word.end)
+    if isinstance(before, Word) and before.lower in ("a", "an", "by") and word.lower in ("16th", "8th"):
+        return Measure((Part(Fraction(1, parts), "in"),), word.text, word.start, word.end)
+    return None
 
 
 def _is_girth(measure: Measure, after: Chunk | None) -> bool:

@@ -179,8 +179,18 @@ def _past_what(line: Line, spot: int) -> int:
     return spot
 
 
+def _asks_that_in(line: Line) -> bool:
+    """Whether a line ends in "what's that in cm", after its one measure and little else."""
+    words = [word for word in line.words if word not in ("?", ".", ",", "please", "is")]
+    asking = words[-4:-1] in (["what", "that", "in"], ["whats", "that", "in"], ["what", "it", "in"], ["whats", "it", "in"])
+    told = line.values[0].main.unit not in ("", "L")  # 45L are buttons
+    return asking and told and words[-1] in UNITS_ASKED and line.values[0].first <= 3 and len(words) <= 4 + MOST_STRANGE_WORDS + OF_WHAT
+
+
 def _is_put_into(line: Line) -> bool:
     """Whether a line is nothing but a measure, of something, to be put into a unit: "8 ounces of stuffing in grams"."""
+    if _asks_that_in(line):
+        return True
     first = line.values[0].first
     said_of_what = _past_what(line, line.values[0].last) > line.values[0].last
     return said_of_what and _put_directly(line) and all(word in FILLERS for word in line.words[:first])
