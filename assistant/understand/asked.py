@@ -6,6 +6,7 @@ from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, COUNT, LENGTH, MONEY
 
+from .beside import subject_of
 from .lexicon import HOW_AXIS, Match, Tag
 from .tokens import FILLERS, LINKS, stem
 from .unit_asked import UNITS_ASKED
@@ -57,6 +58,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     spots: dict[str, tuple[int, int]] = {}
     longer = [match for match in matches if match.last - match.first > 1]
     asks_how = "how" in line.words
+    told = _told_of(line, matches)
     for match in matches:
         tags = [tag for tag in match.tags if tag.what in ("result", "role")]
         if not tags or _inside(match, longer):
@@ -71,7 +73,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         for tag in tags:
             if tag.what == "role" and (tag.name in NEVER_ASKED or not (_sought_count(rule, tag.name) if counted else _sought(line, match))):
                 continue
-            if not _could_answer(rule, tag.name, line, match):
+            if tag.name in told or not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             plainly = max(strength, SUBJECT if subject and _measured_so(rule.step(tag.name), subject) else 0.0)
@@ -91,6 +93,13 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         if last < spots[ranked[0]][0] and _in_one_breath(line.words[last : spots[ranked[0]][0]], JOINED):
             return (rule.answers[0], *ranked)  # "button stand and finished lap": the rule's own first answer, and the lap
     return tuple(ranked)
+
+
+def _told_of(line: Line, matches: list[Match]) -> set[str]:
+    """The results that are told and not asked: each opens a sentence whose verb tells a number of it."""
+    subjects = {subject_of(line, value) for value in line.values}
+    opening = [match for match in matches if match.first in subjects and match.last - match.first > 1]
+    return {tag.name for match in opening for tag in match.tags if tag.what == "stated"}
 
 
 def _sought_count(rule: Rule, name: str) -> bool:
