@@ -24,7 +24,8 @@ AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
 TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
-STOPS, ARTICLES = frozenset((".", ",", ";", ":", "?", "!", "and", "but", "whose", "which", "where", "if", "\n")), frozenset(("the", "my", "a", "our", "each", "her", "his"))
+STOPS = frozenset((".", ",", ";", ":", "?", "!", "and", "but", "whose", "which", "where", "if", "\n"))
+ARTICLES = frozenset(("the", "my", "a", "our", "each", "her", "his"))
 # How many stitches or rows a tension is told in, to 10 cm or 4 in.
 TENSIONS = (8, 60)
 JOINTS = frozenset(("and", ",", "&", "x", "/", "by"))
