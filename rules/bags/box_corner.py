@@ -20,6 +20,8 @@ BOX_CORNER = Rule(
         "panel is cut",
         "panels are cut",
         "panels cut",
+        "panels already cut",
+        "panels cut already",
         "panel cut",
         "cut panel",
         "how deep will the base be",
@@ -143,7 +145,7 @@ BOX_CORNER = Rule(
             "square that was cut out",
             LENGTH,
             says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
-                "squares out of the corners", "in squares", "cut-outs of", "corners cut out", "corner squares are",
+                "squares out of the corners", "squares out of the bottom corners", "squares out of the bottom", "in squares", "cut-outs of", "corners cut out", "corner squares are",
                 "corner squares were", "squares are", "squares of", "corner squares of", "squares were", "square was", "square is",
                 "base corner squares", "cutouts", "corner cutouts", "squares from both", "squares from each",
                 "squares from the", "squares out of",
@@ -235,7 +237,7 @@ BOX_CORNER = Rule(
             "depth / 2",
             rounding=CUT,
             label="cut-out from the side edge",
-            says=("from the side", "cut out", "cutout", "corner", "size", "what size", "cut-out"),
+            says=("from the side", "cut out", "cutout", "corner", "size", "what size", "cut-out", "cut out of each corner"),
             when={"base": "folded"},
         ),
         Step(
@@ -277,7 +279,10 @@ BOX_CORNER = Rule(
                 "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
                 "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
                 "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",
-                "will the finished bag measure", "does the bag finish", "finished bag measure"),
+                "will the finished bag measure", "does the bag finish", "finished bag measure", "will the bag finish",
+                "how wide will the bag finish", "how wide does the bag finish", "how big a tote", "how big a bag",
+                "big a tote comes out", "big a bag comes out", "how wide will it finish", "size does the bag finish",
+                "what size does the bag finish", "what size will the bag finish", "how big does the bag finish"),
             axis="width",
         ),
         Step(
@@ -311,7 +316,7 @@ BOX_CORNER = Rule(
     ),
     source=GEOMETRY,
     backwards={"depth": "2 * square"},
-    no_unknown=("seam", "top", "panel_width", "panel_height", "panels"),
+    no_unknown=("seam", "top", "panel_width", "panel_height", "panels", "square"),
     notes=(
         "With one seam allowance on all three seams the square between the stitching lines is as large as the one "
         "cut out of the raw edges.",

@@ -132,7 +132,7 @@ EVEN_MARKS = Rule(
         "eyelets", "button spacing", "evenly spaced", "space evenly", "spacing", "evenly", "equally spaced",
         "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
         "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads",
-        "place buttons", "top hole", "bottom hole", "counting both", ),
+        "place buttons", "first and last", "right at the ends", "at the very ends", "top hole", "bottom hole", "counting both", ),
     about="Where to mark buttons, snaps, hooks or eyelets so that they stand evenly along an edge.",
     inputs=(
         Input("length", "length of the line", LENGTH,
