@@ -58,7 +58,7 @@ ROUND_BASE = Rule(
                 "piece round the side", "piece to go round", "goes round it"), axis="length",
             stated=("side panel", "strip", "side piece", "side is", "long strip", "panel", "long panel", "rectangle",
                 "strip of", "side strip", "panel is", "strip is", "rectangle measures", "bag measures",
-                "rectangle is", "is cut", "was cut", "panel measures",
+                "rectangle is", "wide", "panel measures",
                 "side measures", "strip measures")),
         Step("panel_height", "The height and a seam at the top and the base", "height + 2 * seam", rounding=CUT,
             label="side panel, high",
@@ -121,6 +121,7 @@ LINING = Rule(
     says=("lining for a tote panel", "lining for a panel", "lining for panels", "panel cut", "panels cut",
         "lining for a tote", "lining", "bag lining", "line a bag", "lining size", "lining pieces", "lining panels",
         "lining for a bag", "cut the lining", "line it", "lining panel",
+        "how big is the lining", "how wide is the lining", "size is the lining", "how big a lining",
         "lining for tote cut", "lining for a tote cut", "lining for a bag cut", "lining for bag cut", "taken deeper"),
     about="The lining's cut size from the outer panel's.",
     inputs=(

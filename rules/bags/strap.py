@@ -55,7 +55,7 @@ STRAP = Rule(
                 "webbing": ("webbing", "tape", "ready made", "leather"), },
             default="folded in four", because="the usual cloth strap"),
         Input("finished", "finished width", LENGTH,
-            says=("strap", "finished", "wide", "finished width", "finish", "finishes", "wide strap",
+            says=("strap", "handle", "finished", "wide", "finished width", "finish", "finishes", "wide strap",
                 "wide when finished", "to finish", "when done", "when ready", "ready strap", "ready width",
                 "its width now", "width now", "wide is it now",
                 "comes out how wide", "come out how wide", "how wide is the strap",

@@ -132,7 +132,8 @@ EVEN_MARKS = Rule(
         "eyelets", "button spacing", "evenly spaced", "space evenly", "spacing", "evenly", "equally spaced",
         "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
         "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads",
-        "place buttons", "first and last", "right at the ends", "at the very ends", "top hole", "bottom hole", "counting both", ),
+        "place buttons", "btns", "rings every", "rings along", "buttons every", "snaps every", "poppers every", "loops every",
+        "eyelets every", "in from the ends", "first and last", "right at the ends", "at the very ends", "top hole", "bottom hole", "counting both", ),
     about="Where to mark buttons, snaps, hooks or eyelets so that they stand evenly along an edge.",
     inputs=(
         Input("length", "length of the line", LENGTH,
@@ -145,7 +146,7 @@ EVEN_MARKS = Rule(
                 derived=True), ask="How long is the edge they stand along?", example="24 in", sane="1 cm..100 m",
             practice="10 in..30 in by 1 in", ),
         Input("number", "number of marks", COUNT,
-            says=("buttons", "button", "snaps", "hooks", "eyelets", "marks", "poppers", "buttonholes", "press studs",
+            says=("buttons", "button", "btns", "snaps", "hooks", "eyelets", "marks", "poppers", "buttonholes", "press studs",
                 "hooks and eyes", "grommets", "rings", "loops", "belt loops", "tabs", "magnets", "rivets", "bows",
                 "beads", "pins", "pleats", "tucks", "points", "notches", "of them", "sequins", "holes", ), noun="{what}",
             default=(Default("=max(1, round((length - first - last) / apart))",

@@ -17,7 +17,7 @@ STITCH_LENGTH = Rule(
         "stitch setting", "stitches in a seam", "stitch size", "mm stitch", "stitch dial", "machine stitches",
         "set mine to", "set my machine", "what do i set", "machine is put on", "machine is set", "machine is on",
         "stitch is", "mm stitches", "stitches in seam", "dial", "dial setting", "walking foot", "stitch length dial",
-        "length dial", "length stitch"),
+        "length dial"),
     about="Stitch length in millimetres and in stitches an inch, and the stitches in a seam.",
     inputs=(
         Input("rate", "stitches a length", PER_LENGTH,
@@ -28,8 +28,7 @@ STITCH_LENGTH = Rule(
         Input("mm", "stitch length", LENGTH,
             says=("stitch", "stitch is", "mm stitch", "stitch length", "long", "length", "setting", "stitches of", "set at", "set to",
                 "in stitches", "to stitches", "stitches", "topstitching", "topstitch", "basting", "stitching",
-                "machine is at", "machine at", "machine is put on", "machine is on", "put on", "machine on", "machine is set at", "what length stitch", "length stitch", "how long is each stitch",
-                "how long was each stitch", "how long are the stitches"),
+                "machine is at", "machine at", "machine is put on", "machine is on", "put on", "machine on", "machine is set at"),
             axis="length",
             default=Default("=1 / rate", "One length over the stitches in it", derived=True),
             ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..2 cm",
@@ -56,8 +55,7 @@ STITCH_LENGTH = Rule(
     headline=("A stitch is {length} long: {spi}.", "{spi}.", "There are {stitches} in the seam."),
     source="stitches an inch = 25.4 / mm: arithmetic",
     lone=True,
-    no_unknown=("rate",),
-    backwards={"mm": "seam / stitches"},
+    no_unknown=("rate", "mm"),
     notes=("Usual: fine cloth 12 to 15 to the inch, medium 10 to 12, heavy 8 to 10, basting 6 (common practice).",),
     examples=(
         "8 stitches to the inch = ? mm -> 3.2 mm",
