@@ -86,7 +86,8 @@ EYELETS = Rule(
     steps=(
         Step("hole", "The hole is a quarter larger than the cord, so that it runs", "cord * looseness", rounding=HOLE,
             label="eyelet hole", unit=("in", "mm"),
-            says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole", "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
+            says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole",
+                "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
             axis="diameter", stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
         Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart",
             says=("how far apart", "apart", "spacing")),

@@ -23,7 +23,8 @@ ELASTIC = Rule(
         Input("body", "body measure", LENGTH,
             says=("waist", "body", "waist measure", "head", "head size", "hip", "hips", "wrist", "ankle", "leg",
                 "thigh", "arm", "measure", "waistline", "tummy", "round the waist", "round the head", "neck", "bust",
-                "chest", "cuffs", "cuff", "opening", "biggest waist", "largest waist", "how big a waist", "how large a waist", "biggest hips",
+                "chest", "cuffs", "cuff", "opening", "biggest waist", "largest waist", "how big a waist",
+                "how large a waist", "biggest hips",
                 "whose waist", "whose hips", "whose head", "whose wrist"), axis="girth",
             ask="How far is it round the body where the elastic sits?", example="28 in", sane="5 cm..3 m",
             practice="24 in..44 in by 1 in"),
@@ -65,8 +66,10 @@ ELASTIC = Rule(
     ),
     steps=(
         Step("in_wear", "The elastic in wear is the body measure less the reduction", "body - less",
-            label="length in wear",
-            says=("length in wear", "how long in wear", "in wear", "before the overlap", "without the overlap", "finished length", "without overlap",
+ 
+                          label="length in wear",
+            says=("length in wear", "how long in wear", "in wear", "before the overlap", "without the overlap",
+                "finished length", "without overlap",
                 "before overlap")),
         Step("cut", "Add what joins the ends", "in_wear + overlap + 2 * each_end", rounding=CUT_TAPE,
             label="elastic to cut",

@@ -133,7 +133,8 @@ EVEN_MARKS = Rule(
         "equal spacing", "evenly along", "spaced out", "button band", "popper spacing", "grommets", "space",
         "belt loops", "apart", "marks", "rivets", "magnets", "space buttons", "bows", "curtain rings", "beads",
         "place buttons", "btns", "rings every", "rings along", "buttons every", "snaps every", "poppers every", "loops every",
-        "eyelets every", "in from the ends", "first and last", "right at the ends", "at the very ends", "top hole", "bottom hole", "counting both", ),
+        "eyelets every", "in from the ends", "first and last", "right at the ends", "at the very ends", "top hole",
+        "bottom hole", "counting both", ),
     about="Where to mark buttons, snaps, hooks or eyelets so that they stand evenly along an edge.",
     inputs=(
         Input("length", "length of the line", LENGTH,
