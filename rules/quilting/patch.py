@@ -10,8 +10,8 @@ from .words import SEAM
 # What is said of a patch as it lies cut, its seams still in it.
 AS_CUT = ("is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
           "rectangles cut", "squares cut", "square cut", "unfinished", "raw", "measured raw", "raw edge to raw edge",
-          "charm square", "charm squares", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
-          "with the seams", "including seams", "including the seams")
+          "charm square", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
+          "with the seams", "in charm square", "in charm squares", "including seams", "including the seams")
 
 PATCH = Rule(
     topic="patch",
@@ -32,9 +32,9 @@ PATCH = Rule(
               default=(Default("=raw_length - 2 * seam", "Sewn in, a patch loses a seam at both ends", derived=True,
               given=("raw_length",)), Default("=width", "A square is as long as it is wide", derived=True)),
               sane="2 mm..3 m", practice="1 in..12 in by 1/2 in", spoken=True),
-        Input("raw_width", "width as cut", LENGTH, says=(*AS_CUT, "cut", "cut at"), extra=True, spoken=True,
+        Input("raw_width", "width as cut", LENGTH, says=(*AS_CUT, "cut", "cut at"), extra=True,
               ask="How wide is the patch cut?", example="4 1/2 in", sane="3 mm..3 m"),
-        Input("raw_length", "length as cut", LENGTH, says=AS_CUT, extra=True, spoken=True,
+        Input("raw_length", "length as cut", LENGTH, says=AS_CUT, extra=True,
               ask="How long is the patch cut?", example="6 1/2 in", sane="3 mm..3 m"),
         SEAM,
     ),
@@ -69,4 +69,5 @@ PATCH = Rule(
         "cut size of a 10 cm finished patch -> 11.5 cm",
     ),
     related=("half-square triangles", "scale a block"),
+    defers=("cover from pieces",),
 )
