@@ -14,7 +14,7 @@ SEAM_DRIFT = Rule(
           "came out", "each seam is", "seam error", "out of true", "comes up short", "seam is off", "seams are off",
           "cumulative error", "accumulated error", "error per seam", "error a seam", "error in each seam",
           "total error over", "row should be", "row should have been", "row is meant to be", "each seam out",
-          "out is each seam", "a thread too", "too small", "too big", "out by", "off", "seams each", "too much seam", "too little seam"),
+          "out is each seam", "a thread too", "too small", "too big", "out by", "off", "seams each", "off every seam", "off on every seam", "too much seam", "too little seam"),
     about="What a small error in every seam adds up to, and the seam allowance that makes a row come out right.",
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam",
@@ -55,7 +55,7 @@ SEAM_DRIFT = Rule(
              "total error", "overall", "difference"), sane="0.1 mm..20 cm"),
         Step("each", "Shared among the seams", "total / seams", rounding=DRIFT, label="error a seam",
              says=("each seam", "per seam", "error per seam", "is each seam out",
-             "by each seam", "each seam lose", "each seam take", "out is each seam", "out each seam is"), sane="0.1 mm..2 cm"),
+             "by each seam", "each seam lose", "each seam take", "out is each seam", "out each seam is", "error in each seam", "error in each", "error at each seam"), sane="0.1 mm..2 cm"),
         Step("right_narrower",
              "A row too short was sewn with too much seam: half a seam's error comes off each patch's allowance",
              "seam - total / seams / 2", rounding=DRIFT, label="seam that comes out right",

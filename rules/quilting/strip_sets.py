@@ -13,7 +13,7 @@ STRIP_SETS = Rule(
     says=("strip set", "strip sets", "strips sewn together", "strips sewn side by side", "sewn together",
           "strip piecing", "joined strips", "strips joined", "strata", "strip pieced", "strip-pieced",
           "band of strips", "strips cut", "sew strips together", "strip panel", "squares in a row",
-          "squares sewn together"),
+          "squares sewn together", "equal strips", "strips sewn into", "into a set", "into a strip set"),
     about="How wide strips come out when they are sewn side by side, and the segments cut across them.",
     inputs=(
         Input("widths", "cut width of the strips", LENGTH, says=("strips", "strip", "cut", "strips cut", "wide",
@@ -36,7 +36,7 @@ STRIP_SETS = Rule(
         Step("raw", "Add up the strips and take off two seams for each join between them",
              "if(count(widths) = 1, count * sum(widths), sum(widths)) - 2 * seam * (count - 1)", rounding=CUT,
              label="width, raw edge to raw edge", says=("raw", "raw edge to raw edge", "unfinished",
-             "before it is sewn in", "unfinished width", "strip set width", "raw edge")),
+             "before it is sewn in", "unfinished width", "raw width", "width raw", "strip set width", "raw edge")),
         Step("finished", "In the quilt its own two outer seams go too", "raw - 2 * seam", rounding=CUT,
              label="finished width", says=("finished", "finished width", "in the quilt", "how wide", "what width",
              "width", "come out", "how wide will it be", "finish"), axis="width"),
