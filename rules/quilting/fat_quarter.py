@@ -36,7 +36,7 @@ FROM_A_FAT_QUARTER = Rule(
           "half yard", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
           "charm squares from", "yard gives", "yard give", "pieces in",
           "rectangles in", "squares from", "come out of", "get out of", "can be cut",
-          "rectangles from", "pieces from", "fat qtr", "fat qtrs", "obtainable from", "obtained from", "i can cut"),
+          "rectangles from", "pieces from", "squares can i cut", "squares can i get", "fat qtr", "fat qtrs", "obtainable from", "obtained from", "i can cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
     inputs=(
@@ -52,7 +52,7 @@ FROM_A_FAT_QUARTER = Rule(
               ask="How many pieces do you need?", example="60",
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),
-        Input("short", "cloth, one side", LENGTH, says=("scrap", "remnant", "from", "from a piece",
+        Input("short", "cloth, one side", LENGTH, says=("scrap", "remnant", "from", "from a piece", "out of a", "out of a piece",
               "piece of fabric", "piece of cloth", "offcut"), default=SHORT, sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fabric", "cloth", "usable",
               "wide fabric", "wide cloth"), default=LONG, sane="2 cm..10 m", practice="20 in..22 in by 1 in"),

@@ -14,7 +14,9 @@ MACHINE_COVER = Rule(
           "dust cover", "toaster cover", "mixer cover", "overlocker cover", "cover for a sewing machine",
           "quilted cover", "serger cover", "machine a cover", "quilt a cover", "cover for sewing machine", "cover for the sewing machine",
           "cover for her sewing machine", "cover for the machine", "cover for his sewing machine", "appliance cover",
-          "mini quilt for a machine", "machine is the cover", "machine is it for", "panel of the cover", "panel of a cover"),
+          "mini quilt for a machine", "for my overlocker", "for my serger", "for my mixer", "for my toaster", "for my machine",
+          "cover for my machine", "cover for an overlocker", "cover for a serger", "cover for a mixer", "cover for a toaster",
+          "machine is the cover", "machine is it for", "panel of the cover", "panel of a cover"),
     about="The panels of a quilted cover that stands over a machine: one over front, top and back, and two sides.",
     inputs=(
         Input("width", "machine width", LENGTH, says=("wide", "width", "machine", "across"), axis="width",

@@ -62,7 +62,7 @@ SCALE_A_BLOCK = Rule(
              label="new patch, cut", says=("cut", "what do i cut", "cut size", "new cut size", "cut the patches",
              "what size", "how big", "cut those patches"), stated=("new patches are cut", "new patch is cut", "new patches cut")),
         Step("new_block", "The block itself, scaled", "old * factor", rounding=SMALL, label="new block, finished",
-             says=("what block", "what size block", "how big a block", "what size is the block", "big is the new block",
+             says=("what block", "what block do i get", "what size block", "how big a block", "what size is the block", "big is the new block",
              "size is the new block", "big will the block be", "new block size", "size of the new block", "block do i get")),
     ),
     answers=("new_cut", "new_patch", "percent", "new_block"),

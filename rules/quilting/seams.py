@@ -55,7 +55,7 @@ SEAM_DRIFT = Rule(
              "total error", "overall", "difference"), sane="0.1 mm..20 cm"),
         Step("each", "Shared among the seams", "total / seams", rounding=DRIFT, label="error a seam",
              says=("each seam", "per seam", "error per seam", "is each seam out",
-             "by each seam", "each seam lose", "each seam take", "out is each seam", "out each seam is", "error in each seam", "error in each", "error at each seam"), sane="0.1 mm..2 cm"),
+             "by each seam", "each seam lose", "each seam take", "out is each seam", "out each seam is", "error in each seam", "out is each of", "is each of the seams", "error in each", "error at each seam"), sane="0.1 mm..2 cm"),
         Step("right_narrower",
              "A row too short was sewn with too much seam: half a seam's error comes off each patch's allowance",
              "seam - total / seams / 2", rounding=DRIFT, label="seam that comes out right",

@@ -13,8 +13,8 @@ STRIPS_AND_PATCHES = Rule(
     says=("squares cut", "squares from strips", "strips for squares", "patches from strips", "squares", "rectangles",
           "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares",
           "strips across", "strips of squares", "width of fabric strips", "wof strips", "squares per strip",
-          "charm squares", "squares from one strip", "from one strip", "from each strip", "per strip", "in a strip",
-          "from a strip", "in each strip", "strips of fabric", "strips of cloth"),
+          "charm squares", "squares from one strip", "from one strip", "from each strip", "per strip", "in a strip", "squares can i cut",
+          "squares can i get", "from a strip", "in each strip", "strips of fabric", "strips of cloth"),
     about="How many strips to cut across the cloth for a number of patches, the thriftier way round, and the cloth.",
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "rectangles", "square",
@@ -55,7 +55,7 @@ STRIPS_AND_PATCHES = Rule(
         Step("strips", "Whole strips of that height", "if(height = cut, strips_one, strips_turned)", COUNT,
              rounding=COUNT_UP, noun="strip", label="strips", says=("how many strips", "strips", "number of strips",
              "strips needed", "strips of fabric", "strips and yardage", "strips and fabric",
-             "strips and cloth", "strips and how much"), stated=("have", "strips", "found", "left", "took", "it took", "used")),
+             "strips and cloth", "strips and how much"), stated=("have", "strips", "strips of", "found", "left", "took", "it took", "used")),
         Step("cloth", "Each strip takes its height of cloth", "rounded(strips) * height", rounding=BUY_CLOTH,
              label="cloth", says=("fabric", "cloth", "yardage", "how much fabric", "how many yards",
              "how many metres", "how much", "material", "yards needed", "yards do i need", "yds",
@@ -82,7 +82,7 @@ STRIPS_AND_PATCHES = Rule(
         "48 rectangles cut 2 1/2 x 4 1/2 in, how much fabric -> 3/8 yd; 3 strips",
     ),
     related=("from a fat quarter", "patch"),
-    defers=("patch",),
+    defers=("patch", "cover from pieces"),
 )
 
 STRIPS_FROM_A_LENGTH = Rule(
