@@ -9,7 +9,8 @@ from .words import SEAM
 
 # What is said of a patch as it lies cut, its seams still in it.
 AS_CUT = ("is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
-          "rectangles cut", "squares cut", "square cut", "unfinished", "raw", "measured raw", "raw edge to raw edge",
+          "rectangles cut", "squares cut", "square cut", "sew rectangles", "in rectangles", "unfinished", "raw",
+          "measured raw", "raw edge to raw edge",
           "charm square", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
           "with the seams", "in charm square", "in charm squares", "including seams", "including the seams")
 
@@ -42,7 +43,8 @@ PATCH = Rule(
         Step("sewn_width", "Sewn in, it loses a seam on both sides", "raw_width - 2 * seam", rounding=FINE,
              label="finished width", says=("finish at", "does it finish", "do they finish", "will it finish", "will they finish",
              "it come out", "they come out", "finished size", "in the quilt", "after sewing", "once sewn", "end up",
-             "sewn up", "final size", "finish size", "be when sewn", "what is it finished", "is it finished", "are they finished", "be finished",
+             "sewn up", "final size", "finish size", "be when sewn", "what is it finished", "is it finished",
+             "are they finished", "be finished",
              "be once sewn", "be sewn")),
         Step("sewn_length", "And a seam at both ends", "raw_length - 2 * seam", rounding=FINE, label="finished length"),
         Step("cut_width", "Add a seam allowance on both sides", "width + 2 * seam", rounding=PATCH_CUT,
