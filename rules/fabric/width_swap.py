@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
-from .words import CLOTH_WORDS
+from .words import CLOTH_WORDS, IN_HAND_WORDS, CLOTH_ASKED
 
 # The chart of long standing that pattern firms and extension services circulate adds a quarter of a yard for each.
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
@@ -37,7 +37,8 @@ WIDTH_IN_HAND = Input(
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
           "only has", "only had", "they've only", "they only have",
           "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
-          "same thing in", "get it in", "same in", "do it in", "make it in"),
+          "same thing in", "get it in", "same in", "do it in", "make it in", "need in",
+         "narrowest", "narrowest cloth", "widest", "wide would the cloth", "wide must the cloth", "wide does the cloth"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
@@ -105,7 +106,7 @@ WIDTH_SWAP = Rule(
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
           "if i buy", "if i used",
           "buying", "becomes how much", "only stocks", "gives me the same as", "book asks for",
-          "instructions ask for", "instructions say"),
+          "instructions ask for", "instructions say", "in the shop", "in shop", "shop only has", "shop has", "new width"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
@@ -125,7 +126,7 @@ WIDTH_SWAP = Rule(
     steps=(
         Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width",
              label="length on the new width",
-             unit=("yd", "m")),
+             unit=("yd", "m"), sane="30 cm..200 m"),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
              label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",
@@ -133,8 +134,9 @@ WIDTH_SWAP = Rule(
              unit=("yd", "m")),
         Step("cloth", "Add for the sleeves", "if(sleeve_extra > 0, upright + sleeve_extra, upright)",
              rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
-             stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
+             says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long",
+                   *CLOTH_ASKED),
+             stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with", *IN_HAND_WORDS)),
     ),
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),
