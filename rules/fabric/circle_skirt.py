@@ -76,7 +76,7 @@ CIRCLE_SKIRT = Rule(
               ask="What is the waist?", example="70 cm", sane="5 cm..5 m", usual="40 cm..1.6 m",
               practice="60 cm..100 cm by 2 cm"),
         Input("length", "finished length", LENGTH, says=("long", "length", "finished length", "skirt length",
-                                                         "in length", "drop", "deep", "longest", "longest skirt",
+                                                         "in length", "drop", "deep", "what's the longest", "the longest", "longest skirt",
                                                          "long can it be", "long can the skirt be", "long a skirt", "long may it be"),
               axis="length", ask="How long is the skirt when finished?", example="55 cm", sane="2 cm..2 m",
               usual="15 cm..1.2 m",

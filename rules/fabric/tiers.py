@@ -17,12 +17,16 @@ from .gathered_strip import NAMED_FULLNESS
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
 
+# What is asked of the last tier alone, forwards or back from it: no length of skirt is needed for that.
+LAST_ALONE = (("last",), ("edge",), ("fullness",))
+
+
 def tiers(run: Run) -> Outcome:
     """Each tier's width, cut depth, panels and cloth, from the top."""
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
     unit = run.unit_of(LENGTH)
-    if run.request.asked[:1] == ("last",) and run.maybe("total") is None:
+    if run.request.asked[:1] in LAST_ALONE and run.maybe("total") is None:
         return _last_only(run, edge, number, fullness)
     depth = run.get("total") / number
     run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))

@@ -12,7 +12,7 @@ EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and ex
 
 STATED = Input(
     "stated_length", "length stated", LENGTH,
-    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length",
+    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "length",
           "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists",
           "meant to be", "supposed to be", "instead of", "in place of",
@@ -37,7 +37,7 @@ WIDTH_IN_HAND = Input(
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
           "only has", "only had", "they've only", "they only have",
           "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
-          "same thing in", "get it in", "same in", "do it in", "make it in", "need in",
+          "same thing in", "get it in", "same in", "do it in", "make it in", "need in", "check", "plaid", "tartan",
          "narrowest", "narrowest cloth", "widest", "wide would the cloth", "wide must the cloth", "wide does the cloth"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",

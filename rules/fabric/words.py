@@ -22,7 +22,7 @@ CLOTH_ASKED = ("metres please", "yards please", "metres needed", "yards needed",
 
 # How a length that is in hand is told, besides "I have": it is this much that must do.
 IN_HAND_WORDS = ("able to get", "managed to get", "to spare", "in the drawer", "in my drawer", "in the cupboard", "got left",
-                 "left over")
+                 "left over", "i've only", "i've only got", "we've only")
 
 CLOTH_WIDTH = Input(
     "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?",
