@@ -22,7 +22,7 @@ from .width_swap import (
     TOO_WIDE,
     WIDTH_IN_HAND,
 )
-from .words import IN_HAND_WORDS, CLOTH_ASKED
+from .words import CLOTH_ASKED, IN_HAND_WORDS
 
 LENGTHENING = Input(
     "lengthen", "lengthening", LENGTH,

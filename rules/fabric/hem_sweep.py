@@ -26,7 +26,7 @@ HEM_SWEEP = Rule(
     steps=(
         Step("sweep", "That part of the whole round: 2 × π × the radius", "2 * pi * part * radius", rounding=BODY,
              label="hem sweep",
-             says=("sweep", "circumference", "round", "how long is the hem", "how far round", "length of the hem",
+             says=("sweep", "hem measure", "circumference", "round", "how long is the hem", "how far round", "length of the hem",
                    "around"), axis="girth",
              stated=("round", "sweep", "hem", "measures", "hem measures", "around", "circumference", "hem is",
                      "hem of", "hem circumference", "circumference of", "circumference is", "sweep of", "sweep is", "hem sweep",

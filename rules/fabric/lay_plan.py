@@ -17,7 +17,7 @@ from ..engine.run import Impossible, Run
 from ..engine.text import decimal, plain, plural, shown
 from ..engine.units import factor
 from ..layplan.pieces import Lay, Misfit, Piece
-from .words import CLOTH_WIDTH, CLOTH_ASKED
+from .words import CLOTH_ASKED, CLOTH_WIDTH
 
 
 def plan(run: Run) -> Outcome:
@@ -135,7 +135,8 @@ LAY_PLAN = Rule(
              "can go either way"),
              no=("not turned", "never turned", "never turn", "no turning", "must not be turned", "can't be turned", "cannot be turned",
                  "may not be turned", "without turning", "not be turned",
-                 "keep the grain", "on grain", "on the grain", "on the straight grain", "grain kept", "grain fixed", "keeping the grain", "not turn", "don't turn",
+                 "keep the grain", "on grain", "on the grain", "on the straight grain", "grain kept", "grain fixed",
+                 "keeping the grain", "not turn", "don't turn",
                  "do not turn", "unturned")),
         flag("one_way", "one-way cloth", ("one way", "one-way print", "with nap", "has a nap", "right way up",
                                           "directional", "nap")),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
-from .words import CLOTH_WORDS, CLOTH_ASKED
+from .words import CLOTH_ASKED, CLOTH_WORDS
 
 PATTERN_REPEAT = Rule(
     topic="pattern repeat",
@@ -17,7 +17,8 @@ PATTERN_REPEAT = Rule(
     inputs=(
         Input("drop", "length of one drop", LENGTH, says=("drop", "each", "each drop", "cut length", "long", "cut",
                                                           "length", "deep", "drops of", "finished drop",
-              "panels of", "cut drop", "longest drop", "what's the longest", "the longest", "long can each", "long may each", "must be", "has to be", "curtain", "a drop", "the drop"), axis="length",
+              "panels of", "cut drop", "longest drop", "what's the longest", "the longest", "long can each", "long may each",
+              "must be", "has to be", "curtain", "a drop", "the drop"), axis="length",
               ask="How long is one drop as cut?", example="220 cm",
               sane="1 cm..20 m", usual="30 cm..5 m", practice="120 cm..280 cm by 10 cm"),
         Input("repeat", "pattern repeat", LENGTH, says=("repeat", "pattern repeat", "repeat of", "repeats every",

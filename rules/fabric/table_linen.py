@@ -59,7 +59,7 @@ TABLECLOTH = Rule(
         flag("made_to", "made to its finished size", ("finished size", "to finish at", "finishing at",
                                                       "when finished", "once finished", "finished runner", "no drop",
                                                       "without a drop", "no overhang", "without overhang", "long finished",
-                                                      "wide finished", "runner finished", "finished runner size")),
+                                                      "wide finished", "finished", "runner finished", "finished runner size")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
               default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
@@ -72,7 +72,7 @@ TABLECLOTH = Rule(
              label="cut width", rounding=CUT,
              says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter",
                    "what diameter", "what size", "how big", "cut", "diameter to cut"),
-             stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
+             stated=("cloth is", "across", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
                      "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of",
                      "cut cloth was", "cloth was", "cut cloth",
                      "i cut", "cut it at", "was cut", "cut at", "is cut")),
@@ -106,7 +106,7 @@ TABLECLOTH = Rule(
     ),
 )
 
-HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "mat", "placemat", "towel")
+HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "hanky", "mat", "placemat", "towel")
 THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
 # Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
 AS_CUT = ("as cut", "each cut", "squares cut", "cut squares", "cut at", "already cut", *THINGS_CUT)
@@ -156,7 +156,8 @@ NAPKINS = Rule(
              rounding=CUT,
              says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut",
                  "should each be cut", "should each square be cut",
-                  "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut", "size do i cut", "what size do i cut",
+                  "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut", "size do i cut",
+                  "what size do i cut",
                   "size should i cut", "big do i cut"),
              stated=("square", "cut at", "were cut", "was cut", "each cut", "are cut", *THINGS_CUT)),
         Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length",

@@ -16,7 +16,6 @@ from ..engine.units import factor
 from .gathered_strip import NAMED_FULLNESS
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
-
 # What is asked of the last tier alone, forwards or back from it: no length of skirt is needed for that.
 LAST_ALONE = (("last",), ("edge",), ("fullness",))
 

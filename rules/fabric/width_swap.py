@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
-from .words import CLOTH_WORDS, IN_HAND_WORDS, CLOTH_ASKED
+from .words import CLOTH_ASKED, CLOTH_WORDS, IN_HAND_WORDS
 
 # The chart of long standing that pattern firms and extension services circulate adds a quarter of a yard for each.
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
@@ -48,12 +48,15 @@ EXTRA_EACH = Input(
     default=Default("1/4 yd | 25 cm", "the usual addition for each such case"), sane="0 cm..3 m", spoken=True,
     practice="1/8 yd..1/2 yd by 1/8 yd",
 )  # fmt: skip
+NAPPED = (*CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")], "fleece")
 NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",
                      "velvet", "velveteen", "corduroy", "needlecord",
                      "nap fabric", "there's a nap", "for nap", "for the nap", "but with nap", "but with a nap",
-                     "mine has nap"), no=("no nap", "has no nap",
+                     "mine has nap",
+                     *(f"{cloth} with nap" for cloth in NAPPED), *(f"{cloth} with a nap" for cloth in NAPPED)), no=("no nap",
+                     "has no nap",
                          "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(
