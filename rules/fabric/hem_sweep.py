@@ -12,7 +12,8 @@ HEM_SWEEP = Rule(
     family="fabric",
     says=("hem sweep", "sweep", "hem circumference", "round the hem", "around the hem", "hem measures",
           "hem of a circle", "circumference of the hem",
-          "hem radius", "far round is the hem", "how far round is the hem", "how far round the hem", *(phrase for phrases in NAMES.values() for phrase in phrases)),
+          "hem radius", "far round is the hem", "how far round is the hem", "how far round the hem",
+          *(phrase for phrases in NAMES.values() for phrase in phrases)),
     about="The length round a circular hem from its radius, or the radius from the length.",
     inputs=(
         Input("radius", "radius", LENGTH, says=("radius", "hem radius", "from the centre", "centre to hem",
