@@ -152,13 +152,14 @@ SHAPE_ALONG_ROWS = Rule(
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of"),
+              says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of", "increase by", "decrease by", "in total",
+                    "stitches in all", "sts in all", "total of"),
               default=(Default("=abs(total - start)",
                                "The difference between the stitches at the start and at the end", derived=True,
                                given=("start", "total")),
                        Default("=2 * each_end", "Twice the stitches of one end", derived=True, given=("each_end",))),
               ask="How many stitches are to be added or lost in all?", example="24 stitches", sane="1 st..5000 st",
-              practice="8 st..40 st by 2 st"),
+              practice="2 st..40 st by 2 st"),
         # "12 sts each end" are twelve at the one end and twelve at the other; "12 sts at both ends" are twelve in all.
         Input("each_end", "stitches at each end", STITCHES, says=("each end", "at each end", "each side", "at each side",
                                                                   "per side", "each edge", "at each edge", "per end",
@@ -170,7 +171,8 @@ SHAPE_ALONG_ROWS = Rule(
                               given=("length", "row_tension")),
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
-        Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within"), extra=True,
+        Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within", "sleeve length",
+                                                               "underarm to cuff", "sleeve seam"), extra=True,
               sane="1 cm..3 m", spoken=True),
         replace(ROW_TENSION, extra=True),
         # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
@@ -194,7 +196,7 @@ SHAPE_ALONG_ROWS = Rule(
                                                                             "when", "which rows", "spread")),
         Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row",
              says=("shaping rows", "how many times", "increase rows",
-                   "decrease rows")),
+                   "decrease rows", "how many shaping rows", "how many increase rows", "how many decrease rows")),
         Step("last", "The row of the last shaping", kind=ROWS, label="rows used"),
         Step("plain_after", "Rows left to work plain after it", kind=ROWS, label="plain rows after the last shaping"),
     ),
@@ -215,5 +217,6 @@ SHAPE_ALONG_ROWS = Rule(
         "shape a sleeve from 38 to 60 stitches over 108 rows on any row -> every 9th row 2 times, then every 10th row "
         "9 times",
     ),
+    defers=("evenly spaced increases", "evenly spaced decreases"),
     related=("evenly spaced increases", "rows for a length"),
 )

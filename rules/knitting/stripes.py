@@ -168,7 +168,7 @@ STRIPES_RULE = Rule(
     ),
     answers=(*_NAMES, "repeat", "repeats", "ends", "carry"),
     algorithm=_stripe,
-    no_unknown=("rows", "length", "row_tension", "yarn", "weight"),
+    no_unknown=("rows", "length", "row_tension", "yarn", "weight", "colours"),
     source=ARITHMETIC,
     notes=("Yarn is shared by rows, all rows being of one width.",),
     examples=(

@@ -23,7 +23,7 @@ STITCHES_FOR_A_WIDTH = Rule(
           "on my needle", "on my needles", "on my circular", "caston",
           "how wide is", "how wide are", "how wide will", "what tension", "which tension", "how wide was", "what width was",
           "what was my tension",
-          "finished width of", "put on needle", "put on the needles", "wide took", "wide with"),
+          "finished width of", "mult of", "multiple of", "put on needle", "put on the needles", "wide took", "wide with"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
           "width they really give.",
     inputs=(
@@ -37,7 +37,7 @@ STITCHES_FOR_A_WIDTH = Rule(
         EDGE_STITCHES,
         Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
               sane="5 mm..30 m", spoken=True),
-        replace(ROW_TENSION, extra=True),
+        replace(ROW_TENSION, extra=True, says=("row gauge", "rows per", "row tension")),
         NEEDLE_TOLD,
     ),
     steps=(

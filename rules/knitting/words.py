@@ -38,12 +38,13 @@ EDGE_STITCHES = Input(
 FLAT_OR_ROUND = choice(
     "held", "how it is worked",
     {
-        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row",
+        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row", "one row", "in the one row", "in a single row", "in this row", "flat row",
+                 "in a row", "next row", "in the next row", "over the row",
                  "straight needles",
                  "not in the round", "on straights", "to and fro"),
         "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle",
                   "dpns", "on dpns",
-                  "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
+                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly", "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",
 )  # fmt: skip
