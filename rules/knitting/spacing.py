@@ -141,7 +141,7 @@ EVENLY_SPACED_INCREASES = Rule(
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
           "increase round", "add", "spread evenly", "spaced evenly", "more sts", "more stitches", "distribute the increases",
-          "do the increases go", "place the increases", "go up by", "increases go", "evenly over", "evenly across", "evenly along", "increase it",
+          "do the increases go", "place the increases", "go up by", "up to", "increases go", "evenly over", "evenly across", "evenly along", "increase it",
           "more stitches evenly"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
@@ -205,7 +205,7 @@ EVENLY_SPACED_DECREASES = Rule(
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
           "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "go down from", "must go down",
-          "sts down to", "stitches down to", "fewer sts", "distribute the decreases", "do the decreases go", "place the decreases",
+          "sts down to", "stitches down to", "down to", "fewer sts", "distribute the decreases", "do the decreases go", "place the decreases",
           "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across", "evenly along",
           "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",

@@ -25,7 +25,7 @@ TENSION = Rule(
           "in stitches per inch", "what tension is it", "tension is that over", "is my tension", "tension i have",
           "rows per inch", "row tension per inch", "rows an inch", "holds",
           "stitches an inch", "stitches to", "measured across", "determine the gauge", "gauge given",
-          "gauge really", "what is that to", "what is that over", "how many for", "many in one inch", "how many to", "that to 10", "is that to",
+          "gauge really", "tension", "gauge", "how many in", "what is that to", "what is that over", "how many for", "many in one inch", "how many to", "that to 10", "is that to",
           "is that over", "what gauge", "what tension", "gauge is that", "which gauge", "what is the gauge", "is the gauge", "swatch is",
           "what is that per inch", "that per inch", "that per cm", "which is the tension", "which is the row tension", "both tensions"),
     about="Your tension from stitches or rows counted over a width: to 10 cm and 4 in, and to one centimetre or inch.",
@@ -82,6 +82,7 @@ TENSION = Rule(
         "I counted 27 sts over 6 in on my swatch, what gauge is that -> 18 stitches to 4 in",
         "my swatch is 35 sts and 49 rows over 14 cm, what is my tension -> 25 stitches to 10 cm; 35 rows to 10 cm",
     ),
+    defers=("stitches for a width", "rows for a length"),
     related=("stitches for a width", "size at my tension"),
 )
 
