@@ -74,5 +74,6 @@ STITCHES_FOR_A_WIDTH = Rule(
         "I have 132 stitches on the needle at 24 sts per 10 cm, how wide will it be -> 55 cm",
         "what tension makes 126 stitches come out at 60 cm -> 21 stitches to 10 cm",
     ),
+    defers=("hat", "sock", "scarf, blanket"),
     related=("rows for a length", "size at my tension"),
 )
