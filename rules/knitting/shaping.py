@@ -152,7 +152,8 @@ SHAPE_ALONG_ROWS = Rule(
                                                               "get to", "finish with"),
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
-              says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of", "increase by", "decrease by", "in total",
+              says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of", "increase by", "decrease by", "to add", "to lose", "must add", "must lose", "to increase", "to decrease", "to take out",
+                    "to get rid of", "in total",
                     "stitches in all", "sts in all", "total of"),
               default=(Default("=abs(total - start)",
                                "The difference between the stitches at the start and at the end", derived=True,
@@ -192,7 +193,7 @@ SHAPE_ALONG_ROWS = Rule(
     ),
     steps=(
         Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many",
-                                                                            "every how many rows", "shape", "how",
+                                                                            "every how many rows", "how",
                                                                             "when", "which rows", "spread")),
         Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row",
              says=("shaping rows", "how many times", "increase rows",

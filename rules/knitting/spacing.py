@@ -27,7 +27,7 @@ WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to"
         "should be", "arrive at", "must arrive at", "come to", "go to", "body is", "body has", "end up at", "have to be", "have to have",
         "has to be", "reach", "come down to", "go down to", "should become", "must become", "become", "should be left", "are left",
         "remain", "should remain", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
-        "dec to", "make it", "end with", "after it", "after the row", "after the round", "after increasing", "after decreasing", "after this row",
+        "dec to", "make it", "end with", "after it", "after the row", "after the round", "after this row",
         "need to have", "want to have", "to reach", "becomes",
         "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
         "total")  # fmt: skip
@@ -167,7 +167,8 @@ EVENLY_SPACED_INCREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after")),
+             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
+                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -225,7 +226,8 @@ EVENLY_SPACED_DECREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after")),
+             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
+                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),

@@ -102,6 +102,12 @@ def _stripe(run: Run) -> Outcome:
     return Outcome(values, labels=labels)
 
 
+# Rows of a colour ("3 rows of yellow") are stripes, said or not.
+_COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
+            "orange", "brown", "teal", "gold", "rust", "plum", "mauve", "lilac", "beige", "rose", "mustard", "turquoise", "silver", "burgundy",
+            "maroon", "olive", "coral", "mint", "peach", "charcoal", "violet", "khaki", "lemon", "aqua", "magenta", "tan", "ochre")
+
+
 def _each_colour() -> tuple[Step, ...]:
     steps: list[Step] = []
     for number in range(1, MOST_COLOURS + 1):
@@ -110,7 +116,8 @@ def _each_colour() -> tuple[Step, ...]:
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
-                 says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of")
+                 says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of",
+                       *(f"how much {colour}" for colour in _COLOURS))
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
@@ -120,10 +127,6 @@ def _each_colour() -> tuple[Step, ...]:
 
 
 _NAMES = tuple(f"{kind}_{number}" for kind in ("rows", "yarn", "weight") for number in range(1, MOST_COLOURS + 1))
-# Rows of a colour ("3 rows of yellow") are stripes, said or not.
-_COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
-            "orange", "brown", "teal", "gold", "rust", "plum", "mauve", "lilac", "beige", "rose", "mustard", "turquoise", "silver", "burgundy",
-            "maroon", "olive", "coral", "mint", "peach", "charcoal", "violet", "khaki", "lemon", "aqua", "magenta", "tan", "ochre")
 STRIPES_RULE = Rule(
     topic="stripes",
     family="knitting",
@@ -133,7 +136,8 @@ STRIPES_RULE = Rule(
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
           "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last", "till i have", "until i have",
           "keep repeating", "repeating",
-          *(f"rows of {colour}" for colour in _COLOURS)),
+          *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
+                                                     f"rows {colour}"))),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",

@@ -9,13 +9,13 @@ SANE_STITCHES = "1 st/10cm..250 st/10cm"
 SANE_ROWS = "1 row/10cm..350 row/10cm"
 
 STITCH_TENSION = Input(
-    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per",
+    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "stitches are",
                                                     "knit at", "knitted to"),
     ask="What is your tension: how many stitches to 10 cm or 4 in?", example="22 sts to 10 cm",
     sane=SANE_STITCHES, practice="14 st/10cm..32 st/10cm by 1 st/10cm", usual="4 st/10cm..60 st/10cm",
 )  # fmt: skip
 ROW_TENSION = Input(
-    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension"),
+    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension", "rows are", "my rows"),
     ask="What is your row tension: how many rows to 10 cm or 4 in?", example="30 rows to 10 cm",
     sane=SANE_ROWS, practice="18 row/10cm..44 row/10cm by 2 row/10cm", usual="4 row/10cm..90 row/10cm",
 )  # fmt: skip
