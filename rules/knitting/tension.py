@@ -99,7 +99,7 @@ ROWS_FOR_A_LENGTH = Rule(
     about="How many rows to work for a length at your row tension, to a multiple if the pattern has one, and the "
           "length they really give.",
     inputs=(
-        Input("length", "length", LENGTH, says=("long", "length", "deep", "tall", "high", "measures", "body", "piece",
+        Input("length", "length", LENGTH, says=("long", "length", "deep", "tall", "high", "measures", "body", "piece", "for",
                                                 "knit to", "work to", "armhole",
                                                 "straight"), axis="length",
               ask="How long is the piece?", example="40 cm", sane="2 mm..30 m", practice="20 cm..60 cm by 2 cm"),

@@ -29,7 +29,7 @@ STITCHES_FOR_A_WIDTH = Rule(
     inputs=(
         Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures",
                                               "come out at", "come out",
-                                              "lie", "finished width", "around", "circumference", "broad"),
+                                              "lie", "for", "finished width", "around", "circumference", "broad"),
               axis="width",
               ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
         STITCH_TENSION,

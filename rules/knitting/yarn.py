@@ -18,7 +18,8 @@ NO_SPARE = flag("exactly", "no spare",
                  "nothing over", "no leftovers", "none over", "none left over", "none extra", "without any spare",
                  "without any extra", "no spare at all",
                  "nothing to spare", "with no extra", "without reserve", "without allowance", "any spare", "any extra",
-                 "without the spare", "without the extra", "leave out the spare", "skip the spare", "no extras",
+                 "without the spare", "without the extra", "leave out the spare", "skip the spare", "skip the extra", "forget the extra", "forget the spare",
+                 "drop the extra", "drop the spare", "leave out the extra", "leave off the extra", "no extra at all", "not any extra", "no extras",
                  "no more", "bare minimum", "never buy extra", "never extra",
                  "no safety", "with no spare", "zero spare", "not a metre more", "nothing spare"))  # fmt: skip
 _SPARE_SAYS = ("spare", "extra", "reserve", "to be safe", "allowance", "safety", "margin", "over", "on top", "for luck",
@@ -38,6 +39,8 @@ DYE_LOT = Caution("Buy all the yarn at once, from one dye lot: another lot may b
 EACH = Input("each", "price each", MONEY, says=("a ball", "each", "per ball", "a skein", "per skein", "a hank", "price",
                                                 "cost", "costs", "a ball cost"),
              extra=True, sane="0.01 money..1000 money", practice="2 money..15 money by 1 money")  # fmt: skip
+DISCOUNT = Input("discount", "discount", PERCENT, says=("off", "discount", "reduced", "reduction", "sale", "in the sale", "off the price", "off it"),
+                 default=Default("0 %", derived=True), spoken=True, sane="0 %..100 %", practice="10 %..50 % by 5 %")  # fmt: skip
 
 YARN_NEEDED = Rule(
     topic="yarn needed",
@@ -90,6 +93,7 @@ YARN_NEEDED = Rule(
         _spare(Default("0 %", "the pattern's balls already hold the spare", given=("pattern_balls",))),
         NO_SPARE,
         EACH,
+        DISCOUNT,
         Input("stash", "balls in hand", COUNT, noun="ball",
               says=("i have", "i've", "i've got", "have got", "i got", "left", "in hand", "in my stash", "only have",
                     "already have", "already got",
@@ -108,10 +112,10 @@ YARN_NEEDED = Rule(
              says=("how many balls", "balls", "how many skeins", "how many", "skeins", "hanks", "how many hanks",
                    "number of balls", "number"),
              stated=("have", "got", "balls", "skeins", "only have", "bought")),
-        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY,
+        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost",
              says=("cost", "price", "how much money", "come to", "pay", "cost me", "total cost", "what do they cost",
-                   "total price", "set me back", "spend", "bill")),
+                   "total price", "set me back", "spend", "bill", "come to altogether", "how much would", "in money")),
         Step("held", "The balls in hand times the length of each", "stash * ball", rounding=YARN_LENGTH, unit=("yd", "m"),
              label="yarn in hand",
              says=("metres are in", "yards are in", "metres in", "yards in", "can i knit with", "how much have i",
@@ -192,6 +196,7 @@ YARN_BY_WEIGHT = Rule(
               practice="5 %..20 % by 5 %"),
         NO_SPARE,
         EACH,
+        DISCOUNT,
     ),
     steps=(
         Step("total", "Add the spare", "needed * (1 + spare)", MASS, rounding=YARN_WEIGHT, label="yarn to buy"),
@@ -199,7 +204,7 @@ YARN_BY_WEIGHT = Rule(
              rounding=COUNT_UP, noun="ball",
              says=("how many balls", "balls", "how many skeins", "how many", "skeins", "hanks"),
              stated=("have", "got", "only have", "bought")),
-        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY,
+        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost",
              says=("cost", "price", "come to", "pay", "total cost")),
     ),
@@ -257,6 +262,7 @@ YARN_BY_SWATCH = Rule(
         _spare(),
         NO_SPARE,
         EACH,
+        DISCOUNT,
     ),
     steps=(
         Step("bare", "The swatch's weight, as many times as its area goes into the piece",
@@ -271,7 +277,7 @@ YARN_BY_SWATCH = Rule(
         Step("yarn_length", "The same weight as a length of this yarn", "weight / ball_weight * ball_length",
              rounding=YARN_LENGTH, label="length of yarn",
              unit=("yd", "m"), says=("how many metres", "metres", "yards", "how many yards")),
-        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each", MONEY, rounding=PENNY,
+        Step("cost", "Multiply the whole balls by the price of one", "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost", says=("cost", "price")),
     ),
     answers=("weight", "balls", "yarn_length", "cost"),
