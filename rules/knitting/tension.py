@@ -221,6 +221,7 @@ SIZE_AT_MY_TENSION = Rule(
     ),
     answers=("got", "difference", "follow", "same", "got_length"),
     tells=("stitch tension + stitch tension + length",),
+    defers=("stitches for a width", "needle change"),
     headline=("At your tension it comes to {got} wide; to get the pattern's width, follow {follow}.",),
     source=ARITHMETIC,
     cautions=(Caution("The rows change too when the tension does: check the lengths that are given in rows"),),
