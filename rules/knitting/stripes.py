@@ -104,8 +104,10 @@ def _stripe(run: Run) -> Outcome:
 
 # Rows of a colour ("3 rows of yellow") are stripes, said or not.
 _COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
-            "orange", "brown", "teal", "gold", "rust", "plum", "mauve", "lilac", "beige", "rose", "mustard", "turquoise", "silver", "burgundy",
-            "maroon", "olive", "coral", "mint", "peach", "charcoal", "violet", "khaki", "lemon", "aqua", "magenta", "tan", "ochre")
+            "orange", "brown", "teal", "gold", "rust", "plum", "mauve", "lilac", "beige", "rose", "mustard", "turquoise",
+            "silver", "burgundy",
+            "maroon", "olive", "coral", "mint", "peach", "charcoal", "violet", "khaki", "lemon", "aqua", "magenta", "tan",
+            "ochre")
 
 
 def _each_colour() -> tuple[Step, ...]:
@@ -117,11 +119,12 @@ def _each_colour() -> tuple[Step, ...]:
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
                  says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of",
-                       *(f"how much {colour}" for colour in _COLOURS))
+                       *(f"{much} {colour}" for colour in _COLOURS for much in ("how much", "metres of", "yards of")))
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces") if number == 1 else ()),
+                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces",
+                       *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)
 
@@ -134,7 +137,8 @@ STRIPES_RULE = Rule(
           "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
           "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
-          "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last", "till i have", "until i have",
+          "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
+          "till i have", "until i have",
           "keep repeating", "repeating",
           *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
                                                      f"rows {colour}"))),

@@ -23,7 +23,8 @@ STITCHES_FOR_A_WIDTH = Rule(
           "on my needle", "on my needles", "on my circular", "caston",
           "how wide is", "how wide are", "how wide will", "what tension", "which tension", "how wide was", "what width was",
           "what was my tension",
-          "finished width of", "wide will it turn out", "wide will it", "mult of", "multiple of", "put on needle", "put on the needles", "wide took", "wide with"),
+          "finished width of", "wide will it turn out", "wide will it", "mult of", "multiple of", "put on needle",
+          "put on the needles", "wide took", "wide with"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
           "width they really give.",
     inputs=(

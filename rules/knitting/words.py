@@ -15,7 +15,8 @@ STITCH_TENSION = Input(
     sane=SANE_STITCHES, practice="14 st/10cm..32 st/10cm by 1 st/10cm", usual="4 st/10cm..60 st/10cm",
 )  # fmt: skip
 ROW_TENSION = Input(
-    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension", "rows are", "my rows"),
+    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension", "rows are",
+                                                  "my rows"),
     ask="What is your row tension: how many rows to 10 cm or 4 in?", example="30 rows to 10 cm",
     sane=SANE_ROWS, practice="18 row/10cm..44 row/10cm by 2 row/10cm", usual="4 row/10cm..90 row/10cm",
 )  # fmt: skip
@@ -38,13 +39,15 @@ EDGE_STITCHES = Input(
 FLAT_OR_ROUND = choice(
     "held", "how it is worked",
     {
-        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row", "one row", "in the one row", "in a single row", "in this row", "flat row",
+        "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row",
+                 "one row", "in the one row", "in a single row", "in this row", "flat row",
                  "in a row", "next row", "in the next row", "over the row",
                  "straight needles",
                  "not in the round", "on straights", "to and fro"),
         "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle",
                   "dpns", "on dpns",
-                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly", "magic loop", "around", "a round", "the round", "tube"),
+                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly",
+                  "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",
 )  # fmt: skip

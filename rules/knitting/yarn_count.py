@@ -131,7 +131,8 @@ YARN_COUNT_RULE = Rule(
           "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea", "yards per lb", "yds per lb",
           "yards to a pound", "yards in a pound", "yards a pound", "in tex", "in nm", "in ne",
-          "in denier", "metres in", "tex yarn", "nm yarn", "yards in", "metres to", "yards to", "to tex", "to nm", "to ne", "to denier", "into tex", "into nm", "into ne", "into denier"),
+          "in denier", "metres in", "tex yarn", "nm yarn", "yards in", "metres to", "yards to", "to tex", "to nm", "to ne",
+          "to denier", "into tex", "into nm", "into ne", "into denier"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(
         Input("count", "yarn count", YARN_COUNT, ask="What is the count, and in which system?", example="40 tex"),
