@@ -204,6 +204,8 @@ EVENLY_SPACED_INCREASES = Rule(
         "inc 8 evenly in the round over 96 sts -> (k12, m1) 8 times; 104 stitches",
         "increase 10 stitches evenly over 80 with kfb in the round -> (k7, kfb) 10 times; 90 stitches",
     ),
+    tells=("stitches + stitches",),
+    defers=("increases by make-one and by knitting front and back",),
     related=("evenly spaced decreases", "shape along rows"),
 )
 
@@ -258,5 +260,6 @@ EVENLY_SPACED_DECREASES = Rule(
         "decrease from 96 to 84 stitches evenly, flat -> k3, k2tog, (k6, k2tog) 11 times, k3; 84 stitches",
         "dec 10 evenly across 75 sts -> k3, k2tog, (k5, k2tog, k6, k2tog) 4 times, k5, k2tog, k3; 65 stitches",
     ),
+    tells=("stitches + stitches",),
     related=("evenly spaced increases", "shape along rows"),
 )

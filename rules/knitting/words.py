@@ -23,9 +23,10 @@ ROW_TENSION = Input(
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
-                  "lace repeat", "pattern of", "groups of")  # fmt: skip
+                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
-              "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches")
+              "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches",
+              "over for the edges", "balance stitches", "edging stitches", "edge stitches of")
 MULTIPLE = Input(
     "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st",
     because="no pattern repeat was named",
@@ -46,7 +47,7 @@ FLAT_OR_ROUND = choice(
                  "not in the round", "on straights", "to and fro"),
         "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle",
                   "dpns", "on dpns",
-                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly",
+                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly", "next round", "in the next round", "next rnd",
                   "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",

@@ -77,7 +77,7 @@ def _convert(run: Run) -> Outcome:
         run.say("Strands held together weigh as many times as much a metre", "metres to a gram ÷ strands", "",
                 f"{float(nm):.4g} m to a gram")
     into = "m100" if run.was_given("per") and not run.was_given("into") else run.get("into")
-    if into == count.system:
+    if into == count.system and run.get("strands") == 1:
         into = "m100" if count.system == "tex" else "tex"
     systems = [into, *(one for one in ("tex", "denier", "dtex", "Nm", "Ne", "worsted", "m100",
                                        "ydlb") if one not in (into, count.system))]
@@ -173,5 +173,6 @@ YARN_COUNT_RULE = Rule(
         "how many yards per pound is 20/2 cotton -> 8400",
         "400 m per 100 g in tex -> 250 tex",
     ),
+    defers=("yarn class",),
     related=("yarn class",),
 )
