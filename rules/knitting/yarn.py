@@ -83,7 +83,7 @@ YARN_NEEDED = Rule(
                     "pattern's yarn is", "pattern's wool", "pattern's wool is", "pattern's yarn has", "pattern wool",
                     "original ball",
                     "original wool", "old wool", "pattern's balls are"), spoken=True,
-              ask="How long is a ball of the pattern's own yarn?", example="100 m", sane="15 m..20 km"),
+              ask="How long is a ball of the pattern's own yarn?", example="100 m", sane="1 m..20 km"),
         Input("ball", "length of a ball", LENGTH,
               says=("balls are", "a ball", "ball", "each", "per ball", "skein", "skeins", "hanks of", "skeins of",
                     "hanks", "hold", "holds", "hank", "my balls", "new yarn", "balls of", "ball is",
@@ -95,7 +95,7 @@ YARN_NEEDED = Rule(
                     "ball has", "skeins with", "is only", "instead with", "i want to use",
                     "i'd like to use", "use balls of", "my skeins", "my hanks", "comes in", "must each ball", "each ball be",
                     "each skein be"),
-              ask="How long is one ball?", example="120 m", sane="15 m..20 km", practice="80 m..400 m by 10 m",
+              ask="How long is one ball?", example="120 m", sane="1 m..20 km", practice="80 m..400 m by 10 m",
               usual="15 m..2 km"),
         Input("ball_weight", "weight of a ball", MASS, says=("my yarn", "mine", "new yarn", "ball", "per ball"),
               extra=True, sane="1 g..5 kg"),
@@ -163,6 +163,10 @@ YARN_NEEDED = Rule(
               "It is enough for a pattern of {covers}.",
               "You have {held}."),
     refusals=(
+        # Skeins of "210" where all else is in yards: a ball of a few metres is none, for hundreds of them.
+        Refusal("max(0, ball - 1000) * max(0, 15000 - ball) * max(0, length - 300000) > 0",
+                "a ball of less than 15 m is no ball for so much yarn, so its unit is likely another. Say the unit of each "
+                "length, such as: 1400 yd needed, 210 yd a ball"),
         # Twelve balls and 125 m in all: the metres are one ball's, and the other ball's length was not understood.
         Refusal("length < pattern_balls * 20000",
                 "that is less than 20 m to each of the pattern's balls, so a ball's length was taken for all the yarn. Say "
