@@ -33,7 +33,8 @@ TICKET = Input(
     extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
-TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
+OF_ONE = tuple(f"{one} {length} {verb}" for one in ("a", "one", "each", "every") for length in ("metre", "yard") for verb in ("costs", "is", "was"))
+TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for", *OF_ONE), spoken=True, sane="1 mm..100 m",
                       default=Default("1 yd | 1 m", derived=True))  # fmt: skip
 BY_TICKET = Default("=ticket / ticket_length", "A price with no length is by the metre, or by the yard where cloth is in yards",
                     given=("ticket",))  # fmt: skip
@@ -56,7 +57,8 @@ COST = Rule(
           "what will it cost", "will it cost", "unit price", "remember the price", "i pay", "much i pay", "i take",
           "came to", "what would mine cost", "we paid", "she paid", "paid for", "how much a metre", "how much a yard",
           "what does a metre cost", "what does a yard cost", "what's it come to",
-          *(f"{cloth} come to" for cloth in CLOTH_WORDS), "it come to", "does it come to", "does that come to", "what does mine come to"),
+          *(f"{cloth} come to" for cloth in CLOTH_WORDS), "it come to", "does it come to", "does that come to", "what does mine come to",
+          "come to at", "comes to at", "how much for", "going to set me back", "at the metre", "the metre"),
     about="What a length of cloth costs.",
     inputs=(
         Input("length", "length", LENGTH, says=("of", "length", "metres", "yards", "long", "for", "buying", "cut",
@@ -77,11 +79,14 @@ COST = Rule(
              rounding=PENNY,
              says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
              stated=("cost", "paid", "pay", "spent", "came to", "comes to", "for", "was", "charged", "total", "in total")),
+        Step("saved", "What the discount takes off", "rounded(full_price) - rounded(cost)", MONEY, rounding=PENNY,
+             says=("how much do i save", "do i save", "save", "saving", "saved", "how much is saved")),
     ),
     answers=("cost",),
-    headline=("It costs {cost}.",),
+    headline=("It costs {cost}.", "It saves {saved}."),
     source=ARITHMETIC,
-    tells=("length + price a length",),
+    tells=("length + price a length", "length + money"),
+    defers=("price per length",),
     refusals=(TWO_PRICES,
               Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at "
                       "£3.49 a metre, total cost.", choices={"each_takes": "no"})),
@@ -193,6 +198,7 @@ PRICE_PER_LENGTH = Rule(
     headline=("That is {per_metre}.", "That is {per_yard}."),
     algorithm=other_rate,
     lone=True,
+    tells=("price a length + length",),
     no_unknown=("price", "per"),
     source="international yard: 0.9144 m, exact",
     cautions=(Caution("Tax may be in one price and not in the other", mentions=("tax", "vat")),),
