@@ -33,8 +33,7 @@ TICKET = Input(
     extra=True, spoken=True,
     usual="0.5 money..200 money",
 )  # fmt: skip
-OF_ONE = tuple(f"{one} {length} {verb}" for one in ("a", "one", "each", "every") for length in ("metre", "yard") for verb in ("costs", "is", "was"))
-TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for", *OF_ONE), spoken=True, sane="1 mm..100 m",
+TICKET_LENGTH = Input("ticket_length", "length the ticket is for", LENGTH, says=("ticket is for",), spoken=True, sane="1 mm..100 m",
                       default=Default("1 yd | 1 m", derived=True))  # fmt: skip
 BY_TICKET = Default("=ticket / ticket_length", "A price with no length is by the metre, or by the yard where cloth is in yards",
                     given=("ticket",))  # fmt: skip
@@ -85,7 +84,7 @@ COST = Rule(
     answers=("cost",),
     headline=("It costs {cost}.", "It saves {saved}."),
     source=ARITHMETIC,
-    tells=("length + price a length", "length + money"),
+    tells=("length + price a length",),
     defers=("price per length",),
     refusals=(TWO_PRICES,
               Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at "
@@ -179,7 +178,9 @@ PRICE_PER_LENGTH = Rule(
           "price a yard", "equivalent price", "how much per yard",
           "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre",
           "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
-          "what's the price per metre", "what's the price a yard", "what's the price a metre"),
+          "what's the price per metre", "is how much", "makes the metre", "makes the yard", "as a price", "as a price per metre", "as a price per yard",
+          "as price per yard", "as price per metre", "the yard how much", "the metre how much", "if the yard is", "if the metre is",
+          "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
         Input("price", "price", PRICE, says=("price", "at", "costs", "is"),
