@@ -90,6 +90,11 @@ FRACTION = Rule(
         "to the nearest",
         "round to the nearest",
         "on a tape",
+        "on my tape",
+        "fraction of",
+        "normal ruler",
+        "with a ruler",
+        "to the 1/16",
         "on the tape measure",
         "on a tape measure",
         "on my tape measure",
@@ -131,6 +136,8 @@ FRACTION = Rule(
             },
             default=(Default("sixteenths", derived=True),),
         ),
+        # "0.625 as a fraction of an inch": the inch is what it is a fraction of, and no mark.
+        Input("whole", "inch", LENGTH, says=("fraction of", "decimal of"), spoken=True, extra=True, sane="2.5 cm..2.6 cm"),
         Input(
             "mark",
             "mark",
@@ -152,7 +159,7 @@ FRACTION = Rule(
     headline=("{as_decimal}.", "{near}, {error}."),
     home="in",
     algorithm=fraction,
-    no_unknown=("amount", "mark"),
+    no_unknown=("amount", "mark", "whole"),
     source=ARITHMETIC,
     examples=(
         "3.37 in as a fraction -> 3 3/8 in",

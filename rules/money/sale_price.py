@@ -13,7 +13,7 @@ ON_TOP = ("on top", "plus", "add", "added", "extra", "went up", "gone up", "goin
 SALE_PRICE = Rule(
     topic="sale price",
     family="money",
-    says=("sale price", "% off", "percent off", "per cent off", "pct off", "discount", "off now", "in the sale", "reduced by", "reduced",
+    says=("sale price", "discount", "off now", "in the sale", "reduced by", "reduced",
           "so i pay", "so what do i pay", "what do i pay then", "do i pay now", "pay after", "hand over", "new price", "original price",
           "full price", "price before", "before the sale", "before the discount", "percent did i save", "what discount", "sales tax", "vat",
           "plus tax", "half price", "come down to", "marked down", "knocked off", "what do i pay", "cost before", "before and now", "is off",
