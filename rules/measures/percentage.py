@@ -210,6 +210,7 @@ PERCENTAGE_OF_WHOLE = Rule(
         "percentage by which",
         "percent by which",
         "per cent by which",
+        "out of",
     ),
     about="One measure as a percentage of another.",
     inputs=(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from ..engine.buying import SHOP_STEP
-from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
 from .cost_of_some import SOLD_EACH
@@ -116,6 +116,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
                                                  *(f"{thing} {how}" for thing in SOLD_EACH for how in ("at", "are", "is"))),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
         OFF,
+        flag("by_length", "a length is wanted", ("how many yards", "how many metres", "how much fabric", "how much cloth", "yards of",
+                                                 "metres of")),
     ),
     steps=(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
@@ -128,7 +130,9 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     headline=("It buys {things}, and {change} is left.",),
     source=ARITHMETIC,
     tells=("money + money",),
-    refusals=(Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
+    refusals=(Refusal("money > 0", "a length is asked for, and I cannot tell what length the price is for. Say it, such as: £20 to spend at "
+                      "£7.50 a metre, how much can I get?", choices={"by_length": "yes"}),
+              Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
                       "one and which the money, such as: reels £2.20 each, £10 to spend."),),
     examples=(
         "how many zips at £2.20 each can I get for £10 to spend -> 4 pieces; £1.20",

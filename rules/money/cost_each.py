@@ -20,7 +20,7 @@ COST_EACH = Rule(
           "what does one work out at", "divided between", "between us", "what each", "what's it each", "is it each",
           "what's that each", "what was that each", "for each one", "we shared", "how many of us", "how many shared",
           "each one how much", "each one what", "that for each",
-          "for the batch", "we each owe", "each owe", "each pay", "do we each", "what costs one", "how much is a", "of us", "how many did i make"),
+          "for the batch", "materials", "we each owe", "each owe", "each pay", "do we each", "what costs one", "how much is a", "of us", "how many did i make"),
     about="What one costs of several that cost so much together, or what each wear of a garment has cost.",
     inputs=(
         Input("together", "cost together", MONEY, says=("cost", "cost me", "the lot cost", "altogether", "in all", "total", "spent", "paid",
