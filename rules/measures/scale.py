@@ -41,6 +41,8 @@ SCALE = Rule(
         "reducing it to",
         "reduce it",
         "copy with",
+        "by a factor",
+        "by a factor of",
         "full size",
         "times bigger",
         "times as big",

@@ -22,7 +22,8 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
 HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
-                 "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of", "sold every")  # fmt: skip
+                 "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of",
+                 "sold every")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -68,7 +69,8 @@ CHANGE = Rule(
     topic="change given",
     family="money",
     says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
-          "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with", "i hand over", "do i get back",
+          "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
+          "i hand over", "do i get back",
           "get back", "comes back", "money comes back", "gave her", "gave him"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
@@ -104,7 +106,10 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
           "each how many", "how many balls for", "how many reels", "how many spools", "how many zips",
-          "in my purse", "bring home", "how many shall i", *(f"how many {thing}" for thing in SOLD_EACH),
+          "in my purse", "bring home", *(f"{thing} can i" for thing in SOLD_EACH), *(f"{thing} can i {verb}" for thing in SOLD_EACH
+                                                                                     for verb in ("buy", "get", "afford")),
+                                                                                     "how many shall i",
+                                                                                     *(f"how many {thing}" for thing in SOLD_EACH),
           *(f"a {thing} how many" for thing in SOLD_EACH)),
     about="How many things of one price some money buys, and the change.",
     inputs=(
@@ -122,7 +127,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     steps=(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
-             noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do", "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
+             noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do",
+                 "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),
