@@ -8,8 +8,8 @@ from ..engine.buying import SHOP_STEP
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
-from .cost_of_some import SOLD_EACH
 from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
+from .cost_of_some import SOLD_EACH
 
 PURSE = Input(
     "money", "money to spend", MONEY,
@@ -136,8 +136,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     headline=("It buys {things}, and {change} is left.",),
     source=ARITHMETIC,
     tells=("money + money",),
-    refusals=(Refusal("money > 0", "a length is asked for, and I cannot tell what length the price is for. Say it, such as: £20 to spend at "
-                      "£7.50 a metre, how much can I get?", choices={"by_length": "yes"}),
+    refusals=(Refusal("money > 0", "a length is asked for, and I cannot tell what length the price is for. Say it, such as: £20 to spend "
+                      "at £7.50 a metre, how much can I get?", choices={"by_length": "yes"}),
               Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
                       "one and which the money, such as: reels £2.20 each, £10 to spend."),),
     examples=(
