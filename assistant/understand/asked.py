@@ -13,16 +13,16 @@ from .unit_asked import UNITS_ASKED
 from .values import Line
 
 ASK_WORDS = frozenset(
-    """determine compute calculate evaluate state required what which how many much total find whats give need want list work""".split()
+    """determine compute calculate evaluate state required what which how many much total find whats whose give need want list work""".split()
 )
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
-SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
+SINGLES_OUT = frozenset(("how", "what", "which", "whats", "whose"))
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "plus", "x", "by", "or", "/", ","))
-ASKING = frozenset(("how", "what", "which", "where"))
+ASKING = frozenset(("how", "what", "which", "where", "whose"))
 SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&", "plus"))
 BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which"))
@@ -216,7 +216,7 @@ def _sought(line: Line, match: Match) -> bool:
 
 def _asks_in(words: list[str], first: int, last: int) -> bool:
     """Whether an asking word stands between two places, that does not only suppose something ("what if the ...")."""
-    asking = (spot for spot in range(first, last) if words[spot] in ("how", "what", "which"))
+    asking = (spot for spot in range(first, last) if words[spot] in ("how", "what", "which", "whose"))
     return any(SUPPOSES.isdisjoint(words[spot + 1 : spot + 2]) for spot in asking)
 
 

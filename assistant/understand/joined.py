@@ -14,7 +14,7 @@ from .sweeps import with_steps
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
 BOTH = frozenset(("and", "&", ",", "x", "×", "/", "+", "plus"))
-MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals"))
+MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals", "give", "gives", "cover", "covers"))
 HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
 _SHARE = re.compile(r"(\d+)\s*/\s*(10|4)(?=\D)")
 TENSION_WORDS = frozenset(("tension", "gauge"))

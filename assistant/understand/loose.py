@@ -22,6 +22,10 @@ BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "ches
 
 # Parts of an inch by name; a ruler has no others.
 PARTS = {"eighths": 8, "eighth": 8, "8ths": 8, "sixteenths": 16, "sixteenth": 16, "16ths": 16, "nd": 32, "16th": 16, "8th": 8}
+SHARES = {"half": 2, "third": 3, "quarter": 4, "eighth": 8}
+ROUNDS = frozenset(("round", "rounds", "row", "rows", "rnd"))
+# What cloth is sold by, straight behind a price.
+BY = {"metre": "m", "meter": "m", "m": "m", "yard": "yd", "yd": "yd"}
 PORTIONS = ("thirds", "quarters", "eighths", "sixteenths")
 # A letter stuck to a number says which way it lies: w40 x h30 x d20.
 SIDES = {"w": "wide", "h": "high", "d": "deep", "l": "long"}
@@ -42,6 +46,14 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
+        elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
+            made += _of_each_round(chunk)
+        elif isinstance(chunk, Measure) and _is_within(chunk, chunks[spot + 1 : spot + 4]):
+            made += _within(chunk)
+        elif isinstance(chunk, Word) and (rate := _by_the(made, chunk)) is not None:
+            made[-1:] = [rate]
+        elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
+            made[-3:] = [whole]
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             whole = Part(many.value * chunk.value, chunk.unit)
             made[-1:] = [replace(chunk, parts=(whole,), text=f"{many.text} {chunk.text}", start=many.start)]
@@ -53,6 +65,59 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         else:
             made.append(chunk)
     return made
+
+
+def _of_each_round(measure: Measure) -> list[Chunk]:
+    """ "8 per round" as eight, and what they are of."""
+    number, _, rest = measure.text.partition(" ")
+    counted, at = replace(measure, per=None, text=number, end=measure.start + len(number)), measure.start + len(number) + 1
+    if measure.unit:
+        said, _, rest = rest.partition(" ")
+        counted, at = replace(counted, text=f"{number} {said}", end=at + len(said)), at + len(said) + 1
+    made: list[Chunk] = [counted]
+    for word in rest.split():
+        made.append(Word(word, word.lower(), at, at + len(word)))
+        at += len(word) + 1
+    return made
+
+
+def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
+    """Whether "in" behind a number is no inch: "8 in each round", "70 in a 115 cm cotton", "half in side seams"."""
+    if measure.unit != "in" or measure.per is not None or not measure.text.lower().endswith(" in") or not after:
+        return False
+    first = after[0]
+    if not isinstance(first, Word):
+        return False
+    if first.lower in ("each", "every"):
+        return any(isinstance(one, Word) and one.lower in ROUNDS for one in after[1:])
+    metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
+    return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower in ("side", "darts", "seams"))
+
+
+def _within(measure: Measure) -> list[Chunk]:
+    number = measure.text[:-3]
+    bare = replace(measure, parts=(Part(measure.parts[0].value, ""),), text=number, end=measure.start + len(number))
+    return [bare, Word("in", "in", measure.end - 2, measure.end)]
+
+
+def _by_the(made: Sequence[Chunk], word: Word) -> Measure | None:
+    """Money straight before what it is by: "£24-a-metre wool", "$9.99 yd"."""
+    before = made[-1] if made else None
+    unit = BY.get(word.lower.removeprefix("-").removeprefix("a-").removeprefix("per-"))
+    if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
+        return None
+    return replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {word.text}", end=word.end)
+
+
+def _and_a_share(made: Sequence[Chunk], word: Word) -> Measure | None:
+    """ "an inch and a half" as one measure, whatever follows it."""
+    if len(made) < 3 or not isinstance(whole := made[-3], Measure) or len(whole.parts) != 1 or whole.bare or whole.per is not None:
+        return None
+    joint = tuple(one.lower for one in made[-2:] if isinstance(one, Word))
+    if joint not in (("and", "a"), ("and", "an")):
+        return None
+    more = Part(whole.parts[0].value + Fraction(1, SHARES[word.lower]), whole.unit)
+    return replace(whole, parts=(more,), text=f"{whole.text} and a {word.text}", end=word.end, spelled=False)
 
 
 def _many(made: Sequence[Chunk]) -> Measure | None:

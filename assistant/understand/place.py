@@ -24,6 +24,7 @@ Best = tuple[float, dict[int, Option | None]]
 WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
 AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
+ENDS = frozenset(("?", ".", "please", "cm", "inch", "percent"))
 # "Fewer strips with 42 in than with 40?" sets the two beside each other.
 COMPARING = frozenset(("fewer", "less", "more", "cheaper", "better", "difference"))
 # How much likelier two values that are set beside each other are for the same place.
@@ -103,10 +104,16 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     """
     if len(values) < 2:
         return False
-    before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
+    before = {mention.last for mention in mentions}
+    after = {mention.first for mention in mentions if not _closes(line, mention)}
     if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
     return all(value.first in before for value in values) and not all(value.last in after for value in values)
+
+
+def _closes(line: Line, mention: Mention) -> bool:
+    """Whether a phrase ends the line, and so may be what is asked: "full bust 40 high bust 37 in, cup?"."""
+    return all(word in ENDS for word in line.words[mention.last :])
 
 
 def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
