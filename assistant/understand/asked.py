@@ -13,7 +13,8 @@ from .unit_asked import UNITS_ASKED
 from .values import Line
 
 ASK_WORDS = frozenset(
-    """determine compute calculate evaluate state required what which how many much total find whats whose give need want list work""".split()
+    """determine compute calculate evaluate state required what which how many much total find whats whose give
+    need want list work""".split()
 )
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))

@@ -55,8 +55,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
             made[-3:] = [whole]
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
-            whole = Part(many.value * chunk.value, chunk.unit)
-            made[-1:] = [replace(chunk, parts=(whole,), text=f"{many.text} {chunk.text}", start=many.start)]
+            parts = (Part(many.value * chunk.value, chunk.unit),)
+            made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
         elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
             number = Measure((Part(Fraction(said[2]), ""),), said[2], chunk.start + 1, chunk.end)
             made += [number, Word(chunk.text[:1], SIDES[said[1]], chunk.start, chunk.start + 1)]

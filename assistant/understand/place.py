@@ -27,6 +27,7 @@ EITHER = frozenset(("or", "versus", "vs"))
 ENDS = frozenset(("?", ".", "please", "cm", "inch", "percent"))
 # "Fewer strips with 42 in than with 40?" sets the two beside each other.
 COMPARING = frozenset(("fewer", "less", "more", "cheaper", "better", "difference"))
+BESIDE_EACH_OTHER = (("and", "if"), ("compared", "with"), ("compared", "to"))
 # How much likelier two values that are set beside each other are for the same place.
 ALIKE = 1.0
 
@@ -106,7 +107,8 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
         return False
     before = {mention.last for mention in mentions}
     after = {mention.first for mention in mentions if not _closes(line, mention)}
-    if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
+    leading = {mention.first for mention in mentions if mention.last - mention.first > 1}  # "high bust 37" names what follows
+    if any(value.last not in leading and AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
     return all(value.first in before for value in values) and not all(value.last in after for value in values)
 
@@ -133,7 +135,7 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
         between = line.words[before.last : after.first]
         either = EITHER if "compare" not in line.words else AND_EITHER
         compared = not either.isdisjoint(between) or ("than" in between and not COMPARING.isdisjoint(line.words))
-        compared = compared or any(pair == ("and", "if") for pair in pairwise(between))
+        compared = compared or any(pair in BESIDE_EACH_OTHER for pair in pairwise(between))
         if not compared or before.shape != "one" or after.shape != "one":
             continue
         for one, other in ((index - 1, index), (index, index - 1)):

@@ -127,7 +127,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
+    elif best_topic < LONE and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
         reading.topic_score = LONE
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots}
     filled |= {*reading.listed, *reading.chosen, *kept}
