@@ -63,6 +63,17 @@ ADD_SEAM_ALLOWANCE = Rule(
         "all the edges of",
         "seams all round",
         "on each edge",
+        "on every edge",
+        "on all edges",
+        "on all four edges",
+        "seams on every edge",
+        "seams on all edges",
+        "yoke",
+        "pocket flap",
+        "pocket bag",
+        "skirt panel",
+        "cut a piece",
+        *(f"{piece} {finished}" for piece in ("piece", "cuff", "panel", "flap") for finished in ("finishes", "finished")),
     ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -207,6 +218,7 @@ ADD_SEAM_ALLOWANCE = Rule(
         "cut size of a panel 12 x 20 in on the fold, 1/2 in seams -> 12 1/2 in; 21 in",
     ),
     related=("allowance swap",),
+    defers=("allowance swap",),
 )
 
 # The trade's pairs: an inch allowance and the metric one printed beside it. 5/8 in with 1.5 cm, 3/8 in with 1 cm are
@@ -273,6 +285,7 @@ ALLOWANCE_SWAP = Rule(
         "allowance in inches",
         "seam allowance",
         "seam in cm",
+        "seams of",
         "seam in mm",
         "seam in inches",
         "allowance how many",

@@ -103,6 +103,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="to add all round",
             says=("difference", "altogether", "all round"),
+            stated=("add", "added", "altogether", "all round", "difference"),
             sane="-40 cm..40 cm",
         ),
         Step(
@@ -113,6 +114,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="at each quarter piece",
             sane="-10 cm..10 cm",
+            stated=("each quarter gets", "each quarter", "per quarter", "each quarter piece", "per quarter piece", "quarter"),
             says=(
                 "quarter",
                 "increment",

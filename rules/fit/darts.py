@@ -10,7 +10,7 @@ from .words import told
 DARTS = Rule(
     topic="darts",
     family="fit",
-    says=("darts", "dart", "dart intake", "waist darts", "dart size", "darts each"),
+    says=("darts", "dart", "dart intake", "waist darts", "dart size", "darts each", "size of a dart"),
     about="How much each dart takes in, and each of its legs.",
     inputs=(
         Input(
@@ -63,6 +63,13 @@ DARTS = Rule(
                 "between bust and waist",
                 "between waist and bust",
                 "waist to hip difference",
+                "taking out",
+                "out at the waist",
+                "out of the waist",
+                *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in ("waist", "at waist", "at the waist", "the waist")),
+                "more than the waist",
+                "bigger than the waist",
+                "bigger than my waist",
                 "hip to waist difference",
             ),
             default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
@@ -100,6 +107,9 @@ DARTS = Rule(
                     "side seams stay",
                     "into the darts",
                     "in darts alone",
+                    "take all of it",
+                    "take it all",
+                    "take all of the difference",
                 ),
             },
             default="darts and side seams",
@@ -159,6 +169,13 @@ DARTS = Rule(
                 "how much per dart",
                 "each one",
                 "for each dart",
+                "how big is a dart",
+                "how wide is a dart",
+                "how deep is a dart",
+                "how wide is each dart",
+                "how deep is each dart",
+                "size of a dart",
+                "one dart",
             ),
             stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart"),
         ),
@@ -183,6 +200,10 @@ DARTS = Rule(
     ),
     answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
+    backwards={
+        "smaller": "larger - intake * darts / (1 - share)",
+        "larger": "smaller + intake * darts / (1 - share)",
+    },
     source=COMMON_PRACTICE,
     refusals=(
         Refusal(

@@ -8,7 +8,7 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
 from .ease_table import verdict
-from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, told
+from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, WHOSE, told
 
 STRETCH_ONLY = Caution(
     "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
@@ -21,7 +21,7 @@ BODY_MEASURE = Input(
     LENGTH,
     says=(
         "body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer",
-        "body is", *told(*PLACE_WORDS),
+        "body is", *told(*PLACE_WORDS), *WHOSE,
     ),
     ask="What does the body measure there?",
     example="92 cm",
@@ -49,6 +49,11 @@ FINISHED_MEASURE = Input(
         "how big round",
         "how wide all round",
         "how big all round",
+        "what does it measure",
+        "what should it measure",
+        "what will it measure",
+        "pattern comes to",
+        "comes to",
         "comes out",
         "make the waistband",
         "waistband is",
@@ -110,6 +115,12 @@ EASE = Rule(
         "bigger than my",
         "larger than my",
         "does that leave me",
+        "smaller than me",
+        "smaller than i am",
+        "tighter than me",
+        "how much bigger is",
+        "how much smaller is",
+        "how much roomier",
         "does it leave me",
     ),
     about=(
@@ -124,7 +135,7 @@ EASE = Rule(
             "finished - body",
             LENGTH,
             rounding=FINE,
-            says=("roomy", "room", "how much ease"),
+            says=("roomy", "room", "how much ease", "how much bigger", "how much roomier", "how much larger"),
             stated=(
                 "ease",
                 "with",
@@ -155,7 +166,8 @@ EASE = Rule(
             label="ease as a percentage",
             says=(
                 "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
-                "ease as a percent",
+                "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
+                "ease percent", "per cent ease",
             ),
         ),
         # The same the other way about, told as a plain number: "4 cm of negative ease", "2 in smaller than the body".
@@ -184,7 +196,10 @@ EASE = Rule(
             "What is published",
             kind=TEXT,
             label="beside what is published",
-            says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose"),
+            says=(
+                "enough", "is that enough", "verdict", "too much", "too tight", "too loose", "is that enough ease",
+                "enough ease",
+            ),
         ),
     ),
     answers=("ease", "share", "verdict"),

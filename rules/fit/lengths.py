@@ -7,6 +7,8 @@ from ..engine.kinds import CHANGES, LENGTH
 from ..engine.rounding import CUT
 
 # Whom a pattern may be said to be made for.
+# What is lengthened and shortened.
+PIECES = ("skirt", "sleeve", "bodice", "dress", "trousers", "leg", "coat", "jacket", "blouse", "hem", "shirt", "top")
 WHO = ("lady", "woman", "man", "girl", "boy", "child", "figure", "person", "body", "model")
 
 LENGTH_CHANGE = Rule(
@@ -58,6 +60,21 @@ LENGTH_CHANGE = Rule(
         "shorter and",
         "longer again",
         "shorter again",
+        "how long is it now",
+        "how long now",
+        "what length is it now",
+        "long is it now",
+        "then add",
+        "then take off",
+        "then took off",
+        "above the elbow",
+        "below the elbow",
+        "above the knee",
+        "below the knee",
+        "lengthening line",
+        "shortening line",
+        "letting down",
+        *(f"{piece} now" for piece in PIECES),
     ),
     about="What several lengthenings and shortenings come to, and the new length.",
     inputs=(
@@ -88,7 +105,10 @@ LENGTH_CHANGE = Rule(
             LENGTH,
             rounding=CUT,
             label="net change",
-            says=("net change", "change", "difference", "overall", "altogether", "in all", "net"),
+            says=(
+                "net change", "change", "difference", "overall", "altogether", "in all", "net", "how much longer",
+                "how much shorter", "longer or shorter",
+            ),
         ),
         Step(
             "new",
@@ -97,7 +117,10 @@ LENGTH_CHANGE = Rule(
             LENGTH,
             rounding=CUT,
             label="new length",
-            says=("new length", "finished length", "how long", "how long is it", "length now", "end up", "long is it now"),
+            says=(
+                "new length", "finished length", "how long", "how long is it", "length now", "end up", "long is it now",
+                "what length is it now", "now", *(f"{piece} now" for piece in PIECES),
+            ),
             axis="length",
         ),
     ),
@@ -143,6 +166,12 @@ FOR_HEIGHT = Rule(
         "for my height",
         "for height",
         "suit me",
+        "for somebody",
+        "drawn for somebody",
+        "made for somebody",
+        "drawn for",
+        "in proportion",
+        "by proportion",
         "taller",
         "shorter than",
     ),
@@ -173,6 +202,12 @@ FOR_HEIGHT = Rule(
                 "intended for",
                 "based on",
                 "standard height",
+                "somebody",
+                "for somebody",
+                "drawn for somebody",
+                "cut for",
+                "the model is",
+                "pattern's height",
                 "someone",
             ),
             ask="What height was it drafted for?",
@@ -208,6 +243,8 @@ FOR_HEIGHT = Rule(
                 "and i'm",
                 "for my",
                 "i'm only",
+                "i am only",
+                "i'm just",
             ),
             axis="height",
             ask="How tall is the wearer?",
@@ -253,7 +290,7 @@ FOR_HEIGHT = Rule(
             label="length to suit",
             says=(
                 "what length", "suit", "new length", "how long", "length should", "length for me", "how long should",
-                "mine be",
+                "mine be", "length for him", "length for her", "how long for me", "how long for him", "how long for her",
             ),
             axis="length",
         ),

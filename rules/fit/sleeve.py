@@ -90,7 +90,10 @@ SLEEVE_CAP_EASE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
-            says=("percentage", "what percent", "as a percent", "in percent"),
+            says=(
+                "percentage", "what percent", "as a percent", "in percent", "percent", "ease percentage", "percentage ease",
+                "percent ease", "percentage of ease", "ease percent", "per cent",
+            ),
         ),
         Step(
             "verdict",

@@ -41,6 +41,17 @@ SPREAD_CHANGE = Rule(
         "take it in",
         "over all the seams",
         "overall across",
+        "shared over",
+        "off at each seam",
+        "off at each",
+        "off each seam",
+        "each cut edge",
+        *(
+            f"{verb} {whose} {what} {way}"
+            for verb, way in (("let", "out"), ("take", "in"), ("took", "in"))
+            for whose in ("the", "a", "my", "her", "his")
+            for what in ("skirt", "dress", "trousers", "jacket", "bodice", "waist", "hips", "bust", "waistband")
+        ),
     ),
     about="A change all round shared out over the seams: how much at each cut edge.",
     inputs=(
@@ -130,7 +141,10 @@ SPREAD_CHANGE = Rule(
                 "off each seam",
                 "take off each seam",
             ),
-            stated=("at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam"),
+            stated=(
+                "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
+                "off at each of the", "off at each", "off at each seam", "at each of",
+            ),
         ),
         Step(
             "edge",
@@ -147,7 +161,7 @@ SPREAD_CHANGE = Rule(
             ),
             stated=(
                 "each seam edge", "every seam edge", "per seam edge", "each cut edge", "each edge", "off each edge",
-                "per edge", "at each cut edge", "off each cut edge",
+                "per edge", "at each cut edge", "off each cut edge", "each edge of", "on each edge of",
             ),
         ),
     ),
