@@ -39,6 +39,8 @@ ALLOWANCE = Input(
     usual="0 cm..5 cm",
 )
 
+ON_FOLD = tuple(f"{part} on {fold}" for part in ("front", "back") for fold in ("fold", "the fold", "a fold"))
+
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
     family="fit",
@@ -73,7 +75,11 @@ ADD_SEAM_ALLOWANCE = Rule(
         "pocket bag",
         "skirt panel",
         "cut a piece",
-        *(f"{piece} {finished}" for piece in ("piece", "cuff", "panel", "flap") for finished in ("finishes", "finished")),
+        "long panel",
+        "panel with",
+        *ON_FOLD,
+        *(f"finished {piece}" for piece in ("cuff", "panel", "flap", "belt", "yoke")),
+        *(f"{piece} {finished}" for piece in ("piece", "cuff", "panel", "flap", "belt") for finished in ("finishes", "finished")),
     ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -126,7 +132,9 @@ ADD_SEAM_ALLOWANCE = Rule(
         flag(
             "fold",
             "one side on a fold",
-            ("on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side"),
+            (
+                "on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side", *ON_FOLD,
+            ),
         ),
         Input(
             "sides",
@@ -286,6 +294,7 @@ ALLOWANCE_SWAP = Rule(
         "seam allowance",
         "seam in cm",
         "seams of",
+        *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         "seam in mm",
         "seam in inches",
         "allowance how many",

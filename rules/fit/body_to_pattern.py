@@ -32,6 +32,8 @@ BODY_TO_PATTERN = Rule(
         "pattern bust",
         "pattern waist",
         "pattern hip",
+        "must be added",
+        "to a pattern for",
     ),
     about=(
         "What to add to a pattern (or take off) where the body differs from its size, and how much of "
@@ -114,7 +116,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="at each quarter piece",
             sane="-10 cm..10 cm",
-            stated=("each quarter gets", "each quarter", "per quarter", "each quarter piece", "per quarter piece", "quarter"),
+            stated=("each quarter gets", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter", "each quarter piece", "per quarter piece", "quarter"),
             says=(
                 "quarter",
                 "increment",
@@ -128,6 +130,11 @@ BODY_TO_PATTERN = Rule(
                 "quarter piece",
                 "quarter pattern",
                 "on each piece",
+                "at each quarter",
+                "to each quarter",
+                "at each quarter piece",
+                "to each quarter piece",
+                "add to each quarter",
             ),
         ),
     ),

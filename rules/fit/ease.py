@@ -45,6 +45,11 @@ FINISHED_MEASURE = Input(
         "pattern piece",
         "flat pattern",
         "made up",
+        "collar",
+        "cuff",
+        "waistband",
+        "hoodie",
+        "copied",
         "how big",
         "how big round",
         "how wide all round",
@@ -167,7 +172,7 @@ EASE = Rule(
             says=(
                 "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
                 "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
-                "ease percent", "per cent ease",
+                "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),
         ),
         # The same the other way about, told as a plain number: "4 cm of negative ease", "2 in smaller than the body".

@@ -107,7 +107,8 @@ LENGTH_CHANGE = Rule(
             label="net change",
             says=(
                 "net change", "change", "difference", "overall", "altogether", "in all", "net", "how much longer",
-                "how much shorter", "longer or shorter",
+                "how much shorter", "longer or shorter", "how much longer is", "how much shorter is", "how much longer does",
+                "how much shorter does", "how much longer will", "how much shorter will",
             ),
         ),
         Step(
@@ -119,7 +120,7 @@ LENGTH_CHANGE = Rule(
             label="new length",
             says=(
                 "new length", "finished length", "how long", "how long is it", "length now", "end up", "long is it now",
-                "what length is it now", "now", *(f"{piece} now" for piece in PIECES),
+                "what length is it now", "what does it come to", "now", *(f"{piece} now" for piece in PIECES),
             ),
             axis="length",
         ),

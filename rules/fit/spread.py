@@ -44,6 +44,10 @@ SPREAD_CHANGE = Rule(
         "shared over",
         "off at each seam",
         "off at each",
+        "in at each",
+        "out at each",
+        "at each seam",
+        "at every seam",
         "off each seam",
         "each cut edge",
         *(
@@ -143,7 +147,7 @@ SPREAD_CHANGE = Rule(
             ),
             stated=(
                 "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
-                "off at each of the", "off at each", "off at each seam", "at each of",
+                "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of", "off at each seam", "at each of",
             ),
         ),
         Step(

@@ -75,6 +75,8 @@ STRETCH = Rule(
                 "folded",
                 "piece",
                 "swatch",
+                "rib",
+                "ribbing",
                 "sample",
                 "starts at",
                 *told("rested", "at rest", "relaxed", "unstretched"),
