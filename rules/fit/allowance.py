@@ -74,6 +74,9 @@ ADD_SEAM_ALLOWANCE = Rule(
         "pocket flap",
         "pocket bag",
         "skirt panel",
+        "skirt front",
+        "skirt back",
+        "bodice front",
         "cut a piece",
         "long panel",
         "panel with",
@@ -90,7 +93,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             says=(
                 "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
                 "what width does it finish", "how wide is it finished",
-                "how wide does it finish", *told("width", "finished width"),
+                "how wide does it finish", "how wide finished", "finished width", *told("width", "finished width"),
             ),
             axis="width",
             ask="How wide is the finished piece?",

@@ -33,6 +33,9 @@ BODY_TO_PATTERN = Rule(
         "pattern waist",
         "pattern hip",
         "must be added",
+        "how much bigger do i make",
+        "how much bigger must i make",
+        *(f"size says {place}" for place in ("bust", "waist", "hip")),
         "to a pattern for",
     ),
     about=(
@@ -89,6 +92,7 @@ BODY_TO_PATTERN = Rule(
                 "envelope says hip",
                 "chart says",
                 "pattern says",
+                *(f"size says {place}" for place in ("bust", "waist", "hip")),
             ),
             ask="What body measure is the pattern's size for?",
             example="92 cm",

@@ -64,6 +64,9 @@ DARTS = Rule(
                 "between waist and bust",
                 "waist to hip difference",
                 "taking out",
+                "how much is taken out",
+                "how much do they take out",
+                "how much is that in all",
                 "out at the waist",
                 "out of the waist",
                 *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in ("waist", "at waist", "at the waist", "the waist")),
@@ -180,7 +183,7 @@ DARTS = Rule(
                 "size of a dart",
                 "one dart",
             ),
-            stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart"),
+            stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart", "darts takes", "dart takes", "darts take", "each takes"),
         ),
         Step(
             "leg",

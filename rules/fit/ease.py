@@ -10,6 +10,9 @@ from ..engine.run import Needs, Run
 from .ease_table import verdict
 from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, WHOSE, told
 
+# "Blouse bust 98" is the blouse, or the body it is for where another number is said to be finished.
+GARMENT_PLACES = tuple(f"{garment} {place}" for garment in GARMENT_WORDS for place in ("bust", "chest", "waist", "hip", "hips"))
+
 STRETCH_ONLY = Caution(
     "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
     when="ease < 0",
@@ -21,7 +24,8 @@ BODY_MEASURE = Input(
     LENGTH,
     says=(
         "body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer",
-        "body is", *told(*PLACE_WORDS), *WHOSE,
+        "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
+        *GARMENT_PLACES,
     ),
     ask="What does the body measure there?",
     example="92 cm",
@@ -67,6 +71,8 @@ FINISHED_MEASURE = Input(
         *GARMENT_WORDS,
         *(f"finished {place}" for place in PLACE_WORDS),
         *(f"{garment} measures" for garment in GARMENT_WORDS),
+        *(f"{garment} be" for garment in (*GARMENT_WORDS, "it", "garment")),
+        *GARMENT_PLACES,
     ),
     ask="What does the finished garment measure there?",
     example="98 cm",
@@ -123,6 +129,10 @@ EASE = Rule(
         "smaller than me",
         "smaller than i am",
         "tighter than me",
+        "more than mine",
+        "bigger than mine",
+        "larger than mine",
+        "roomy by",
         "how much bigger is",
         "how much smaller is",
         "how much roomier",
@@ -155,6 +165,11 @@ EASE = Rule(
                 "more than",
                 "bigger than",
                 "larger than",
+                "roomy by",
+                "roomier by",
+                "bigger by",
+                "larger by",
+                "looser by",
                 "room",
                 "design ease",
                 "add",

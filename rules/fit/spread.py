@@ -144,6 +144,14 @@ SPREAD_CHANGE = Rule(
                 "each side seam",
                 "off each seam",
                 "take off each seam",
+                "let out at each",
+                "let out at each of",
+                "let out at each seam",
+                "let out each seam",
+                "take in at each",
+                "take in at each of",
+                "take in at each seam",
+                "take in each seam",
             ),
             stated=(
                 "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
@@ -160,7 +168,8 @@ SPREAD_CHANGE = Rule(
             label="at each cut edge",
             says=(
                 "each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge",
-                "every edge", "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
+                "every edge", "each side of each seam", "each side of every seam", "either side of each seam",
+                "either side of the seam", "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
                 "every seam allowance edge", "each seam allowance edge",
             ),
             stated=(

@@ -58,6 +58,8 @@ STRETCH = Rule(
         "jersey test",
         "class of knit",
         "kind of knit",
+        "jersey was",
+        "lycra was",
         "how much does it grow",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
@@ -161,7 +163,7 @@ STRETCH = Rule(
             label="class of knit",
             says=(
                 "class", "kind of knit", "what kind", "what kind of knit", "what class of knit", "category",
-                "stable", "stretchy enough",
+                "stable", "stretchy enough", "class is a knit", "class is the knit", "class is my knit", "what class is",
             ),
         ),
     ),
