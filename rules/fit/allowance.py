@@ -64,6 +64,7 @@ ADD_SEAM_ALLOWANCE = Rule(
         "to each side",
         "all the edges of",
         "seams all round",
+        "all round",
         "on each edge",
         "on every edge",
         "on all edges",

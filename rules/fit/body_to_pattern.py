@@ -8,6 +8,8 @@ from ..engine.rounding import FINE
 from .size_words import OWN
 from .words import told
 
+THAN_PATTERN = tuple(f"{more} than the pattern" for more in ("bigger", "larger", "more"))
+
 BODY_TO_PATTERN = Rule(
     topic="body to pattern difference",
     family="fit",
@@ -33,6 +35,7 @@ BODY_TO_PATTERN = Rule(
         "pattern waist",
         "pattern hip",
         "must be added",
+        *THAN_PATTERN,
         "how much bigger do i make",
         "how much bigger must i make",
         *(f"size says {place}" for place in ("bust", "waist", "hip")),
@@ -92,6 +95,7 @@ BODY_TO_PATTERN = Rule(
                 "envelope says hip",
                 "chart says",
                 "pattern says",
+                *THAN_PATTERN,
                 *(f"size says {place}" for place in ("bust", "waist", "hip")),
             ),
             ask="What body measure is the pattern's size for?",
@@ -109,7 +113,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="to add all round",
             says=("difference", "altogether", "all round"),
-            stated=("add", "added", "altogether", "all round", "difference"),
+            stated=(*THAN_PATTERN, "add", "added", "altogether", "all round", "difference"),
             sane="-40 cm..40 cm",
         ),
         Step(

@@ -13,6 +13,8 @@ from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, WHOSE, told
 # "Blouse bust 98" is the blouse, or the body it is for where another number is said to be finished.
 GARMENT_PLACES = tuple(f"{garment} {place}" for garment in GARMENT_WORDS for place in ("bust", "chest", "waist", "hip", "hips"))
 
+WHAT_MEASURES = tuple(f"{verb} the {garment} measure" for verb in ("does", "should", "will", "must") for garment in GARMENT_WORDS)
+
 STRETCH_ONLY = Caution(
     "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
     when="ease < 0",
@@ -25,6 +27,7 @@ BODY_MEASURE = Input(
     says=(
         "body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer",
         "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
+        *(f"body {place}" for place in PLACE_WORDS),
         *GARMENT_PLACES,
     ),
     ask="What does the body measure there?",
@@ -72,7 +75,8 @@ FINISHED_MEASURE = Input(
         *(f"finished {place}" for place in PLACE_WORDS),
         *(f"{garment} measures" for garment in GARMENT_WORDS),
         *(f"{garment} be" for garment in (*GARMENT_WORDS, "it", "garment")),
-        *GARMENT_PLACES,
+        *told(*GARMENT_PLACES),
+        *WHAT_MEASURES,
     ),
     ask="What does the finished garment measure there?",
     example="98 cm",

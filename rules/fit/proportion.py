@@ -30,6 +30,7 @@ ROUND_TO_DIAMETER = Rule(
         "neckhole",
         "circle around",
         "how far across",
+        "how wide across",
         "circle round",
         "around how wide across",
         "round",
