@@ -124,7 +124,10 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="at each quarter piece",
             sane="-10 cm..10 cm",
-            stated=("each quarter gets", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter", "each quarter piece", "per quarter piece", "quarter"),
+            stated=(
+                "each quarter gets", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter",
+                "each quarter piece", "per quarter piece", "quarter",
+            ),
             says=(
                 "quarter",
                 "increment",

@@ -7,6 +7,8 @@ from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 from .words import told
 
+WAIST = ("waist", "at waist", "at the waist", "the waist", "at my waist")
+
 DARTS = Rule(
     topic="darts",
     family="fit",
@@ -69,10 +71,10 @@ DARTS = Rule(
                 "how much is that in all",
                 "out at the waist",
                 "out of the waist",
-                *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in ("waist", "at waist", "at the waist", "the waist")),
+                *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in WAIST),
                 "bigger by",
                 "larger by",
-                *(f"{hip} than {waist}" for hip in ("hip", "hips") for waist in ("waist", "at waist", "at the waist", "the waist", "at my waist")),
+                *(f"{hip} than {waist}" for hip in ("hip", "hips") for waist in WAIST),
                 "more than the waist",
                 "bigger than the waist",
                 "bigger than my waist",
@@ -183,7 +185,9 @@ DARTS = Rule(
                 "size of a dart",
                 "one dart",
             ),
-            stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart", "darts takes", "dart takes", "darts take", "each takes"),
+            stated=(
+                "each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart", "darts takes", "dart takes", "darts take", "each takes",
+            ),
         ),
         Step(
             "leg",

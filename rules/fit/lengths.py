@@ -309,7 +309,8 @@ FOR_HEIGHT = Rule(
             says=(
                 "what length", "suit", "new length", "how long", "length should", "length for me", "how long should",
                 "mine be", "mine in proportion", "whats mine", "what is mine", *PIECES,
-                *(f"{piece} length" for piece in PIECES), "length for him", "length for her", "how long for me", "how long for him", "how long for her",
+                *(f"{piece} length" for piece in PIECES),
+                "length for him", "length for her", "how long for me", "how long for him", "how long for her",
             ),
             axis="length",
         ),

@@ -81,7 +81,10 @@ ROUND_TO_DIAMETER = Rule(
             "diameter / 2",
             LENGTH,
             rounding=RADIUS,
-            says=("radius", "neck hole radius", "hole radius", "opening radius", "radius of", "the radius of", "what radius", "compass", "set the compass"),
+            says=(
+                "radius", "neck hole radius", "hole radius", "opening radius", "radius of", "the radius of", "what radius",
+                "compass", "set the compass",
+            ),
             stated=("radius",),
         ),
     ),

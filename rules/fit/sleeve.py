@@ -100,7 +100,10 @@ SLEEVE_CAP_EASE = Rule(
             "Beside what is usual",
             kind=TEXT,
             label="what it suits",
-            says=("too much", "enough", "is that ok", "verdict", "too much ease", "is that too much ease", "is that too much", "enough ease"),
+            says=(
+                "too much", "enough", "is that ok", "verdict", "too much ease", "is that too much ease", "is that too much",
+                "enough ease",
+            ),
         ),
     ),
     answers=("ease", "share", "verdict"),

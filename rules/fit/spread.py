@@ -154,7 +154,8 @@ SPREAD_CHANGE = Rule(
             ),
             stated=(
                 "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
-                "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of", "off at each seam", "at each of",
+                "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of",
+                "off at each seam", "at each of",
             ),
         ),
         Step(
@@ -168,7 +169,8 @@ SPREAD_CHANGE = Rule(
             says=(
                 "each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge",
                 "every edge", "at each edge", "each side of each seam", "each side of every seam", "either side of each seam",
-                "either side of the seam", "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
+                "either side of the seam", "each side of a seam", "each side of the seam",
+                "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
                 "every seam allowance edge", "each seam allowance edge",
             ),
             stated=(
