@@ -186,7 +186,8 @@ DARTS = Rule(
                 "one dart",
             ),
             stated=(
-                "each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart", "darts takes", "dart takes", "darts take", "each takes",
+                "each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart",
+                "darts takes", "dart takes", "darts take", "each takes",
             ),
         ),
         Step(
