@@ -18,6 +18,7 @@ BESIDE = 0.9
 PAST_ITS_WIDTH = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
 OF_ANOTHER = 1.2
+SOON = 3
 OF_THE_SUBJECT = frozenset(("in", "of", "for", "from", "with"))
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
@@ -132,9 +133,12 @@ def counts_its_noun(rule: Rule, line: Line, value: Value) -> bool:
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
     spot = value.last
+    nouns = nouns_of(rule)
     if spot in line.at_value and not line.at_value[spot].main.bare:
-        spot = line.at_value[spot].last  # "seven two-row buttonholes" are seven
-    return spot < len(line.words) and line.words[spot] in nouns_of(rule)
+        spot = line.at_value[spot].last  # "seven two-row buttonholes" are seven, "two 40 cm envelope cushions" two
+        soon = range(spot, min(len(line.words), spot + SOON))
+        spot = next((near for near in soon if line.words[near] in nouns and near not in line.at_value), spot)
+    return spot < len(line.words) and line.words[spot] in nouns
 
 
 def names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:
