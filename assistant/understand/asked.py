@@ -26,7 +26,7 @@ AND = frozenset(("and", "n", "&", "plus", "x", "by", "or", "/", ","))
 ASKING = frozenset(("how", "what", "which", "where", "whose"))
 SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&", "plus"))
-BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which"))
+BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which", "as", "also", "in"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
@@ -89,11 +89,17 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     ranked = _of_what_is_asked(rule, line, _in_order_said(line, ranked, scores, spots))
-    if ranked and (names := [match for match in matches if match.first == 0 and any(tag.what == "topic" for tag in match.tags)]):
+    names = [match for match in matches if _opens_a_clause(line, match) and any(tag.what == "topic" for tag in match.tags)]
+    if ranked and names:
         last = max(match.last for match in names)
         if last < spots[ranked[0]][0] and _in_one_breath(line.words[last : spots[ranked[0]][0]], JOINED):
             return (rule.answers[0], *ranked)  # "button stand and finished lap": the rule's own first answer, and the lap
     return tuple(ranked)
+
+
+def _opens_a_clause(line: Line, match: Match) -> bool:
+    """Whether a phrase opens the line, or a sentence in it: "..., both cm. ease, and as a percentage?"."""
+    return match.first == 0 or line.words[match.first - 1] in (".", ";", ":", "?")
 
 
 def _told_of(line: Line, matches: list[Match]) -> set[str]:

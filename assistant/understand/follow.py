@@ -203,7 +203,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
             return carried
-    if alone and not (followed is not None and _goes_on(heard)):
+    if alone and not (followed is not None and (_goes_on(heard) or _speaks_of_it(heard, best.rule, rule))):
         return None
     return followed
 
@@ -277,6 +277,11 @@ def _goes_on(heard: Heard) -> bool:
     """Whether a line speaks of what went before by how it opens or ends ("it's 4 across", "how many reels then?")."""
     words = [word for word in heard.line.words if word not in ("?", "!", ".")]
     return bool(words) and (words[0] in GOES_ON or tuple(words[:2]) in GOES_ON_PAIRS or words[-1] in ("then", "instead"))
+
+
+def _speaks_of_it(heard: Heard, other: Rule, rule: Rule) -> bool:
+    """Whether a line that another rule of the family knows speaks of the thing before: "the hem, if it is 60 cm long?"."""
+    return other.topic != rule.topic and other.family == rule.family and "it" in heard.line.words
 
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:

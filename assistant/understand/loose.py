@@ -50,6 +50,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made += _of_each_round(chunk)
         elif isinstance(chunk, Measure) and _is_within(chunk, chunks[spot + 1 : spot + 4]):
             made += _within(chunk)
+        elif isinstance(chunk, Measure) and (rate := _for_one(made, chunk)) is not None:
+            made[-2:] = [rate]
         elif isinstance(chunk, Word) and (rate := _by_the(made, chunk)) is not None:
             made[-1:] = [rate]
         elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
@@ -107,6 +109,16 @@ def _by_the(made: Sequence[Chunk], word: Word) -> Measure | None:
     if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
         return None
     return replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {word.text}", end=word.end)
+
+
+def _for_one(made: Sequence[Chunk], measure: Measure) -> Measure | None:
+    """Money for one of a length: "€11 for one metre"."""
+    if len(made) < 2 or not (isinstance(made[-1], Word) and made[-1].lower == "for") or not isinstance(price := made[-2], Measure):
+        return None
+    one = measure.spelled and measure.per is None and measure.value == 1 and measure.unit in ("m", "yd")
+    if not one or price.unit not in MONEY or price.per is not None:
+        return None
+    return replace(price, per=measure.parts[0], text=f"{price.text} for {measure.text}", end=measure.end)
 
 
 def _and_a_share(made: Sequence[Chunk], word: Word) -> Measure | None:

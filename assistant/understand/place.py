@@ -106,6 +106,8 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     if len(values) < 2:
         return False
     before = {mention.last for mention in mentions}
+    if any(one.first == value.last and "than" in line.words[one.first : one.last + 1] for value in values for one in mentions):
+        return False  # "5 cm shorter than the waist" is named by what follows
     after = {mention.first for mention in mentions if not _closes(line, mention)}
     leading = {mention.first for mention in mentions if mention.last - mention.first > 1}  # "high bust 37" names what follows
     if any(value.last not in leading and AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):

@@ -16,7 +16,7 @@ from rules.engine.units import rough_factor
 from .beside import TELLS
 from .lexicon import Match
 from .relative import compared
-from .tokens import FILLERS
+from .tokens import FILLERS, LINKS
 from .values import Line, Value, kinds_of, rough_value
 
 GIVEN = 0.1  # something already said is a little likelier to be changed than something new
@@ -70,11 +70,11 @@ def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     """The inputs of which a word stands right beside a line's one number."""
     value = line.values[0]
     before = value.first
-    while before > 0 and line.words[before - 1] in HEDGES:
+    while before > 0 and (line.words[before - 1] in HEDGES or line.words[before - 1] in LINKS):
         before -= 1
     return {
         tag.name
-        for match in matches if match.first == value.last or match.last == before
+        for match in matches if match.first == value.last or before <= match.last <= value.first
         for tag in match.of(rule.topic) if tag.what == "role"
     }  # fmt: skip
 
