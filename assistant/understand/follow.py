@@ -21,8 +21,9 @@ from . import onward, relative, why
 from .beside import BOUGHT_BY
 from .build import NeedsUnit, build
 from .choose import read_as
+from .lexicon import Match
 from .options import of_them
-from .pull import near, of_cloth, pulls, replaces, told
+from .pull import near, of_cloth, pulls, replaces, spoken_for, told
 from .reading import Reading
 from .say import needs_unit
 from .score import PLAIN_KINDS
@@ -68,7 +69,7 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return talk.onward(sum_of_it)
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
-    line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request)
+    line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request, heard.matches)
     heard = replace(heard, line=line)
     if not heard.line.values and (changed := _other_unit(talk, heard, context.reckoned or request)) is not None:
         return changed
@@ -98,12 +99,12 @@ def _nearer_a_price(request: Request, money: float) -> bool:
     return not sums or min(map(apart, prices), default=math.inf) < min(map(apart, sums))
 
 
-def _in_the_same_percent(line: Line, rule: Rule, request: Request) -> Line:
+def _in_the_same_percent(line: Line, rule: Rule, request: Request, matches: list[Match]) -> Line:
     """The line with its one bare number as a percentage where only a percentage before was about as large: 180 after 150 %."""
     if len(line.values) != 1 or not line.values[0].main.bare or line.values[0].soft:
         return line
-    alike = near(rule, request, line)
-    if len(alike) != 1 or told(request)[alike[0]].unit != "%":
+    alike, beside = near(rule, request, line), spoken_for(rule, line, matches)
+    if len(alike) != 1 or told(request)[alike[0]].unit != "%" or (beside and alike[0] not in beside):
         return line
     value = line.values[0]
     return _with(line, replace(value.main, parts=(Part(value.main.parts[0].value, "%"),)))

@@ -40,7 +40,7 @@ def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waitin
     """How strongly each input draws a new number to itself. assumed: what was taken before without being said."""
     drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in told(request)}
     if _has_one_new_number(line):
-        alike, beside = near(rule, request, line), _spoken_for(rule, line, matches)
+        alike, beside = near(rule, request, line), spoken_for(rule, line, matches)
         if subject := _told_of(rule, line, matches):
             drawn.update(dict.fromkeys(subject, NEAR_ALONE))  # "and if the fabric is 44 wide?"
             alike = []
@@ -66,7 +66,7 @@ def _has_one_new_number(line: Line) -> bool:
     return len(line.values) == 1 and ONES_OWN.isdisjoint(line.words) and compared(line, line.values[0]) is None
 
 
-def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
+def spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     """The inputs of which a word stands right beside a line's one number."""
     value = line.values[0]
     before = value.first
