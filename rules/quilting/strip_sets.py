@@ -54,7 +54,7 @@ STRIP_SETS = Rule(
         Step("sets", "Sets for the segments wanted", "segments / rounded(per_set)", COUNT, rounding=COUNT_UP,
              noun="set", label="sets", says=("how many strip sets", "how many sets")),
     ),
-    answers=("each_strip", "finished", "raw", "per_set", "sets"),
+    answers=("finished", "raw", "per_set", "sets", "each_strip"),
     headline=("Cut each strip {each_strip} wide.", "Sew {sets}; each gives {per_set}, {raw} high raw.",
           "The set gives {per_set}, {raw} high raw.",
               "The strips come to {raw} raw edge to raw edge, {finished} in the quilt."),
