@@ -52,6 +52,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made += _within(chunk)
         elif isinstance(chunk, Measure) and (rate := _for_one(made, chunk)) is not None:
             made[-2:] = [rate]
+        elif isinstance(chunk, Word) and chunk.lower == "do" and _will_it(made, after):
+            made.append(Word(chunk.text, "enough", chunk.start, chunk.end))  # "will 2 m of 140 cm do?"
         elif isinstance(chunk, Word) and (rate := _by_the(made, chunk)) is not None:
             made[-1:] = [rate]
         elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
@@ -109,6 +111,21 @@ def _by_the(made: Sequence[Chunk], word: Word) -> Measure | None:
     if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
         return None
     return replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {word.text}", end=word.end)
+
+
+def _will_it(made: Sequence[Chunk], after: Chunk | None) -> bool:
+    """Whether "do" asks if something is enough: "will that ... do", and nothing else is asked before it."""
+    if after is not None and (after.text if isinstance(after, Mark) else after.text.lower()) not in ("?", ".", ",", "for"):
+        return False
+    for spot in range(len(made) - 1, -1, -1):
+        chunk = made[spot]
+        if not isinstance(chunk, Word):
+            continue
+        if chunk.lower in ("what", "how", "which", "i", "we", "you"):
+            return False
+        if chunk.lower in ("will", "would"):
+            return spot == 0 or isinstance(made[spot - 1], Mark)
+    return False
 
 
 def _for_one(made: Sequence[Chunk], measure: Measure) -> Measure | None:
