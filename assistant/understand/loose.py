@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from grammar.query import Chunk, Mark, Measure, Part, Span, Word
+from grammar.query import Chunk, Mark, Measure, Part, Size, Span, Word
 
 MONEY = frozenset(("GBP", "USD", "EUR", "CAD", "AUD", "pound"))
 COSTS = frozenset(("costs", "cost", "is", "=", "at", "for", "was"))
@@ -50,6 +50,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made += _of_each_round(chunk)
         elif isinstance(chunk, Measure) and _is_within(chunk, chunks[spot + 1 : spot + 4]):
             made += _within(chunk)
+        elif isinstance(chunk, Measure) and (size := _blocks_by(made, chunk)) is not None:
+            made[-3:] = [size, made[-2]]
         elif isinstance(chunk, Measure) and (rate := _for_one(made, chunk)) is not None:
             made[-2:] = [rate]
         elif isinstance(chunk, Word) and chunk.lower == "do" and _will_it(made, after):
@@ -111,6 +113,16 @@ def _by_the(made: Sequence[Chunk], word: Word) -> Measure | None:
     if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
         return None
     return replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {word.text}", end=word.end)
+
+
+def _blocks_by(made: Sequence[Chunk], measure: Measure) -> Size | None:
+    """ "6 blocks by 8" as the size 6 by 8, in blocks."""
+    if len(made) < 3 or not isinstance(first := made[-3], Measure) or not (first.bare and measure.bare):
+        return None
+    words = [one.lower for one in made[-2:] if isinstance(one, Word)]
+    if len(words) < 2 or words[0] not in ("blocks", "squares", "patches") or words[1] not in ("by", "x"):
+        return None
+    return Size((first, measure), f"{first.text} by {measure.text}", first.start, measure.end)
 
 
 def _will_it(made: Sequence[Chunk], after: Chunk | None) -> bool:

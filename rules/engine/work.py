@@ -37,6 +37,8 @@ def answer(rule: Rule, request: Request) -> Answer:
     try:
         if request.series:
             return tabulate.table(rule, request)
+        if (made := _from_told(rule, request)) is not None:
+            return made
         unknown = _unknown(rule, request)
         if unknown:
             return backwards(rule, request, unknown)
@@ -81,6 +83,29 @@ def _refuse(rule: Rule, request: Request, known: Mapping[str, Any]) -> None:
     for refusal in rule.refusals:
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
+
+
+def _from_told(rule: Rule, request: Request) -> Answer | None:
+    """A result that follows from another that was told: the leg of a dart from its intake; None where none does."""
+    asked = [name for name in request.asked if rule.step(name) is not None][:1]
+    if not request.stated or not asked or asked[0] in request.stated or asked != [*request.asked][:1]:
+        return None
+    told = {name: given.value for name, given in request.stated.items()}
+    untold = replace(request, stated={})
+    if not all(needed(rule, untold, name) for name in told):
+        return None  # what the inputs come to as well is told twice
+    run = Run(rule, untold, dict(told))
+    run.touched.clear()  # to see what the result hangs on
+    try:
+        results, head = _results(run, asked)
+    except (Impossible, NoAnswer, Needs):
+        return None
+    if head is None or not run.touched.issuperset(told):
+        return None
+    check_told(rule, request)
+    _refuse(rule, request, run.values)
+    made = compose(run, [result for result in results if result.key not in told], asked=asked)
+    return replace(made, given=given_values(rule, request))
 
 
 def _over_told(rule: Rule, request: Request) -> Answer:
