@@ -47,6 +47,8 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
             made.extend(chunk.sides)  # "£6.80 per metre x 3.5 m" is no size
         elif isinstance(chunk, Mark) and chunk.text == "%":
             made.append(Word(chunk.text, "percent", chunk.start, chunk.end))
+        elif isinstance(chunk, Mark) and chunk.text == "@":
+            made.append(Word(chunk.text, "at", chunk.start, chunk.end))
         else:
             made.append(chunk)
     _share_lengths(made)

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import NamedTuple
 
 from grammar.query import Chunk, Mark, Measure, Part, Size, Span, Word
 
@@ -29,6 +30,8 @@ BY = {"metre": "m", "meter": "m", "m": "m", "yard": "yd", "yd": "yd"}
 PORTIONS = ("thirds", "quarters", "eighths", "sixteenths")
 # A letter stuck to a number says which way it lies: w40 x h30 x d20.
 SIDES = {"w": "wide", "h": "high", "d": "deep", "l": "long"}
+TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
+_TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
 
@@ -56,8 +59,14 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made[-2:] = [rate]
         elif isinstance(chunk, Word) and chunk.lower == "do" and _will_it(made, after):
             made.append(Word(chunk.text, "enough", chunk.start, chunk.end))  # "will 2 m of 140 cm do?"
-        elif isinstance(chunk, Word) and (rate := _by_the(made, chunk)) is not None:
-            made[-1:] = [rate]
+        elif isinstance(chunk, Word) and (priced := _by_the(made, chunk)) is not None:
+            made[priced.taken :] = [priced.price]
+        elif isinstance(chunk, Word) and (tiered := _TIERED.fullmatch(chunk.lower)):
+            made += _so_many_tiers(chunk, tiered[1])
+        elif isinstance(chunk, Mark) and chunk.text == ")" and (length := _in_brackets(made, chunk)) is not None:
+            made[-3:] = [length]
+        elif isinstance(chunk, Measure) and chunk.sign == "-" and chunk.text.lower().startswith("minus ") and _is_each(after):
+            made += _taken_each_time(chunk)
         elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
             made[-3:] = [whole]
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
@@ -106,23 +115,52 @@ def _within(measure: Measure) -> list[Chunk]:
     return [bare, Word("in", "in", measure.end - 2, measure.end)]
 
 
-def _by_the(made: Sequence[Chunk], word: Word) -> Measure | None:
-    """Money straight before what it is by: "£24-a-metre wool", "$9.99 yd"."""
-    before = made[-1] if made else None
+class _Rate(NamedTuple):
+    """A price found, and from where it takes the place of what was made."""
+
+    price: Measure
+    taken: int
+
+
+def _by_the(made: Sequence[Chunk], word: Word) -> _Rate | None:
+    """Money before what it is by: "£24-a-metre wool", "$9.99 yd", "$11.50 by the yard"."""
     unit = BY.get(word.lower.removeprefix("-").removeprefix("a-").removeprefix("per-"))
+    spot = len(made) - 1
+    if unit is not None and spot > 1 and [one.lower for one in made[-2:] if isinstance(one, Word)] == ["by", "the"]:
+        spot -= 2
+    before = made[spot] if spot >= 0 else None
     if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
         return None
-    return replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {word.text}", end=word.end)
+    said = "" if spot == len(made) - 1 else "by the "
+    return _Rate(replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {said}{word.text}", end=word.end), spot)
 
 
-def _blocks_by(made: Sequence[Chunk], measure: Measure) -> Size | None:
-    """ "6 blocks by 8" as the size 6 by 8, in blocks."""
-    if len(made) < 3 or not isinstance(first := made[-3], Measure) or not (first.bare and measure.bare):
+def _so_many_tiers(word: Word, number: str) -> list[Chunk]:
+    """ "three-tiered" as three, and tiers."""
+    end = word.start + len(number)
+    tiers = Measure((Part(Fraction(TIERS[number]), ""),), word.text[: len(number)], word.start, end, spelled=True)
+    return [tiers, Word(word.text[len(number) + 1 :], "tier", end + 1, word.end)]
+
+
+def _in_brackets(made: Sequence[Chunk], mark: Mark) -> Measure | None:
+    """ "102 (cm)" as 102 cm."""
+    if len(made) < 3 or not isinstance(number := made[-3], Measure) or not number.bare or not isinstance(unit := made[-1], Word):
         return None
-    words = [one.lower for one in made[-2:] if isinstance(one, Word)]
-    if len(words) < 2 or words[0] not in ("blocks", "squares", "patches") or words[1] not in ("by", "x"):
+    opened = isinstance(made[-2], Mark) and made[-2].text == "("
+    if not opened or unit.lower not in ("cm", "mm", "in", "inches"):
         return None
-    return Size((first, measure), f"{first.text} by {measure.text}", first.start, measure.end)
+    part = Part(number.parts[0].value, "in" if unit.lower.startswith("in") else unit.lower)
+    return replace(number, parts=(part,), text=f"{number.text} ({unit.text})", end=mark.end)
+
+
+def _is_each(after: Chunk | None) -> bool:
+    return isinstance(after, Word) and after.lower in ("each", "every", "per")
+
+
+def _taken_each_time(measure: Measure) -> list[Chunk]:
+    """ "minus 8 each round" as eight, which are taken away."""
+    number = replace(measure, text=measure.text[6:].lstrip(), sign="", start=measure.end - len(measure.text[6:].lstrip()))
+    return [Word(measure.text[:5], "minus", measure.start, measure.start + 5), number]
 
 
 def _will_it(made: Sequence[Chunk], after: Chunk | None) -> bool:
@@ -138,6 +176,16 @@ def _will_it(made: Sequence[Chunk], after: Chunk | None) -> bool:
         if chunk.lower in ("will", "would"):
             return spot == 0 or isinstance(made[spot - 1], Mark)
     return False
+
+
+def _blocks_by(made: Sequence[Chunk], measure: Measure) -> Size | None:
+    """ "6 blocks by 8" as the size 6 by 8, in blocks."""
+    if len(made) < 3 or not isinstance(first := made[-3], Measure) or not (first.bare and measure.bare):
+        return None
+    words = [one.lower for one in made[-2:] if isinstance(one, Word)]
+    if len(words) < 2 or words[0] not in ("blocks", "squares", "patches") or words[1] not in ("by", "x"):
+        return None
+    return Size((first, measure), f"{first.text} by {measure.text}", first.start, measure.end)
 
 
 def _for_one(made: Sequence[Chunk], measure: Measure) -> Measure | None:

@@ -11,6 +11,7 @@ from .values import Line, Value
 
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
+OVER = (TENTH, FOUR_INCHES, AN_INCH, (Part(Fraction(10), ""),), (Part(Fraction(4), ""),))
 POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
@@ -44,7 +45,7 @@ def _leave_out(line: Line, spots: set[int]) -> None:
 
 def _is_asked_over(line: Line, value: Value) -> bool:
     """Whether a length is what a tension told before is asked over: "27 sts across 12 cm, what's that to 10 cm?"."""
-    if value.shape != "one" or value.main.parts[:1] not in (TENTH, FOUR_INCHES, AN_INCH) or value.main.per is not None:
+    if value.shape != "one" or value.main.parts[:1] not in OVER or value.main.per is not None:
         return False
     words, first = line.words, value.first
     if words[first - 1 : first] == ["per"] and words[first - 2 : first - 1] in ([","], ["."], ["?"], ["and"]):

@@ -41,7 +41,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
 
 
 LARGEST_BITS = 900
-SIGNS = {"+": "plus", "&": "and", "@": "at"}
+SIGNS = {"+": "plus", "&": "and"}
 MOST_SOFT = 12  # "one of them", "the two of us"; "one hundred and forty" is a number to place
 READABLE = 999  # larger numbers are in no phrase
 
