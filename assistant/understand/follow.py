@@ -30,7 +30,7 @@ from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
-from .weigh import answers_in, coverage
+from .weigh import PLAINLY_MEANT, answers_in, coverage
 from .weigh import best as best_of
 
 if TYPE_CHECKING:
@@ -195,6 +195,10 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
+    if best.rule.topic != rule.topic and _names_another(heard, best, reading):
+        carried = _carry(talk, heard, best, request, least=2)
+        if carried is not None:
+            return carried  # "now backing for that quilt, 108 in wide"
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
@@ -207,6 +211,15 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if alone and not (followed is not None and (_goes_on(heard) or _speaks_of_it(heard, best.rule, rule))):
         return None
     return followed
+
+
+def _names_another(heard: Heard, best: Reading, reading: Reading) -> bool:
+    """Whether a line names another topic plainly, in words that mean nothing to the rule of the question before."""
+    return any(
+        match.weight >= PLAINLY_MEANT and any(tag.what == "topic" for tag in match.of(best.rule.topic))
+        and reading.heard.isdisjoint(range(match.first, match.last))
+        for match in heard.matches
+    )  # fmt: skip
 
 
 def _assumed(rule: Rule, answer: Answer | None) -> dict[str, Given]:
@@ -378,8 +391,11 @@ def _names_in(step: Step) -> frozenset[str]:
     return frozenset(formula.names(formula.read(step.formula))) if step.formula else frozenset()
 
 
-def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) -> Followed:
-    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer."""
+def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request, least: int = 1) -> Followed:
+    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer.
+
+    least: how many values must be taken over for it to be about the same thing.
+    """
     if best.lost:
         return None
     answer = talk.context.answer
@@ -394,7 +410,7 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
         given = known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
         if given is not None:
             taken[item.name] = given
-    if not taken:
+    if len(taken) < least:
         return None
     try:
         made = build(best, talk.habits, heard.line.mentions, None)

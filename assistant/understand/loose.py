@@ -97,7 +97,7 @@ def _of_each_round(measure: Measure) -> list[Chunk]:
 
 
 def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
-    """Whether "in" behind a number is no inch: "8 in each round", "70 in a 115 cm cotton", "half in side seams"."""
+    """Whether "in" behind a number is no inch: "8 in each round", "70 in a 115 cm cotton", "half in side seams", "150 in hand"."""
     if measure.unit != "in" or measure.per is not None or not measure.text.lower().endswith(" in") or not after:
         return False
     first = after[0]
@@ -105,6 +105,8 @@ def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
         return False
     if first.lower in ("each", "every"):
         return any(isinstance(one, Word) and one.lower in ROUNDS for one in after[1:])
+    if first.lower in ("hand", "stock", "store"):
+        return True
     metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
     return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower in ("side", "darts", "seams"))
 

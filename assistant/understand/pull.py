@@ -57,8 +57,17 @@ def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waitin
             drawn[last] += LAST
     if _taken_off(line) and (item := rule.input(DISCOUNT.name)) is not None:
         drawn = {**dict.fromkeys(drawn, GIVEN), item.name: TAKEN_OFF}
-    drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
+    awaited = [item.name for item in rule.inputs if item.label in waiting]
+    if awaited and _only_a_number(line):
+        drawn = dict.fromkeys(drawn, GIVEN)  # the answer to what was asked
+    drawn.update(dict.fromkeys(awaited, AWAITED))
     return drawn
+
+
+def _only_a_number(line: Line) -> bool:
+    """Whether a line is one number and nothing else that says something."""
+    words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
+    return len(line.values) == 1 and all(word in FILLERS for word in words)
 
 
 def _has_one_new_number(line: Line) -> bool:
