@@ -61,6 +61,7 @@ HAT = Rule(
     family="knitting",
     says=("hat", "finished hat", "hat finished", "hat to measure", "hat should measure", "beanie", "cap", "toque",
           "bobble hat", "bonnet", "knitted hat", "woolly hat", "watch cap", "hats",
+          "casting on a hat", "cast on a hat", "cast on for a hat", "casting on for a hat", "stitches for a hat",
           "crown"),
     about="Stitches to cast on for a hat, the rows to the crown, and the crown's decreases round by round.",
     inputs=(
