@@ -10,13 +10,15 @@ from ..engine.kinds import AREA, COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, SHEET
 from ..engine.run import Run
-from .words import LENGTH_OF_QUILT, QUILT_ASKED, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import CLOTH_ASKED, LENGTH_OF_QUILT, QUILT_ASKED, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each side", "on each side",
              "over on each side", "all round", "overhang", "overage", "to spare all round", "to spare on each side",
              "to spare all the way round", "in to spare", "spare on each side", "bigger on each side",
              "extra on each side", "extra all round", "over each side", "spare all round", "larger on each side",
-             "all the way round", "beyond the top", "over all round"), default="4 in | 10 cm",
+             "all the way round", "beyond the top", "over all round", "over ea side", "over a side", "over per side",
+             "over every side", "on every side", "every side", "a side", "per side", "larger all round", "bigger all round",
+             "beyond the quilt", "beyond the edge", "more on each side", "how much over", "how much extra"), default="4 in | 10 cm",
              because="what most quilters and longarm services ask for (published: 2 to 6 in)", sane="0 cm..60 cm",
              practice="2 in..6 in by 1 in")  # fmt: skip
 
@@ -41,7 +43,7 @@ BACKING = Rule(
           "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
           "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
           "back the quilt", "back it", "back side of the quilt", "back side for quilt", "back side for a quilt",
-          "back for a quilt", "back for the quilt"),
+          "back for a quilt", "back for the quilt", "wide back", "back for an", "quilt backs"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",
     inputs=(
         replace(WIDTH_OF_QUILT, says=(*WIDTH_OF_QUILT.says, *QUILT_ASKED)),
@@ -57,7 +59,8 @@ BACKING = Rule(
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="backing width",
              says=("backing size", "size of the backing", "how big", "how large", "what size",
-                   "size"), stated=("backing came to", "backing is", "backing measures", "came to",
+                   "size", "size of backing", "what size backing", "how big a backing", "how big is the backing",
+                   "how big should the backing", "what size should the backing", "how large a backing", "size backing"), stated=("backing came to", "backing is", "backing measures", "came to",
              "came out at")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="backing length"),
         Step("area", "Its area, if it is pieced from what is left over", "wide * long", AREA, label="backing area",
@@ -73,9 +76,7 @@ BACKING = Rule(
              "crosswise seams")),
         Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth",
              unit=("in", "cm")),
-        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing", says=("fabric",
-             "cloth", "yardage", "how much fabric", "how many yards", "how much", "how much backing", "material",
-             "yards", "metres"), stated=("have", "left")),
+        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing", says=(*CLOTH_ASKED, "how much backing"), stated=("have", "left")),
         Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT,
              rounding=COUNT_UP, noun="panel", label="panels", says=("how many panels", "panels", "how many widths",
              "how many lengths", "number of panels")),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BODY
+from .words import HOW_LONG
 
 # Published sizes: UK in cm (the trade body allows 2 cm either way) with the inch sizes sold beside them; US in inches.
 # Names used on both sides of the ocean take the size of the question's own system.
@@ -91,7 +92,7 @@ BED_QUILT_SIZE = Rule(
              "ended up", "came to", "quilt came out", "quilt came out at", "bed came out", "bed came out at", "quilt measures",
              "quilt ended up")),
         Step("quilt_length", "The mattress, the drop at the foot, and the tuck", "length + foot + tuck",
-             rounding=BODY, label="quilt length", says=("quilt length", "how long", "long")),
+             rounding=BODY, label="quilt length", says=("quilt length", "how long", "long", *HOW_LONG)),
     ),
     answers=("quilt_width", "quilt_length"),
     headline=("Make the quilt {quilt_width} by {quilt_length}.",),

@@ -5,10 +5,12 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
-from .words import LENGTH_OF_QUILT, SQUARE, SQUARE_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import CLOTH_ASKED, LENGTH_OF_QUILT, SQUARE, SQUARE_QUILT, USABLE_WIDTH, WIDTH_OF_QUILT
 
 EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all round", "perimeter", "edge",
-             "round the edge", "curvy edge", "scalloped edge", "edge measure", "curved edge", "circumference"),
+             "round the edge", "curvy edge", "scalloped edge", "edge measure", "curved edge", "circumference", "edge of", "edges of",
+             "scalloped edge of", "curved edge of", "about the edge", "about its edge", "round edge", "longest edge",
+             "how long an edge", "how far round", "wavy edge", "go round", "go around"),
              axis="girth", default=Default("=2 * (width + length)", "Add the four sides", derived=True),
              sane="10 cm..60 m")  # fmt: skip
 JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra",
@@ -37,14 +39,15 @@ BINDING_STRIPS = Rule(
              says=("length of binding", "binding length", "how long a binding", "how long a strip",
              "how long should the binding", "how long is the binding", "inches of binding", "metres of binding",
              "yards of binding", "feet of binding", "how many inches", "cm of binding", "how long does the binding",
-             "total length", "long a strip of binding"), stated=("of binding",
+             "total length", "long a strip of binding", "how much binding goes", "binding goes round", "binding goes around",
+             "binding to go round", "binding to go around", "how much binding to go", "length of strip", "length of the binding"), stated=("of binding",
              "inches of binding")),
         Step("strips", "Divide by what one strip gives, and take whole strips", "need / usable", COUNT,
              rounding=COUNT_UP, noun="strip", says=("how many strips", "number of strips", "how many",
              "binding strips", "how many binding strips", "strips of binding"), stated=("have", "found", "left",
              "cut", "binding strips", "took", "used")),
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * strip", rounding=BUY_CLOTH,
-             label="cloth for the binding", says=("fabric", "cloth", "yardage", "how much fabric", "how many yards")),
+             label="cloth for the binding", says=CLOTH_ASKED),
     ),
     answers=("strips", "cloth", "need"),
     headline=("Cut {strips} for the binding, from {cloth} of cloth.",
@@ -96,8 +99,7 @@ BIAS_BINDING = Rule(
              "square of fabric")),
         Step("cloth", "Buy the square's side, or where it is wider than the cloth a length of the same area",
              "if(rounded(square) > usable, area / usable, rounded(square))", rounding=BUY_CLOTH,
-             label="cloth for the bias", says=("fabric", "cloth", "yardage", "how much fabric", "how many yards",
-             "how much", "material")),
+             label="cloth for the bias", says=CLOTH_ASKED),
         Step("strips", "Strips cut on the true bias across the cloth are √2 times its width long",
              "need / (usable * sqrt(2) - strip)", COUNT, rounding=COUNT_UP, noun="strip",
              label="bias strips from a length instead", says=("how many strips", "bias strips", "number of strips")),

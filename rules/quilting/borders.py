@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT, PATCH_CUT
-from .words import LENGTH_OF_QUILT, SEAM, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
+from .words import CLOTH_ASKED, HOW_BIG, HOW_LONG, LENGTH_OF_QUILT, SEAM, SQUARE, USABLE_WIDTH, WIDTH_OF_QUILT
 
 BUTTED = "sides_first"
 
@@ -27,12 +29,17 @@ BORDERS = Rule(
           "outer border strips", "butted borders", "mitred borders"),
     about="The lengths to cut for a border, the strips and cloth it takes, and the quilt's size with it on.",
     inputs=(
-        WIDTH_OF_QUILT,
+        replace(WIDTH_OF_QUILT, says=(*WIDTH_OF_QUILT.says, "what was the quilt", "what size was the quilt", "how wide was the quilt",
+                "how big was the quilt", "how big was it before", "how wide was it before", "what was it before",
+                "what size was it before", "quilt was", "before the border")),
         LENGTH_OF_QUILT,
         SQUARE,
         Input("border", "border width, finished", LENGTH, says=("border", "borders", "finished border",
               "wide border", "border finish", "border wide", "wide", "finish wide", "wide borders", "border strips",
-              "finished borders"), ask="How wide does the border finish?", example="4 in", sane="5 mm..1 m",
+              "finished borders", "how wide are the borders", "how wide is the border", "how wide was the border",
+              "how wide were the borders", "width of the border", "what width of border", "what width border",
+              "how wide a border", "what do they finish", "what does it finish", "how wide do they finish",
+              "what do the strips finish"), ask="How wide does the border finish?", example="4 in", sane="5 mm..1 m",
               practice="2 in..8 in by 1 in"),
         Input("outer", "second border width, finished", LENGTH, says=("outer border", "second border", "border",
               "borders", "then a border", "outside border", "another border"), extra=True, spoken=True,
@@ -71,7 +78,8 @@ BORDERS = Rule(
     steps=(
         Step("sides", "Cut two for the sides", "side", rounding=CUT, label="sides, two of", says=("sides",
              "side borders", "side strips", "how long the sides", "each of the side borders", "side", "cut the sides",
-             "lengths", "how long are the strips", "how long the strips", "strip lengths", "length of the strips",
+             "lengths", "how long do i cut", "how long must i cut", "how long to cut", "how long should i cut",
+             "how long do i cut the strips", "how long must i cut the strips", "cut lengths", "how long are the strips", "how long the strips", "strip lengths", "length of the strips",
              "length of strips", "how long are the borders", "length of each")),
         Step("ends", "Cut two for the top and bottom", "end", rounding=CUT, label="top and bottom, two of",
              says=("top and bottom", "top and bottom length",
@@ -85,20 +93,18 @@ BORDERS = Rule(
              "corner square")),
         Step("new_width", "The quilt's width, and a border on each side, raw edge to raw edge",
              "width + raw + 2 * border", rounding=CUT, label="new quilt width", says=("new size",
-             "size with the border", "how big with", "after the border", "with the border on", "border is on",
-             "borders are on", "end up", "new width", "size after", "how big", "how wide",
-             "finished size", "quilt size"), stated=("with the border on", "with the border on it is",
+             "size with the border", "how big with", "end up", "new width", "size after", "how big", "how wide",
+             "what size", "size once", "how big once", "how big after", "finished size", "quilt size", *HOW_BIG), stated=("with the border on", "with the border on it is",
              "with the borders on", "with it on")),
         Step("new_length", "The same for its length", "length + raw + 2 * border", rounding=CUT,
-             label="new quilt length", says=("new length", "how long is the quilt")),
+             label="new quilt length", says=("new length", *HOW_LONG)),
         Step("run_of_border", "All four end to end", "2 * side + 2 * end", rounding=CUT, label="length in all",
              says=("length in all", "total length", "running length")),
         Step("strips", "Strips across the cloth, joined end to end", "run_of_border / usable", COUNT,
              rounding=COUNT_UP, noun="strip", label="strips", says=("how many strips", "strips", "number of strips",
              "border strips", "how many border strips"), stated=("have", "strips")),
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * (border + 2 * seam)",
-             rounding=BUY_CLOTH, label="cloth for the border", says=("fabric", "cloth", "yardage", "how much fabric",
-             "how many yards", "how much", "border fabric", "material")),
+             rounding=BUY_CLOTH, label="cloth for the border", says=(*CLOTH_ASKED, "border fabric")),
         Step("second_ends",
              "The second border's sides are as long as the quilt has become; its top and bottom reach over them",
              "new_width + 2 * outer", rounding=CUT, label="second border, top and bottom", when={"kind": BUTTED}),

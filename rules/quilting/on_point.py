@@ -10,7 +10,7 @@ from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
 from ..engine.run import Run
 from .seam_geometry import diagonal, half_square_addition, quarter_square_addition
 from .triangles import HALF_SQUARE, QUARTER_SQUARE
-from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK
+from .words import ACROSS, BLOCK, DOWN, HOW_LONG, SEAM, UNFINISHED_BLOCK
 
 BIAS_EDGES = Caution("Setting triangles cut the wrong way put bias on the edge: cut the sides from squares cut "
     "twice, the corners from squares "
@@ -45,7 +45,9 @@ SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
     says=("setting triangle", "on point triangles", "edge triangle", "setting", "on point", "sides and corners",
-          "cut twice for side", "corners for on point", "triangles for the sides", "setting squares", "side triangle", "side triangles"),
+          "cut twice for side", "corners for on point", "corner triangle", "corner setting", "setting corners", "on pt",
+          "setting sides", "triangles down the sides", "triangles at the corners", "triangles for the corners",
+          "triangles along the sides", "on their points", "edge triangles", "triangles for the sides", "setting squares", "side triangle", "side triangles"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
     inputs=(
         BLOCK,
@@ -63,15 +65,18 @@ SETTING_TRIANGLES = Rule(
              "diagonal + rounded(side_addition)", rounding=PATCH_CUT, label="square for the sides, cut twice",
              says=("side", "sides", "side triangles", "side triangle squares", "square for the side triangles",
              "square for the sides", "squares for the side triangles", "cut for the side triangles",
-             "side setting triangles", "side setting triangle"), stated=("cut", "already cut", "square", "squares",
+             "side setting triangles", "side setting triangle", "triangles down the sides", "triangles along the sides",
+             "triangles for the sides"), stated=("cut", "already cut", "square", "squares",
              "cut twice", "side", "have", "cut at")),
         Step("corner_addition", "A corner triangle is half a square: it takes seam × (2 + √2) more", HALF_SQUARE,
              rounding=PATCH_CUT, label="addition for a square cut once"),
         Step("corner", "Add it to half the diagonal, and cut the square once: two corners",
              "diagonal / 2 + rounded(corner_addition)", rounding=PATCH_CUT, label="square for the corners, cut once",
              says=("corner", "corners", "corner triangles", "square for the corners",
-             "square for the corner triangles", "cut for the corners", "corner setting triangles"), stated=("corner",
-             "corner squares", "cut once", "corner square")),
+             "square for the corner triangles", "cut for the corners", "corner setting triangles", "corner triangle", "triangles for the corners",
+             "triangles at the corners", "corner setting"), stated=("cut", "already cut", "square", "squares", "have", "cut at",
+             "corner", "corners", "corner squares", "cut once", "corner square", "setting corners", "corner triangles",
+             "for the corners")),
         *_counts(),
         Step("side_squares", "A square cut twice gives four", "side_triangles / 4", COUNT, rounding=COUNT_UP,
              noun="square", label="squares for the sides", says=("how many squares", "squares to cut for the sides",
@@ -146,7 +151,7 @@ ON_POINT_SIZE = Rule(
              "finished size", "quilt centre", "how wide", "big"), stated=("wide", "width", "come out at", "come out",
              "should be", "measure")),
         Step("length", "Blocks down, each its diagonal long", "down * diagonal", rounding=CUT,
-             label="length on point", axis="length", says=("length", "how long"), stated=("long", )),
+             label="length on point", axis="length", says=("length", "how long", *HOW_LONG), stated=("long", )),
         *_counts(),
         Step("layout", "", kind=TEXT, label="layout"),
     ),

@@ -6,8 +6,21 @@ from ..engine.declare import Default, Input, flag
 from ..engine.kinds import COUNT, LENGTH
 
 WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
-                       "square quilt", "across"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
+                       "square quilt", "across", "lap quilt", "baby quilt", "cot quilt", "throw",
+                       "wall hanging", "quilt is", "quilt measures"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
+# How a quilt's two sides, and cloth to buy, are asked for.
+HOW_LONG = ("how long is the quilt", "how long will the quilt", "how long the quilt", "how long should the quilt",
+            "how long would the quilt", "how long a quilt", "how long does the quilt", "how long does it come out",
+            "how long will it be", "how long is it", "quilt length", "length of the quilt")  # fmt: skip
+HOW_BIG = ("how big is the quilt", "how large is the quilt", "what size is the quilt", "how big will the quilt be",
+           "how large will the quilt be", "what size will the quilt be", "how big does the quilt come out", "size of the quilt",
+           "what size does it come out", "how big does it come out", "what size will it be", "how big will it be",
+           "what does it measure", "how much does the quilt measure", "how wide is the quilt",
+           "how wide will the quilt be")  # fmt: skip
+CLOTH_ASKED = ("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how many yds", "how many metres", "how much",
+               "material", "yards", "yds", "metres", "how much cloth", "how much material", "fabric needed", "length to buy",
+               "what length of fabric", "what length of cloth")  # fmt: skip
 SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top")
 SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
 # where a square of cloth is asked for, the bare word says nothing of the quilt
@@ -23,6 +36,7 @@ USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "w
                      "cloth", "width of fabric", "fabric width", "cloth width", "between the selvedges",
                      "wide fabric", "wide cloth", "wide backing", "usable fabric", "usable cloth", "cotton",
                      "wide cotton", "usable cotton", "fabric with a", "cloth with a", "strips of", "strip of",
+                     "strips from", "strips cut from", "cut from", "usable across", "wide stuff", "wide goods",
                      "wide"), default="40 in | 102 cm",
                      because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
@@ -50,5 +64,5 @@ ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across"
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
              "blocks long", "long", "rows down", "up and down", "in the height", "blocks in the height",
-             "in the length", "blocks in the length"), ask="How many blocks down?", example="6",
+             "in the length", "blocks in the length", "blocks by", "across by", "across and"), ask="How many blocks down?", example="6",
              sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip
