@@ -45,7 +45,7 @@ SETTING_TRIANGLES = Rule(
     topic="setting triangles",
     family="quilting",
     says=("setting triangle", "on point triangles", "edge triangle", "setting", "on point", "sides and corners",
-          "cut twice for side", "corners for on point", "corner triangle", "corner setting", "setting corners", "on pt",
+          "cut twice for side", "corners for on point", "corner setting", "setting corners", "on pt",
           "setting sides", "triangles down the sides", "triangles at the corners", "triangles for the corners",
           "triangles along the sides", "on their points", "edge triangles", "triangles for the sides", "setting squares", "side triangle", "side triangles"),
     about="The squares to cut for the side and corner triangles of blocks on point, and how many a layout takes.",
