@@ -93,8 +93,14 @@ class Conversation:
             return replace(taught, question=text)
         if (drawn := drawing.hear(text, self)) is not None:
             return replace(drawn, question=text)
+        if self.notebook is not None and follow.asks(heard) and len(heard.line.values) >= MANY:
+            # "Gran's pattern wants 14 balls of 75 m, the new ones are 110 m. How many?" is no line for the notebook.
+            made = self.attempt(text, heard)
+            if made.status == "answered":
+                return practice.resumed(replace(made, question=text), session, self)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
-            doubted = told.status in ("incomplete", "unclear") and (follow.asks(heard) or len(heard.line.values) >= MANY)
+            going_on = follow.asks(heard) or len(heard.line.values) >= MANY or self.context.request is not None
+            doubted = told.status in ("incomplete", "unclear") and going_on
             if doubted and (made := self.attempt(text, heard)).status == "answered":
                 return made  # "I knitted 27 stitches and they measure 4 1/2 in. What is my tension?" is no line for the notebook
             return replace(told, question=text)

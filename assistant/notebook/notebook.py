@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from assistant.practice.state import Score, Scores
+from assistant.understand.follow import asks
 
 from . import index
 from .said import Token, tokens_of
@@ -70,6 +71,11 @@ class Notebook:
             return None
         for pattern, act, keeps in index.likely(said):
             found = index.meet(pattern, said, heard.line.text)
+            if found is not None and keeps and heard.line.values and asks(heard):
+                # "My ruler reads 0.69 inch. Nearest sixteenth?" is a question, and nothing to keep.
+                made = talk.attempt(heard.line.text, heard)
+                if made.status == "answered":
+                    return made
             if found is not None and (told := self._carry_out(act, keeps, found, said, talk)) is not None:
                 return told
         if not self._there():

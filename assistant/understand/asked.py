@@ -6,25 +6,27 @@ from rules.engine.buying import IN_HAND, SHOP_STEP
 from rules.engine.declare import Input, Rule, Step
 from rules.engine.kinds import CHOICE, COUNT, LENGTH, MONEY
 
+from .beside import subject_of
 from .lexicon import HOW_AXIS, Match, Tag
 from .tokens import FILLERS, LINKS, stem
 from .unit_asked import UNITS_ASKED
 from .values import Line
 
 ASK_WORDS = frozenset(
-    """determine compute calculate evaluate state required what which how many much total find whats give need want list work""".split()
+    """determine compute calculate evaluate state required what which how many much total find whats whose give
+    need want list work""".split()
 )
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
-SINGLES_OUT = frozenset(("how", "what", "which", "whats"))
+SINGLES_OUT = frozenset(("how", "what", "which", "whats", "whose"))
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
 AND = frozenset(("and", "n", "&", "plus", "x", "by", "or", "/", ","))
-ASKING = frozenset(("how", "what", "which", "where"))
+ASKING = frozenset(("how", "what", "which", "where", "whose"))
 SO_MANY = (["how", "many"], ["how", "much"], ["number", "of"])
 JOINED = frozenset(("and", "n", "&", "plus"))
-BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which"))
+BETWEEN = frozenset((",", "the", "a", "its", "how", "much", "many", "what", "which", "as", "also", "in"))
 BOUGHT_BY = frozenset(("yard", "yd", "metre", "m"))
 # What is asked for this plainly may lead, even before a second thing asked for more plainly.
 PLAINLY = 1.15
@@ -57,6 +59,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     spots: dict[str, tuple[int, int]] = {}
     longer = [match for match in matches if match.last - match.first > 1]
     asks_how = "how" in line.words
+    told = _told_of(line, matches)
     for match in matches:
         tags = [tag for tag in match.tags if tag.what in ("result", "role")]
         if not tags or _inside(match, longer):
@@ -71,7 +74,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         for tag in tags:
             if tag.what == "role" and (tag.name in NEVER_ASKED or not (_sought_count(rule, tag.name) if counted else _sought(line, match))):
                 continue
-            if not _could_answer(rule, tag.name, line, match):
+            if tag.name in told or not _could_answer(rule, tag.name, line, match):
                 continue
             bonus = 0.35 if tag.what == "result" else 0.0
             plainly = max(strength, SUBJECT if subject and _measured_so(rule.step(tag.name), subject) else 0.0)
@@ -86,11 +89,24 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
         return ()  # "ease at the hip, and is it enough": the rule's own first answer leads
     ranked = sorted((name for name in scores if scores[name] >= 0.9), key=lambda name: -scores[name])
     ranked = _of_what_is_asked(rule, line, _in_order_said(line, ranked, scores, spots))
-    if ranked and (names := [match for match in matches if match.first == 0 and any(tag.what == "topic" for tag in match.tags)]):
+    names = [match for match in matches if _opens_a_clause(line, match) and any(tag.what == "topic" for tag in match.tags)]
+    if ranked and names:
         last = max(match.last for match in names)
         if last < spots[ranked[0]][0] and _in_one_breath(line.words[last : spots[ranked[0]][0]], JOINED):
             return (rule.answers[0], *ranked)  # "button stand and finished lap": the rule's own first answer, and the lap
     return tuple(ranked)
+
+
+def _opens_a_clause(line: Line, match: Match) -> bool:
+    """Whether a phrase opens the line, or a sentence in it: "..., both cm. ease, and as a percentage?"."""
+    return match.first == 0 or line.words[match.first - 1] in (".", ";", ":", "?")
+
+
+def _told_of(line: Line, matches: list[Match]) -> set[str]:
+    """The results that are told and not asked: each opens a sentence whose verb tells a number of it."""
+    subjects = {subject_of(line, value) for value in line.values}
+    opening = [match for match in matches if match.first in subjects and match.last - match.first > 1]
+    return {tag.name for match in opening for tag in match.tags if tag.what == "stated"}
 
 
 def _sought_count(rule: Rule, name: str) -> bool:
@@ -207,7 +223,7 @@ def _sought(line: Line, match: Match) -> bool:
 
 def _asks_in(words: list[str], first: int, last: int) -> bool:
     """Whether an asking word stands between two places, that does not only suppose something ("what if the ...")."""
-    asking = (spot for spot in range(first, last) if words[spot] in ("how", "what", "which"))
+    asking = (spot for spot in range(first, last) if words[spot] in ("how", "what", "which", "whose"))
     return any(SUPPOSES.isdisjoint(words[spot + 1 : spot + 2]) for spot in asking)
 
 

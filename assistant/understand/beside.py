@@ -17,11 +17,16 @@ BESIDE = 0.9
 # How much less the words past "of 140 cm" say of the length before it.
 PAST_ITS_WIDTH = 0.8
 SECOND_VOICE = 0.2  # two words that speak for a place say a little more than one
+OF_ANOTHER = 1.2
+SOON = 3
+OF_THE_SUBJECT = frozenset(("in", "of", "for", "from", "with"))
 AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
 # "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
 TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+STOPS = frozenset((".", ",", ";", ":", "?", "!", "and", "but", "whose", "which", "where", "if", "\n"))
+ARTICLES = frozenset(("the", "my", "a", "our", "each", "her", "his"))
 # How many stitches or rows a tension is told in, to 10 cm or 4 in.
 TENSIONS = (8, 60)
 JOINTS = frozenset(("and", ",", "&", "x", "/", "by"))
@@ -40,6 +45,7 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
     """
     best, second, who = 0.0, 0.0, -1
     after = _past_its_width(line, value) if spoken else 0
+    subject = subject_of(line, value)
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
@@ -53,14 +59,31 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
                 near -= AFTER_STOP  # nor does a word of the question that follows it
             if after and mention.first >= after:
                 near = max(near, 3.0 - PAST_ITS_WIDTH - line.crossing(after, mention.first) * 1.1)
+        elif mention.first == subject:
+            near = 2.7  # "the large square in my geese is 8 1/4 in": a verb joins it to what opens the sentence
         else:
             near = 2.8 - line.crossing(mention.last, value.first)
+            if 0 <= subject < mention.first and not OF_THE_SUBJECT.isdisjoint(line.words[subject : mention.first]):
+                near -= OF_ANOTHER  # "... in my geese is 8 1/4 in" tells nothing of the geese
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
             best, second, who = near, best, mention.number
         else:
             second = max(second, near)
     return best + SECOND_VOICE * second, who
+
+
+def subject_of(line: Line, value: Value) -> int:
+    """Where the subject begins of which a verb tells a value straight after it; -1 for none."""
+    words, verb = line.words, value.first - 1
+    if verb < 1 or words[verb] not in TELLS or verb in line.at_value:
+        return -1
+    start = verb
+    while start > 0 and words[start - 1] not in STOPS and start - 1 not in line.at_value:
+        start -= 1
+    while start < verb and words[start] in ARTICLES:
+        start += 1
+    return start
 
 
 def _past_its_width(line: Line, value: Value) -> int:
@@ -110,9 +133,12 @@ def counts_its_noun(rule: Rule, line: Line, value: Value) -> bool:
     if value.shape != "one" or not value.main.bare or value.main.value.denominator != 1 or value.last >= len(line.words):
         return False
     spot = value.last
+    nouns = nouns_of(rule)
     if spot in line.at_value and not line.at_value[spot].main.bare:
-        spot = line.at_value[spot].last  # "seven two-row buttonholes" are seven
-    return spot < len(line.words) and line.words[spot] in nouns_of(rule)
+        spot = line.at_value[spot].last  # "seven two-row buttonholes" are seven, "two 40 cm envelope cushions" two
+        soon = range(spot, min(len(line.words), spot + SOON))
+        spot = next((near for near in soon if line.words[near] in nouns and near not in line.at_value), spot)
+    return spot < len(line.words) and line.words[spot] in nouns
 
 
 def names_a_length(line: Line, value: Value, by_slot: Mapping[str, list[Mention]], by_name: Mapping[str, Slot]) -> bool:

@@ -12,7 +12,6 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
 from rules.engine.units import CURRENCIES, factor, system_of
-from rules.fit.size_tables import SizeTable
 
 from .counted import Counted
 from .fitting import in_sense, likely_in, rate_parts
@@ -201,9 +200,9 @@ def _in_units_before(rule: Rule, given: dict[str, Given], earlier: Request | Non
 def _by_sense(reading: Reading) -> str:
     """The unit that the bare lengths tell: inches where one has a ruler's fraction ("bust 37, jacket 40 1/2"), else the one
     in which each makes sense where it stands, when it does so in one system only: a height of 170. A table tells its own."""
-    tables = [given.value.unit for given in reading.listed.values() if isinstance(given.value, SizeTable)]
-    if tables:
-        return tables[0]
+    for given in reading.listed.values():
+        if unit := getattr(given.value, "unit", ""):  # that of a table
+            return str(unit)
     bare = []
     for value in reading.line.values:
         slots = reading.placing.spots.get(value.number, ())
@@ -211,7 +210,7 @@ def _by_sense(reading: Reading) -> str:
     if any(_ruler_fraction(measure) for measure, _ in bare):
         return "in"
     sized = any(value.shape == "size" for value in reading.line.values)  # a runner of 40 by 200 may be of any size
-    for fits in (in_sense,) if sized else (in_sense, likely_in):
+    for fits in (in_sense,) if sized or len(bare) == 1 else (in_sense, likely_in):
         sensible = [unit for unit in ("in", "cm") if bare and all(fits(measure, slot, unit) for measure, slot in bare)]
         if len(sensible) == 1:
             return sensible[0]

@@ -21,7 +21,7 @@ from .readers import PLAIN, reader_of
 from .reading import Reading
 from .score import lacking, passed_over, score, things
 from .tokens import tokens
-from .unit_asked import in_unit, length_asked, unit_asked
+from .unit_asked import in_unit
 from .values import Line, Value
 
 CANDIDATES = 8
@@ -100,7 +100,7 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     for name in spoken.nothing.keys() & filled:
         del listed[name]  # "1 1/2 in sashing, no sashing round the outside" has sashing
     asked = tuple(name for name in asked if name not in filled and name not in listed and name not in chosen)
-    reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, unit_asked(line) or length_asked(line)), listed, counts)
+    reading = Reading(rule, line, placing, options, chosen, asked or in_unit(rule, line), listed, counts)
     reading.taken = before - {value.number for value in values}
     reading.heard = frozenset(spot for match in mine for spot in range(match.first, match.last))
     reading.score = score(reading, mine, kept or {}) - passed_over(reading, matches)

@@ -21,15 +21,16 @@ from . import onward, relative, why
 from .beside import BOUGHT_BY
 from .build import NeedsUnit, build
 from .choose import read_as
+from .lexicon import Match
 from .options import of_them
-from .pull import near, of_cloth, pulls, replaces, told
+from .pull import near, of_cloth, pulls, replaces, spoken_for, told
 from .reading import Reading
 from .say import needs_unit
 from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
-from .weigh import answers_in, coverage
+from .weigh import PLAINLY_MEANT, answers_in, coverage
 from .weigh import best as best_of
 
 if TYPE_CHECKING:
@@ -39,7 +40,8 @@ Followed = tuple[Request | None, Answer] | None
 
 WHY = (("why",), ("how", "come"), ("explain",), ("show", "the", "work"), ("how", "so"), ("show", "me", "the", "work"))
 GOES_ON = frozenset(
-    ("it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
+    ("no", "sorry", "actually", "oops",
+     "it", "its", "and", "but", "then", "now", "with", "without", "instead", "or", "only", "make", "try", "change", "use", "put")
 )
 GOES_ON_PAIRS = frozenset(
     (("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same"))
@@ -67,7 +69,7 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
         return talk.onward(sum_of_it)
     if (line := relative.with_axes(heard.line, talk.mind.rules[request.topic])) is not None:
         heard = replace(heard, line=line, matches=talk.mind.lexicon.match(line.words, request.topic))
-    line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request)
+    line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request, heard.matches)
     heard = replace(heard, line=line)
     if not heard.line.values and (changed := _other_unit(talk, heard, context.reckoned or request)) is not None:
         return changed
@@ -97,12 +99,12 @@ def _nearer_a_price(request: Request, money: float) -> bool:
     return not sums or min(map(apart, prices), default=math.inf) < min(map(apart, sums))
 
 
-def _in_the_same_percent(line: Line, rule: Rule, request: Request) -> Line:
+def _in_the_same_percent(line: Line, rule: Rule, request: Request, matches: list[Match]) -> Line:
     """The line with its one bare number as a percentage where only a percentage before was about as large: 180 after 150 %."""
     if len(line.values) != 1 or not line.values[0].main.bare or line.values[0].soft:
         return line
-    alike = near(rule, request, line)
-    if len(alike) != 1 or told(request)[alike[0]].unit != "%":
+    alike, beside = near(rule, request, line), spoken_for(rule, line, matches)
+    if len(alike) != 1 or told(request)[alike[0]].unit != "%" or (beside and alike[0] not in beside):
         return line
     value = line.values[0]
     return _with(line, replace(value.main, parts=(Part(value.main.parts[0].value, "%"),)))
@@ -193,6 +195,10 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         return followed  # a plan takes up what is said of it, though another rule knows the words too
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
+    if best.rule.topic != rule.topic and _names_another(heard, best, reading):
+        carried = _carry(talk, heard, best, request, least=2)
+        if carried is not None:
+            return carried  # "now backing for that quilt, 108 in wide"
     alone = _stands_alone(talk, heard, best)
     if followed is not None and not asks(heard) and not alone:
         return followed  # "put sashing all round too" changes something; it asks for nothing new
@@ -202,9 +208,18 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         carried = _carry(talk, heard, best, request)
         if carried is not None:
             return carried
-    if alone and not (followed is not None and _goes_on(heard)):
+    if alone and not (followed is not None and (_goes_on(heard) or _speaks_of_it(heard, best.rule, rule))):
         return None
     return followed
+
+
+def _names_another(heard: Heard, best: Reading, reading: Reading) -> bool:
+    """Whether a line names another topic plainly, in words that mean nothing to the rule of the question before."""
+    return any(
+        match.weight >= PLAINLY_MEANT and any(tag.what == "topic" for tag in match.of(best.rule.topic))
+        and reading.heard.isdisjoint(range(match.first, match.last))
+        for match in heard.matches
+    )  # fmt: skip
 
 
 def _assumed(rule: Rule, answer: Answer | None) -> dict[str, Given]:
@@ -276,6 +291,11 @@ def _goes_on(heard: Heard) -> bool:
     """Whether a line speaks of what went before by how it opens or ends ("it's 4 across", "how many reels then?")."""
     words = [word for word in heard.line.words if word not in ("?", "!", ".")]
     return bool(words) and (words[0] in GOES_ON or tuple(words[:2]) in GOES_ON_PAIRS or words[-1] in ("then", "instead"))
+
+
+def _speaks_of_it(heard: Heard, other: Rule, rule: Rule) -> bool:
+    """Whether a line that another rule of the family knows speaks of the thing before: "the hem, if it is 60 cm long?"."""
+    return other.topic != rule.topic and other.family == rule.family and "it" in heard.line.words
 
 
 def _stands_alone(talk: Conversation, heard: Heard, reading: Reading) -> bool:
@@ -371,8 +391,11 @@ def _names_in(step: Step) -> frozenset[str]:
     return frozenset(formula.names(formula.read(step.formula))) if step.formula else frozenset()
 
 
-def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) -> Followed:
-    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer."""
+def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request, least: int = 1) -> Followed:
+    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer.
+
+    least: how many values must be taken over for it to be about the same thing.
+    """
     if best.lost:
         return None
     answer = talk.context.answer
@@ -387,7 +410,7 @@ def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request) ->
         given = known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
         if given is not None:
             taken[item.name] = given
-    if not taken:
+    if len(taken) < least:
         return None
     try:
         made = build(best, talk.habits, heard.line.mentions, None)

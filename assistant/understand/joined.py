@@ -14,7 +14,7 @@ from .sweeps import with_steps
 
 LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
 BOTH = frozenset(("and", "&", ",", "x", "×", "/", "+", "plus"))
-MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals"))
+MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals", "give", "gives", "cover", "covers"))
 HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
 _SHARE = re.compile(r"(\d+)\s*/\s*(10|4)(?=\D)")
 TENSION_WORDS = frozenset(("tension", "gauge"))
@@ -47,6 +47,8 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
             made.extend(chunk.sides)  # "£6.80 per metre x 3.5 m" is no size
         elif isinstance(chunk, Mark) and chunk.text == "%":
             made.append(Word(chunk.text, "percent", chunk.start, chunk.end))
+        elif isinstance(chunk, Mark) and chunk.text == "@":
+            made.append(Word(chunk.text, "at", chunk.start, chunk.end))
         else:
             made.append(chunk)
     _share_lengths(made)

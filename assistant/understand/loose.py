@@ -6,8 +6,9 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
+from typing import NamedTuple
 
-from grammar.query import Chunk, Mark, Measure, Part, Span, Word
+from grammar.query import Chunk, Mark, Measure, Part, Size, Span, Word
 
 MONEY = frozenset(("GBP", "USD", "EUR", "CAD", "AUD", "pound"))
 COSTS = frozenset(("costs", "cost", "is", "=", "at", "for", "was"))
@@ -22,9 +23,15 @@ BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "ches
 
 # Parts of an inch by name; a ruler has no others.
 PARTS = {"eighths": 8, "eighth": 8, "8ths": 8, "sixteenths": 16, "sixteenth": 16, "16ths": 16, "nd": 32, "16th": 16, "8th": 8}
+SHARES = {"half": 2, "third": 3, "quarter": 4, "eighth": 8}
+ROUNDS = frozenset(("round", "rounds", "row", "rows", "rnd"))
+# What cloth is sold by, straight behind a price.
+BY = {"metre": "m", "meter": "m", "m": "m", "yard": "yd", "yd": "yd"}
 PORTIONS = ("thirds", "quarters", "eighths", "sixteenths")
 # A letter stuck to a number says which way it lies: w40 x h30 x d20.
 SIDES = {"w": "wide", "h": "high", "d": "deep", "l": "long"}
+TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
+_TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
 
@@ -42,9 +49,29 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
+        elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
+            made += _of_each_round(chunk)
+        elif isinstance(chunk, Measure) and _is_within(chunk, chunks[spot + 1 : spot + 4]):
+            made += _within(chunk)
+        elif isinstance(chunk, Measure) and (size := _blocks_by(made, chunk)) is not None:
+            made[-3:] = [size, made[-2]]
+        elif isinstance(chunk, Measure) and (rate := _for_one(made, chunk)) is not None:
+            made[-2:] = [rate]
+        elif isinstance(chunk, Word) and chunk.lower == "do" and _will_it(made, after):
+            made.append(Word(chunk.text, "enough", chunk.start, chunk.end))  # "will 2 m of 140 cm do?"
+        elif isinstance(chunk, Word) and (priced := _by_the(made, chunk)) is not None:
+            made[priced.taken :] = [priced.price]
+        elif isinstance(chunk, Word) and (tiered := _TIERED.fullmatch(chunk.lower)):
+            made += _so_many_tiers(chunk, tiered[1])
+        elif isinstance(chunk, Mark) and chunk.text == ")" and (length := _in_brackets(made, chunk)) is not None:
+            made[-3:] = [length]
+        elif isinstance(chunk, Measure) and chunk.sign == "-" and chunk.text.lower().startswith("minus ") and _is_each(after):
+            made += _taken_each_time(chunk)
+        elif isinstance(chunk, Word) and chunk.lower in SHARES and (whole := _and_a_share(made, chunk)) is not None:
+            made[-3:] = [whole]
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
-            whole = Part(many.value * chunk.value, chunk.unit)
-            made[-1:] = [replace(chunk, parts=(whole,), text=f"{many.text} {chunk.text}", start=many.start)]
+            parts = (Part(many.value * chunk.value, chunk.unit),)
+            made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
         elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
             number = Measure((Part(Fraction(said[2]), ""),), said[2], chunk.start + 1, chunk.end)
             made += [number, Word(chunk.text[:1], SIDES[said[1]], chunk.start, chunk.start + 1)]
@@ -53,6 +80,135 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         else:
             made.append(chunk)
     return made
+
+
+def _of_each_round(measure: Measure) -> list[Chunk]:
+    """ "8 per round" as eight, and what they are of."""
+    number, _, rest = measure.text.partition(" ")
+    counted, at = replace(measure, per=None, text=number, end=measure.start + len(number)), measure.start + len(number) + 1
+    if measure.unit:
+        said, _, rest = rest.partition(" ")
+        counted, at = replace(counted, text=f"{number} {said}", end=at + len(said)), at + len(said) + 1
+    made: list[Chunk] = [counted]
+    for word in rest.split():
+        made.append(Word(word, word.lower(), at, at + len(word)))
+        at += len(word) + 1
+    return made
+
+
+def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
+    """Whether "in" behind a number is no inch: "8 in each round", "70 in a 115 cm cotton", "half in side seams", "150 in hand"."""
+    if measure.unit != "in" or measure.per is not None or not measure.text.lower().endswith(" in") or not after:
+        return False
+    first = after[0]
+    if not isinstance(first, Word):
+        return False
+    if first.lower in ("each", "every"):
+        return any(isinstance(one, Word) and one.lower in ROUNDS for one in after[1:])
+    if first.lower in ("hand", "stock", "store"):
+        return True
+    metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
+    return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower in ("side", "darts", "seams"))
+
+
+def _within(measure: Measure) -> list[Chunk]:
+    number = measure.text[:-3]
+    bare = replace(measure, parts=(Part(measure.parts[0].value, ""),), text=number, end=measure.start + len(number))
+    return [bare, Word("in", "in", measure.end - 2, measure.end)]
+
+
+class _Rate(NamedTuple):
+    """A price found, and from where it takes the place of what was made."""
+
+    price: Measure
+    taken: int
+
+
+def _by_the(made: Sequence[Chunk], word: Word) -> _Rate | None:
+    """Money before what it is by: "£24-a-metre wool", "$9.99 yd", "$11.50 by the yard"."""
+    unit = BY.get(word.lower.removeprefix("-").removeprefix("a-").removeprefix("per-"))
+    spot = len(made) - 1
+    if unit is not None and spot > 1 and [one.lower for one in made[-2:] if isinstance(one, Word)] == ["by", "the"]:
+        spot -= 2
+    before = made[spot] if spot >= 0 else None
+    if unit is None or not isinstance(before, Measure) or before.unit not in MONEY or before.per is not None:
+        return None
+    said = "" if spot == len(made) - 1 else "by the "
+    return _Rate(replace(before, per=Part(Fraction(1), unit), text=f"{before.text} {said}{word.text}", end=word.end), spot)
+
+
+def _so_many_tiers(word: Word, number: str) -> list[Chunk]:
+    """ "three-tiered" as three, and tiers."""
+    end = word.start + len(number)
+    tiers = Measure((Part(Fraction(TIERS[number]), ""),), word.text[: len(number)], word.start, end, spelled=True)
+    return [tiers, Word(word.text[len(number) + 1 :], "tier", end + 1, word.end)]
+
+
+def _in_brackets(made: Sequence[Chunk], mark: Mark) -> Measure | None:
+    """ "102 (cm)" as 102 cm."""
+    if len(made) < 3 or not isinstance(number := made[-3], Measure) or not number.bare or not isinstance(unit := made[-1], Word):
+        return None
+    opened = isinstance(made[-2], Mark) and made[-2].text == "("
+    if not opened or unit.lower not in ("cm", "mm", "in", "inches"):
+        return None
+    part = Part(number.parts[0].value, "in" if unit.lower.startswith("in") else unit.lower)
+    return replace(number, parts=(part,), text=f"{number.text} ({unit.text})", end=mark.end)
+
+
+def _is_each(after: Chunk | None) -> bool:
+    return isinstance(after, Word) and after.lower in ("each", "every", "per")
+
+
+def _taken_each_time(measure: Measure) -> list[Chunk]:
+    """ "minus 8 each round" as eight, which are taken away."""
+    number = replace(measure, text=measure.text[6:].lstrip(), sign="", start=measure.end - len(measure.text[6:].lstrip()))
+    return [Word(measure.text[:5], "minus", measure.start, measure.start + 5), number]
+
+
+def _will_it(made: Sequence[Chunk], after: Chunk | None) -> bool:
+    """Whether "do" asks if something is enough: "will that ... do", and nothing else is asked before it."""
+    if after is not None and (after.text if isinstance(after, Mark) else after.text.lower()) not in ("?", ".", ",", "for"):
+        return False
+    for spot in range(len(made) - 1, -1, -1):
+        chunk = made[spot]
+        if not isinstance(chunk, Word):
+            continue
+        if chunk.lower in ("what", "how", "which", "i", "we", "you"):
+            return False
+        if chunk.lower in ("will", "would"):
+            return spot == 0 or isinstance(made[spot - 1], Mark)
+    return False
+
+
+def _blocks_by(made: Sequence[Chunk], measure: Measure) -> Size | None:
+    """ "6 blocks by 8" as the size 6 by 8, in blocks."""
+    if len(made) < 3 or not isinstance(first := made[-3], Measure) or not (first.bare and measure.bare):
+        return None
+    words = [one.lower for one in made[-2:] if isinstance(one, Word)]
+    if len(words) < 2 or words[0] not in ("blocks", "squares", "patches") or words[1] not in ("by", "x"):
+        return None
+    return Size((first, measure), f"{first.text} by {measure.text}", first.start, measure.end)
+
+
+def _for_one(made: Sequence[Chunk], measure: Measure) -> Measure | None:
+    """Money for one of a length: "€11 for one metre"."""
+    if len(made) < 2 or not (isinstance(made[-1], Word) and made[-1].lower == "for") or not isinstance(price := made[-2], Measure):
+        return None
+    one = measure.spelled and measure.per is None and measure.value == 1 and measure.unit in ("m", "yd")
+    if not one or price.unit not in MONEY or price.per is not None:
+        return None
+    return replace(price, per=measure.parts[0], text=f"{price.text} for {measure.text}", end=measure.end)
+
+
+def _and_a_share(made: Sequence[Chunk], word: Word) -> Measure | None:
+    """ "an inch and a half" as one measure, whatever follows it."""
+    if len(made) < 3 or not isinstance(whole := made[-3], Measure) or len(whole.parts) != 1 or whole.bare or whole.per is not None:
+        return None
+    joint = tuple(one.lower for one in made[-2:] if isinstance(one, Word))
+    if joint not in (("and", "a"), ("and", "an")):
+        return None
+    more = Part(whole.parts[0].value + Fraction(1, SHARES[word.lower]), whole.unit)
+    return replace(whole, parts=(more,), text=f"{whole.text} and a {word.text}", end=word.end, spelled=False)
 
 
 def _many(made: Sequence[Chunk]) -> Measure | None:

@@ -107,6 +107,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     of_length = main.value.denominator != 1 and any(not other.main.bare for other in line.values)
     several = value.shape in SEVERAL
     head, second = _in_duo(places, value)
+    following = line.at_value.get(value.last)
+    before_measure = following is not None and not following.main.bare  # "two 40 cm envelope cushions" are two
     is_counted = _is_counted(line, value)
     in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
@@ -155,7 +157,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
         elif mention < 0 and soft:
-            score -= UNCALLED_COST
+            score -= 0.0 if before_measure and kind is COUNT and not getattr(declared, "extra", True) else UNCALLED_COST
         elif mention < 0 and not from_it and isinstance(declared, Input) and declared.extra:
             score -= 2 * UNCALLED_COST if bare else UNCALLED_COST if kind in (LENGTH, COUNT, RATIO) else 0.0
         if score > UNPLACED / 2:

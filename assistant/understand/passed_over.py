@@ -6,15 +6,18 @@ from fractions import Fraction
 
 from grammar.query import Part
 
+from .tokens import FILLERS
 from .values import Line, Value
 
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
+OVER = (TENTH, FOUR_INCHES, AN_INCH, (Part(Fraction(10), ""),), (Part(Fraction(4), ""),))
 POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
 SOMEONE = frozenset(("he", "she", "who"))
 THE_ONE = (["each"], ["every"], ["that"], ["this"], ["which"], ["first"], ["last"], ["another"], ["next"], ["other"], ["between"])
+AFTER_SOMEONE: tuple[list[str], ...] = ([], ["and"], [","], ["."], ["?"], ["then"], ["instead"], ["please"], ["is"], ["with"])
 EACH_END = (["each", "end"], ["each", "side"], ["both", "end"], ["both", "side"], ["either", "end"], ["either", "side"])
 CLAUSE_ENDS: tuple[list[str], ...] = ([], ["."], [","], ["?"], ["!"], ["and"], ["so"], [";"])
 AGES = (["year"], ["month"], ["week"], ["yr"])
@@ -42,7 +45,7 @@ def _leave_out(line: Line, spots: set[int]) -> None:
 
 def _is_asked_over(line: Line, value: Value) -> bool:
     """Whether a length is what a tension told before is asked over: "27 sts across 12 cm, what's that to 10 cm?"."""
-    if value.shape != "one" or value.main.parts[:1] not in (TENTH, FOUR_INCHES, AN_INCH) or value.main.per is not None:
+    if value.shape != "one" or value.main.parts[:1] not in OVER or value.main.per is not None:
         return False
     words, first = line.words, value.first
     if words[first - 1 : first] == ["per"] and words[first - 2 : first - 1] in ([","], ["."], ["?"], ["and"]):
@@ -54,7 +57,11 @@ def _is_asked_over(line: Line, value: Value) -> bool:
 
 def _is_someone(words: list[str], value: Value) -> bool:
     """Whether "one" is a thing spoken of, and no number: "each one is 5 cm across", "the first one"."""
-    return value.soft and value.main.bare and value.main.value == 1 and words[value.first - 1 : value.first] in THE_ONE
+    if not (value.soft and value.main.bare and value.main.value == 1):
+        return False
+    before, after = words[value.first - 1 : value.first], words[value.last : value.last + 1]
+    named = bool(before) and before[0].isalpha() and before[0] not in FILLERS  # "a full circle one, and the cloth is ..."
+    return before in THE_ONE or (named and after in AFTER_SOMEONE)
 
 
 def _is_of_each_end(words: list[str], value: Value) -> bool:

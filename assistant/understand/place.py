@@ -24,8 +24,10 @@ Best = tuple[float, dict[int, Option | None]]
 WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
 AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
+ENDS = frozenset(("?", ".", "please", "cm", "inch", "percent"))
 # "Fewer strips with 42 in than with 40?" sets the two beside each other.
 COMPARING = frozenset(("fewer", "less", "more", "cheaper", "better", "difference"))
+BESIDE_EACH_OTHER = (("and", "if"), ("compared", "with"), ("compared", "to"))
 # How much likelier two values that are set beside each other are for the same place.
 ALIKE = 1.0
 
@@ -103,10 +105,19 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
     """
     if len(values) < 2:
         return False
-    before, after = {mention.last for mention in mentions}, {mention.first for mention in mentions}
-    if any(AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
+    before = {mention.last for mention in mentions}
+    if any(one.first == value.last and "than" in line.words[one.first : one.last + 1] for value in values for one in mentions):
+        return False  # "5 cm shorter than the waist" is named by what follows
+    after = {mention.first for mention in mentions if not _closes(line, mention)}
+    leading = {mention.first for mention in mentions if mention.last - mention.first > 1}  # "high bust 37" names what follows
+    if any(value.last not in leading and AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
     return all(value.first in before for value in values) and not all(value.last in after for value in values)
+
+
+def _closes(line: Line, mention: Mention) -> bool:
+    """Whether a phrase ends the line, and so may be what is asked: "full bust 40 high bust 37 in, cup?"."""
+    return all(word in ENDS for word in line.words[mention.last :])
 
 
 def _possible(slot: Slot, chosen: Mapping[str, tuple[str, ...]]) -> bool:
@@ -126,7 +137,7 @@ def _alternatives(line: Line, values: list[Value]) -> dict[int, frozenset[int]]:
         between = line.words[before.last : after.first]
         either = EITHER if "compare" not in line.words else AND_EITHER
         compared = not either.isdisjoint(between) or ("than" in between and not COMPARING.isdisjoint(line.words))
-        compared = compared or any(pair == ("and", "if") for pair in pairwise(between))
+        compared = compared or any(pair in BESIDE_EACH_OTHER for pair in pairwise(between))
         if not compared or before.shape != "one" or after.shape != "one":
             continue
         for one, other in ((index - 1, index), (index, index - 1)):

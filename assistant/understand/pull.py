@@ -16,7 +16,7 @@ from rules.engine.units import rough_factor
 from .beside import TELLS
 from .lexicon import Match
 from .relative import compared
-from .tokens import FILLERS
+from .tokens import FILLERS, LINKS
 from .values import Line, Value, kinds_of, rough_value
 
 GIVEN = 0.1  # something already said is a little likelier to be changed than something new
@@ -40,7 +40,7 @@ def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waitin
     """How strongly each input draws a new number to itself. assumed: what was taken before without being said."""
     drawn = {name: GIVEN + (CHANGED if name in changed else 0.0) for name in told(request)}
     if _has_one_new_number(line):
-        alike, beside = near(rule, request, line), _spoken_for(rule, line, matches)
+        alike, beside = near(rule, request, line), spoken_for(rule, line, matches)
         if subject := _told_of(rule, line, matches):
             drawn.update(dict.fromkeys(subject, NEAR_ALONE))  # "and if the fabric is 44 wide?"
             alike = []
@@ -57,8 +57,17 @@ def pulls(rule: Rule, request: Request, line: Line, matches: list[Match], waitin
             drawn[last] += LAST
     if _taken_off(line) and (item := rule.input(DISCOUNT.name)) is not None:
         drawn = {**dict.fromkeys(drawn, GIVEN), item.name: TAKEN_OFF}
-    drawn.update({item.name: AWAITED for item in rule.inputs if item.label in waiting})
+    awaited = [item.name for item in rule.inputs if item.label in waiting]
+    if awaited and _only_a_number(line):
+        drawn = dict.fromkeys(drawn, GIVEN)  # the answer to what was asked
+    drawn.update(dict.fromkeys(awaited, AWAITED))
     return drawn
+
+
+def _only_a_number(line: Line) -> bool:
+    """Whether a line is one number and nothing else that says something."""
+    words = [word for spot, word in enumerate(line.words) if spot not in line.at_value and word[:1].isalpha()]
+    return len(line.values) == 1 and all(word in FILLERS for word in words)
 
 
 def _has_one_new_number(line: Line) -> bool:
@@ -66,15 +75,15 @@ def _has_one_new_number(line: Line) -> bool:
     return len(line.values) == 1 and ONES_OWN.isdisjoint(line.words) and compared(line, line.values[0]) is None
 
 
-def _spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
+def spoken_for(rule: Rule, line: Line, matches: list[Match]) -> set[str]:
     """The inputs of which a word stands right beside a line's one number."""
     value = line.values[0]
     before = value.first
-    while before > 0 and line.words[before - 1] in HEDGES:
+    while before > 0 and (line.words[before - 1] in HEDGES or line.words[before - 1] in LINKS):
         before -= 1
     return {
         tag.name
-        for match in matches if match.first == value.last or match.last == before
+        for match in matches if match.first == value.last or before <= match.last <= value.first
         for tag in match.of(rule.topic) if tag.what == "role"
     }  # fmt: skip
 

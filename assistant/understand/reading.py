@@ -43,4 +43,9 @@ class Reading:
     @property
     def lost(self) -> list[Value]:
         """Numbers that found no place; a number word ("one of them") is not counted as lost."""
-        return [value for value in self.placing.unplaced if not value.soft]
+        return [value for value in self.placing.unplaced if not value.soft or self._counts(value)]
+
+    def _counts(self, value: Value) -> bool:
+        """Whether a number word stands right before a measure and counts what is so large: "two 40 cm cushions"."""
+        after = self.line.at_value.get(value.last)
+        return after is not None and not after.main.bare and after.main.per is None and value.main.bare and value.main.value > 1

@@ -127,15 +127,15 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
         # A list of the very kind the rule takes (lines of a bill, pieces to cut) tells what it is for.
         reading.topic_score = max(reading.topic_score, LISTED)
         score += TOPIC_WEIGHT * max(0.0, LISTED - best_topic)
-    elif not best_topic and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
-        reading.topic_score = LONE
+    elif best_topic < LONE and ((reading.rule.lone and _lone(reading)) or _tells(reading) or _told_in_pairs(reading)):
+        reading.topic_score = LONE + best_topic  # a faint word of the topic counts besides
     filled = {slot.name for slots in reading.placing.spots.values() for slot in slots}
     filled |= {*reading.listed, *reading.chosen, *kept}
     missing = lacking(reading.rule, filled)
     for item in missing:
         if item.name not in reading.asked[:1]:
             score -= 0.55 if item.kind.is_number or item.kind is CHOICE else MISSING_LIST
-    if reading.topic_score == LONE and reading.rule.lone and not missing:
+    if LONE <= reading.topic_score < 2 * LONE and reading.rule.lone and not missing:
         if _is_put_into(reading.line):
             reading.topic_score = 1.0
             score += TOPIC_WEIGHT + DIRECT_GAIN

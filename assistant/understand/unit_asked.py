@@ -14,6 +14,7 @@ UNITS_ASKED = {
     "imperial": "inches", "gram": "g", "g": "g", "ounce": "oz", "oz": "oz", "kg": "kg", "litre": "l", "gsm": "g/m^2", "lb": "lb",
     "ligne": "ligne",
 }  # fmt: skip
+BOUGHT_BY = ("yd", "m")
 CLOSING, STOPS = frozenset(("?", ".", "please")), frozenset((",", ".", ";", ":", "?", "-"))
 LEAD = frozenset(("in", "many", "total", "into", "to", "as", "much", "=", "?"))
 
@@ -24,18 +25,22 @@ def length_asked(line: Line) -> str:
     return "m" if ("what", "length") in pairs else ""
 
 
-def in_unit(rule: Rule, unit: str) -> tuple[str, ...]:
-    """The result asked for by its unit alone: "= ? lignes", or a length where the rule's own answer is a count."""
+def in_unit(rule: Rule, line: Line) -> tuple[str, ...]:
+    """The result asked for by its unit alone: "= ? lignes", a length where the rule's own answer is a count, "... 60 in cloth: yards"."""
+    unit = unit_asked(line) or length_asked(line)
     steps = [step for name in rule.answers if (step := rule.step(name)) is not None]
     if not unit or unit not in LENGTHS or not steps:
         return ()
     own = [step for step in steps if unit in _shown_in(step)]
     if unit == "ligne" and own:
         return (own[0].name,)
+    bought = [step for step in steps if step.rounding is not None and step.rounding.bought]
+    if bought and unit in BOUGHT_BY and _closing(line):
+        return (bought[0].name,)
     if steps[0].kind is not COUNT or rule.parts:
         return ()
     lengths = [step for step in steps if step.kind is LENGTH]
-    lengths.sort(key=lambda step: not (step.rounding is not None and step.rounding.bought))
+    lengths.sort(key=lambda step: step not in bought)
     return (lengths[0].name,) if lengths else ()
 
 

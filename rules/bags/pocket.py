@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, flag
 from ..engine.drawing import LineDrawing
 from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -16,7 +16,7 @@ POCKET = Rule(
     topic="pocket, centred",
     family="bags",
     says=("pocket", "patch pocket", "pockets", "slip pocket", "pocket size", "centred pocket",
-        "pocket cut size", "inside pocket", "pocket placement", "pocket on a panel"),
+        "pocket cut size", "pocket bag", "pocket bags", "pocket flap", "flap", "inside pocket", "pocket placement", "pocket on a panel"),
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
@@ -37,10 +37,14 @@ POCKET = Rule(
             says=("panel", "panel height", "high panel", "tall panel"), extra=True, spoken=True, sane="2 cm..3 m",
             practice="12 in..20 in by 1 in"),
         SEAM_OF_BAG,
+        flag("all_edges", "seam on every edge", ("on all edges", "on every edge", "all edges", "every edge", "on all sides",
+            "on every side", "all round", "all around", "all the way round", "on each edge", "on all four sides",
+            "seam allowance all round")),
         Input("hem", "hem at the top", LENGTH,
             says=("hem", "hem at the top", "top hem", "top", "at the top", "top turning", "facing", "hem on top",
                   "a hem", "a top hem"),
-            default="1 in | 2.5 cm", because="the usual hem of a patch pocket", sane="0 mm..15 cm",
+            default=(Default("=seam", "a seam on every edge", when={"all_edges": "yes"}, derived=True),
+                Default("1 in | 2.5 cm", "the usual hem of a patch pocket")), sane="0 mm..15 cm",
             practice="1 in..2 in by 1/4 in"),
     ),
     steps=(

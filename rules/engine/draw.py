@@ -156,7 +156,8 @@ def _completed(rule: Rule, request: Request, pick: Pick, system: str, level: int
     """The request with what its result still needs, worked; None when that cannot be drawn."""
     for name in needed(rule, request, request.asked[0]):
         item = rule.input(name)
-        value = item and (number(item, pick, system, coarse=level < 3) or _like_example(item, pick, system))
+        drawn = item is not None and not item.many  # a list is not drawn
+        value = item and drawn and (number(item, pick, system, coarse=level < 3) or _like_example(item, pick, system))
         if value:
             request = replace(request, given={**request.given, name: _readable(value, system)})
     return _worked(rule, request) or _with_one_more(rule, request, pick, system)

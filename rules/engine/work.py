@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from . import tabulate
 from .answer import Answer, Result, Value, impossible
@@ -25,6 +25,9 @@ from .text import decimal, number_text, plain, plain_in, shown
 from .told import as_told, check_told, given_values
 from .units import factor, system_of
 
+if TYPE_CHECKING:
+    from .backwards import Found
+
 OTHER = {"in": "cm", "cm": "in"}
 
 
@@ -34,6 +37,8 @@ def answer(rule: Rule, request: Request) -> Answer:
     try:
         if request.series:
             return tabulate.table(rule, request)
+        if (made := _from_told(rule, request)) is not None:
+            return made
         unknown = _unknown(rule, request)
         if unknown:
             return backwards(rule, request, unknown)
@@ -78,6 +83,29 @@ def _refuse(rule: Rule, request: Request, known: Mapping[str, Any]) -> None:
     for refusal in rule.refusals:
         if trial.holds_formula(refusal.when) and trial.holds(refusal.choices):
             raise Impossible(refusal.text)
+
+
+def _from_told(rule: Rule, request: Request) -> Answer | None:
+    """A result that follows from another that was told: the leg of a dart from its intake; None where none does."""
+    asked = [name for name in request.asked if rule.step(name) is not None][:1]
+    if not request.stated or not asked or asked[0] in request.stated or asked != [*request.asked][:1]:
+        return None
+    told = {name: given.value for name, given in request.stated.items()}
+    untold = replace(request, stated={})
+    if not all(needed(rule, untold, name) for name in told):
+        return None  # what the inputs come to as well is told twice
+    run = Run(rule, untold, dict(told))
+    run.touched.clear()  # to see what the result hangs on
+    try:
+        results, head = _results(run, asked)
+    except (Impossible, NoAnswer, Needs):
+        return None
+    if head is None or not run.touched.issuperset(told):
+        return None
+    check_told(rule, request)
+    _refuse(rule, request, run.values)
+    made = compose(run, [result for result in results if result.key not in told], asked=asked)
+    return replace(made, given=given_values(rule, request))
 
 
 def _over_told(rule: Rule, request: Request) -> Answer:
@@ -313,7 +341,7 @@ def _unknown(rule: Rule, request: Request) -> str:
     asked = next((name for name in request.asked if rule.input(name) and name not in request.given), "")
     if asked and (request.stated or _by_inputs_alone(rule, asked)):
         return asked
-    if not request.stated or any(rule.step(name) for name in request.asked):
+    if not request.stated or any(name in request.stated for name in request.asked):
         return ""
     target = next(iter(request.stated))
     needs = needed(rule, request, target)
@@ -349,12 +377,24 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
     run = Run(rule, whole)
+    asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)][:1]
+    if asked and unknown not in request.asked:
+        return _on_from(run, asked, found, given_values(rule, request))
     head = _input_result(run, item, found.value, found.exact)
     later, _ = _results(run, [])
     word = {"most": "at most ", "least": "at least "}.get(found.side, "")
     sentence = f"{item.label[:1].upper()}{item.label[1:]}: {word}{with_other(head)}."
     made = compose(run, [head, *later], asked=[], head=sentence)
     return replace(made, given=given_values(rule, request), working=(*found.lines,), notes=(*made.notes, found.checked), not_used=())
+
+
+def _on_from(run: Run, asked: list[str], found: Found, told: tuple[Value, ...]) -> Answer:
+    """Another result asked for than the one told: first back to the input that was not told, then on to it."""
+    results, head = _results(run, asked)
+    if head is None:
+        return incomplete(run.rule, run.request, asked)
+    made = compose(run, results, asked=asked)
+    return replace(made, given=told, working=(*found.lines, *made.working), notes=(*made.notes, found.checked), not_used=())
 
 
 def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:

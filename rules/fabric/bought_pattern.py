@@ -22,10 +22,11 @@ from .width_swap import (
     TOO_WIDE,
     WIDTH_IN_HAND,
 )
+from .words import CLOTH_ASKED, IN_HAND_WORDS
 
 LENGTHENING = Input(
     "lengthen", "lengthening", LENGTH,
-    says=("longer", "lengthen", "lengthened", "lengthening", "add", "extra length", "taller", "more in length", "long"),
+    says=("longer", "lengthen", "lengthened", "lengthening", "add", "adding", "extra length", "taller", "more in length", "long"),
     default=Default("0 cm", derived=True), spoken=True, sane="-1 m..1 m", practice="2 cm..10 cm by 1 cm",
     usual="0 cm..40 cm",
 )  # fmt: skip
@@ -45,7 +46,7 @@ BOUGHT_PATTERN = Rule(
           "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement",
           "sewing pattern", "book asks for", "instructions ask for", "instructions say", "book says",
-          "dress pattern"),
+          "dress pattern", "calls for"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, "
           "shrinkage, in that order.",
     inputs=(
@@ -82,8 +83,8 @@ BOUGHT_PATTERN = Rule(
              rounding=BUY_CLOTH,
              label="cloth to buy", says=("how much", "cloth to buy", "how many yards", "how many metres", "buy",
                                          "length",
-             "how much fabric", "yardage", "ask for"), stated=("only have", "have only", "left", "left on the roll",
-                 "only")),
+             "how much fabric", "yardage", "ask for", *CLOTH_ASKED),
+             stated=("only have", "have only", "left", "left on the roll", "only", *IN_HAND_WORDS)),
     ),
     answers=("cloth",),
     headline=("Buy {cloth}.",),

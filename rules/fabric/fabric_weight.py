@@ -78,9 +78,9 @@ FABRIC_WEIGHT = Rule(
     tells=("weight an area + length + length",),
     headline=("The piece weighs {whole}; the cloth is {other}.", "It is {other}: {kind}.", "It is {kind}: {other}."),
     algorithm=weigh,
-    backwards={"weight": "whole / (length * width)"},
+    backwards={"weight": "whole / (length * width)", "length": "whole / (weight * width)", "width": "whole / (weight * length)"},
     sizes=(("length", "width"),),
-    no_unknown=("ounces", "over", "length", "width"),
+    no_unknown=("ounces", "over"),
     source="1 oz/yd² = 33.906 g/m², from the avoirdupois ounce and the international yard; classes are common practice",
     related=("convert",),
     examples=(

@@ -12,7 +12,8 @@ HEM_SWEEP = Rule(
     family="fabric",
     says=("hem sweep", "sweep", "hem circumference", "round the hem", "around the hem", "hem measures",
           "hem of a circle", "circumference of the hem",
-          "hem radius", "how far round the hem", *(phrase for phrases in NAMES.values() for phrase in phrases)),
+          "hem radius", "far round is the hem", "how far round is the hem", "how far round the hem",
+          *(phrase for phrases in NAMES.values() for phrase in phrases)),
     about="The length round a circular hem from its radius, or the radius from the length.",
     inputs=(
         Input("radius", "radius", LENGTH, says=("radius", "hem radius", "from the centre", "centre to hem",
@@ -26,7 +27,7 @@ HEM_SWEEP = Rule(
     steps=(
         Step("sweep", "That part of the whole round: 2 × π × the radius", "2 * pi * part * radius", rounding=BODY,
              label="hem sweep",
-             says=("sweep", "circumference", "round", "how long is the hem", "how far round", "length of the hem",
+             says=("sweep", "hem measure", "circumference", "round", "how long is the hem", "how far round", "length of the hem",
                    "around"), axis="girth",
              stated=("round", "sweep", "hem", "measures", "hem measures", "around", "circumference", "hem is",
                      "hem of", "hem circumference", "circumference of", "circumference is", "sweep of", "sweep is", "hem sweep",

@@ -17,7 +17,7 @@ from ..engine.run import Impossible, Run
 from ..engine.text import decimal, plain, plural, shown
 from ..engine.units import factor
 from ..layplan.pieces import Lay, Misfit, Piece
-from .words import CLOTH_WIDTH
+from .words import CLOTH_ASKED, CLOTH_WIDTH
 
 
 def plan(run: Run) -> Outcome:
@@ -120,7 +120,8 @@ LAY_PLAN = Rule(
           "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
           "cutting out", "panels", "rectangles", "cut whole", "no join", "no joins", "without joins",
           "without a join", "single piece", "as a single piece", "never turned", "no turning", "not turned", "without turning",
-          "can't be turned", "cannot be turned", "turned"),
+          "can't be turned", "cannot be turned", "turned", "grain kept", "keep the grain", "keeping the grain", "grain fixed",
+          "skirt panels"),
     about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a "
           "drawing of it.",
     inputs=(
@@ -134,7 +135,8 @@ LAY_PLAN = Rule(
              "can go either way"),
              no=("not turned", "never turned", "never turn", "no turning", "must not be turned", "can't be turned", "cannot be turned",
                  "may not be turned", "without turning", "not be turned",
-                 "keep the grain", "on grain", "on the grain", "on the straight grain", "not turn", "don't turn",
+                 "keep the grain", "on grain", "on the grain", "on the straight grain", "grain kept", "grain fixed",
+                 "keeping the grain", "not turn", "don't turn",
                  "do not turn", "unturned")),
         flag("one_way", "one-way cloth", ("one way", "one-way print", "with nap", "has a nap", "right way up",
                                           "directional", "nap")),
@@ -145,7 +147,7 @@ LAY_PLAN = Rule(
     steps=(
         Step("cloth", "The shortest lay found", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric",
             "cloth", "what length", "length",
-             "how many metres", "how many yards", "yardage", "buy", "how long")),
+             "how many metres", "how many yards", "yardage", "buy", "how long", *CLOTH_ASKED)),
         Step("bound", "No lay is shorter", kind=LENGTH, label="no lay can be shorter than", unit=("yd", "m"),
              says=("lower bound", "least possible", "bound")),
         Step("nearness", "How near the best possible", kind=TEXT, label="this lay is", says=("how good",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
-from .words import CLOTH_WORDS
+from .words import CLOTH_ASKED, CLOTH_WORDS
 
 PATTERN_REPEAT = Rule(
     topic="pattern repeat",
@@ -17,7 +17,8 @@ PATTERN_REPEAT = Rule(
     inputs=(
         Input("drop", "length of one drop", LENGTH, says=("drop", "each", "each drop", "cut length", "long", "cut",
                                                           "length", "deep", "drops of", "finished drop",
-              "panels of", "cut drop", "must be", "has to be", "curtain", "a drop", "the drop"), axis="length",
+              "panels of", "cut drop", "longest drop", "what's the longest", "the longest", "long can each", "long may each",
+              "must be", "has to be", "curtain", "a drop", "the drop"), axis="length",
               ask="How long is one drop as cut?", example="220 cm",
               sane="1 cm..20 m", usual="30 cm..5 m", practice="120 cm..280 cm by 10 cm"),
         Input("repeat", "pattern repeat", LENGTH, says=("repeat", "pattern repeat", "repeat of", "repeats every",
@@ -42,7 +43,7 @@ PATTERN_REPEAT = Rule(
                    "come out at", "each drop be cut")),
         Step("cloth", "All the drops", "cut * drops", rounding=BUY_CLOTH, label="cloth to buy", says=("how much",
             "fabric", "cloth", "total", "yardage",
-             "how many metres", "how many yards", "cloth total"), stated=("have", "got", "only", "left", "from",
+             "how many metres", "how many yards", "cloth total", *CLOTH_ASKED), stated=("have", "got", "only", "left", "from",
                                                                           "took", "took exactly", "exactly", "used",
                                                                           "used up", "bought", "needed", "i needed", "out of",
                                                                           "obtainable from", "of fabric", "of cloth",

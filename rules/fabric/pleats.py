@@ -12,7 +12,7 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_NEAR, COUNT_UP, CUT, SPACING, snap
 from ..engine.run import Impossible, Run
 from ..engine.text import plural
-from .words import CLOTH_WORDS, SEAM, hem
+from .words import CLOTH_ASKED, CLOTH_WORDS, SEAM, hem
 
 PLEAT_SOURCE = (
     "CITS Dress Making Trade Practical, pleats and tucks (National Instructional Media Institute, India, "
@@ -26,6 +26,9 @@ def pleats(run: Run) -> Outcome:
     """Full pleats take twice the finished width more, however many; others take twice their depth at each fold."""
     if run.request.asked[:1] == ("takes",) and run.maybe("finished") is None and run.maybe("depth") is not None:
         return Outcome({"takes": _takes(run, run.get("kind"), run.get("depth"))})
+    if run.request.asked[:1] == ("taken",) and run.maybe("finished") is None and run.maybe("depth") is not None:
+        takes = _takes(run, run.get("kind"), run.get("depth"))
+        return Outcome({"taken": takes * run.get("number"), "takes": takes})
     finished, kind = run.get("finished"), run.get("kind")
     run.get("of_each")  # it has done its work: the "one" in it is no number
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
@@ -105,7 +108,9 @@ PLEATS = Rule(
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
               "pleated down to", "pleated up to", "comes to", "pleated up", "when pleated up", "when it's pleated",
-              "when it's pleated up", "it's pleated up", "once it's pleated", "after pleating", "folded up", "of box pleats",
+              "when it's pleated up", "it's pleated up", "once it's pleated", "after pleating", "folded up", "pleats for",
+              "pleats for a", "go round", "goes round", "fit round", "go around", "does it come to", "do they come to",
+              "width do they come to", "does that come to", "big a waist", "whose waist", "does it finish at", "finish at", "of box pleats",
               "of knife pleats", "of inverted pleats", "of pleats", "finished edge"),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
@@ -148,17 +153,21 @@ PLEATS = Rule(
             "cut width", "before pleating",
              "how wide to cut", "width to cut", "total width", "how much fabric", "strip length",
              "width before pleating", "how much", "start with", "cloth flat", "flat cloth", "flat fabric",
-                   "width do i cut", "wide do i cut", "wide do i start", "wide must i start", "wide a strip"),
-             stated=("flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth", "of flat fabric",
+                   "cloth across", "much cloth across", "width do i cut", "wide do i cut", "wide do i start", "wide must i start",
+                   "wide a strip"),
+             stated=("flat", "cloth flat", "of cloth flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth",
+                     "of flat fabric",
                      "of flat cloth", "strip of cloth", "strip of fabric", "my strip of cloth", "strip of cloth is", "strip is", "my strip",
                    "flat the cloth is", "flat it is", "flat it's", "the cloth is", "cloth is", "lies flat", "laid flat", "lying flat")),
         Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
              says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
-             says=("each pleat takes", "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
+             says=("each pleat takes", "takes up how much", "takes how much", "take up how much", "does it take up",
+                   "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
                    "take up", "does each pleat take", "does one pleat take", "pleat take")),
         Step("taken", "What all the pleats take", rounding=CUT, label="taken up by all the pleats",
-             says=("taken up by all", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
+             says=("taken up by all", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
+                   "much they take", "much do they take", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
              stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
              says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
@@ -171,7 +180,7 @@ PLEATS = Rule(
         Step("cloth", "Each panel takes the length, a seam allowance and the hem",
              "rounded(panels) * (length + seam + hem)", rounding=BUY_CLOTH,
              label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy",
-                                         "yardage", "buy", "how much fabric")),
+                                         "yardage", "buy", *CLOTH_ASKED)),
     ),
     answers=("flat", "count", "takes", "fits", "panels", "cloth"),
     headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.",

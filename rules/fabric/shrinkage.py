@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
+from .words import CLOTH_ASKED
 
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
                 "wash took", "wash takes", "goes in", "go in by", "goes in by", "draw up", "draws up", "draw up by", "draws up by",
@@ -30,7 +31,11 @@ SHRINKAGE = Rule(
                                          "afterwards", "still have", "must still have", "must have", "should have",
                                          "once it's been washed", "when washed", "once washed", "net length", "net", "finished length",
                                                        "wanted", "length needed", "require", "want have", "i want", "want to have", "after",
-              "for"), ask="What length is needed after the wash?",
+              "for", "what'll be left", "what'll i have", "what will be left", "will be left of it", "length after washing",
+              "length after the wash", "does it end up",
+              "long does it end up", "how long does it end up", "length have i got", "have i got now", "long will it be",
+              "buy to have", "get to have",
+              "buy to end up with"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
         # Told along with the length ("2 m of 110 cm lining"); it changes nothing.
         Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
@@ -45,8 +50,8 @@ SHRINKAGE = Rule(
              rounding=BUY_CLOTH, label="cloth to buy",
              says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
                    "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
-                   "length before the wash", "prior to washing"),
-             stated=("bought", "before the wash", "before washing")),
+                   "length before the wash", "prior to washing", *CLOTH_ASKED),
+             stated=("bought", "before the wash", "before washing", "mark", "marked")),
     ),
     answers=("cloth",),
     pairs=(("needed", "width"),),
@@ -97,7 +102,8 @@ SHRINK_TEST = Rule(
           "by how much did it shrink", "by how much has it shrunk", "what percentage was lost", "loss in the wash",
           "percent of shrink", "per cent of shrink", "percentage of shrink",
           "i wash a square", "i washed a square", "wash a square", "shrinkage coupon", "shrinkage in each direction",
-          "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions"),
+          "did i lose", "have i lost", "marked on the cloth", "cloth marked", "square marked", "line marked", "both ways",
+          "marker line", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
@@ -109,7 +115,7 @@ SHRINK_TEST = Rule(
               "it measures", "ended up", "in length", "final length", "final", "finally", "final dimension", "it's",
               "this morning", "today", "after the wash it was",
               "now it was", "then it was", "length after", "came out at", "came out of it at",
-              "came back", "came back at", "out at", "has now", "only", "was left", "remained", "remains"),
+              "came back", "came back at", "out at", "length now", "long now", "has now", "only", "was left", "remained", "remains"),
               ask="How long is it after the wash?", example="19 cm", sane="1 mm..100 m", usual="5 cm..2 m",
               practice="10 cm..50 cm by 5 cm"),
         Input("before_across", "width before", LENGTH, says=("wide before", "across before", "width before"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
+from .words import CLOTH_ASKED
 
 WIDTH = Input(
     "width", "fabric width", LENGTH, says=("fabric", "cloth", "fabric width", "wide", "wide fabric", "wide cloth",
@@ -46,18 +47,19 @@ TABLECLOTH = Rule(
               "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m",
               usual="30 cm..2.5 m",
               practice="80 cm..120 cm by 10 cm"),
-        Input("table_length", "table length", LENGTH, says=("long", "length", "table length"), sane="5 cm..20 m",
-              spoken=True,
+        Input("table_length", "table length", LENGTH, says=("long", "length", "table length", "long finished"), sane="5 cm..20 m",
               ask="How long is the table?", example="180 cm", usual="30 cm..4 m", practice="100 cm..240 cm by 20 cm",
               default=(Default("=table_width", "Square: as long as wide", when={"shape": ("square", "round")},
                                derived=True),)),
         Input("drop", "drop", LENGTH, says=("drop", "overhang", "hang", "hanging", "hangs", "over the edge",
-                                            "drop of", "overhanging"), ask="How far does it hang over the edge?",
+                                            "drop of", "overhanging", "fall", "falls", "to fall", "falling", "falls over",
+                                            "what drop", "hang down"), ask="How far does it hang over the edge?",
               default=(Default("0 cm", "The size said is that of the cloth when finished", when={"made_to": "yes"}),),
               example="25 cm", sane="0 cm..3 m", usual="0 cm..1 m", practice="15 cm..40 cm by 5 cm"),
         flag("made_to", "made to its finished size", ("finished size", "to finish at", "finishing at",
                                                       "when finished", "once finished", "finished runner", "no drop",
-                                                      "without a drop", "no overhang", "without overhang")),
+                                                      "without a drop", "no overhang", "without overhang", "long finished",
+                                                      "wide finished", "finished", "runner finished", "finished runner size")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
               default=(Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
@@ -70,7 +72,7 @@ TABLECLOTH = Rule(
              label="cut width", rounding=CUT,
              says=("cut width", "cut size", "how big to cut", "size to cut", "how wide to cut", "cut diameter",
                    "what diameter", "what size", "how big", "cut", "diameter to cut"),
-             stated=("cloth is", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
+             stated=("cloth is", "across", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
                      "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of",
                      "cut cloth was", "cloth was", "cut cloth",
                      "i cut", "cut it at", "was cut", "cut at", "is cut")),
@@ -83,7 +85,7 @@ TABLECLOTH = Rule(
                  "widths")),
         Step("cloth", "Each width runs the other way", "rounded(widths) * max(cut_width, cut_length)",
              rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "fabric", "how many metres", "how many yards", "yardage", "buy", "how much cloth")),
+             says=("how much", "fabric", "how many metres", "how many yards", "yardage", "buy", "how much cloth", *CLOTH_ASKED)),
         Step("joins", "Joins between the widths", "rounded(widths) - 1", COUNT, noun="join", rounding=COUNT_UP,
              says=("joins", "how many joins", "seams")),
     ),
@@ -104,10 +106,10 @@ TABLECLOTH = Rule(
     ),
 )
 
-HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "mat", "placemat", "towel")
+HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "hanky", "mat", "placemat", "towel")
 THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
 # Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
-AS_CUT = ("as cut", "each cut", "cut at", "already cut", *THINGS_CUT)
+AS_CUT = ("as cut", "each cut", "squares cut", "cut squares", "cut at", "already cut", *THINGS_CUT)
 CUT_OF = tuple(f"{thing} cut {what}" for thing in HEMMED for what in ("size", "from", "out of"))
 FINISHED = ("finished", "when done", "when they are done", "when they're done", "when hemmed", "once hemmed",
             "cut size", "each cut from", *CUT_OF)  # fmt: skip
@@ -119,10 +121,11 @@ NAPKINS = Rule(
           "cocktail napkins", "placemats", "place mats", *THINGS_CUT, *CUT_OF),
     about="The size to cut napkins, mats or towels with their hems, and the cloth for a number of them.",
     inputs=(
-        Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces",
+        Input("count", "how many", COUNT, says=("napkin", "napkins", "serviettes", "tea towels", "pieces", "squares",
                                                 "handkerchief", "mats", "towels"), noun="napkin",
               ask="How many are there?", example="8", sane="1..2000", usual="1..200", practice="4..12"),
-        Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size",
+        Input("across", "finished width", LENGTH, says=("finished", "square", "wide", "width", "napkin", "size of",
+                                                        "size is",
                                                         "finished size", "across", "when done", "when they are done",
                                                         "when they're done", "to be", "done",
                                                         "when it is done", "come out at", "finish", "which finish", "that finish",
@@ -153,7 +156,10 @@ NAPKINS = Rule(
              rounding=CUT,
              says=("cut size", "cut width", "how big to cut", "size to cut", "cut squares", "what size to cut",
                  "should each be cut", "should each square be cut",
-                  "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut")),
+                  "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut", "size do i cut",
+                  "what size do i cut",
+                  "size should i cut", "big do i cut"),
+             stated=("square", "cut at", "were cut", "was cut", "each cut", "are cut", *THINGS_CUT)),
         Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length",
              rounding=CUT, says=("cut length",)),
         Step("in_a_row", "How many lie side by side", "width / cut_across", COUNT, rounding=COUNT_DOWN, noun="napkin",
@@ -163,7 +169,7 @@ NAPKINS = Rule(
              label="rows of them", says=("how many rows",)),
         Step("cloth", "Each row takes a cut length", "rounded(rows) * cut_down", rounding=BUY_CLOTH,
              label="cloth to buy", says=("how much", "fabric", "cloth",
-             "how many metres", "how many yards", "yardage", "buy"), stated=("have", "only", "got")),
+             "how many metres", "how many yards", "yardage", "buy", *CLOTH_ASKED), stated=("have", "only", "got")),
     ),
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),

@@ -16,13 +16,16 @@ from ..engine.units import factor
 from .gathered_strip import NAMED_FULLNESS
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
+# What is asked of the last tier alone, forwards or back from it: no length of skirt is needed for that.
+LAST_ALONE = (("last",), ("edge",), ("fullness",))
+
 
 def tiers(run: Run) -> Outcome:
     """Each tier's width, cut depth, panels and cloth, from the top."""
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
     unit = run.unit_of(LENGTH)
-    if run.request.asked[:1] == ("last",) and run.maybe("total") is None:
+    if run.request.asked[:1] in LAST_ALONE and run.maybe("total") is None:
         return _last_only(run, edge, number, fullness)
     depth = run.get("total") / number
     run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))
@@ -84,7 +87,8 @@ TIERS = Rule(
     inputs=(
         Input("edge", "first edge", LENGTH, says=("waist", "edge", "first edge", "waistband", "top edge", "yoke",
                                                   "into", "from", "waistline", "hip", "hips", "starting at",
-                                                  "starting from"),
+                                                  "starting from", "starts from", "starts at", "starting edge",
+                                                  "begins at", "whose waist", "waist edge", "edge at the top"),
               ask="How long is the edge the first tier is sewn to?", example="70 cm", sane="2 cm..20 m",
               usual="40 cm..3 m", practice="60 cm..100 cm by 4 cm"),
         Input("total", "total length", LENGTH, says=("long", "length", "total length", "in all", "skirt length",
@@ -105,7 +109,8 @@ TIERS = Rule(
         NAMED_FULLNESS, CLOTH_WIDTH,
         flag("yoke", "flat yoke", ("flat yoke", "first tier flat", "top tier flat", "flat top tier",
                                    "ungathered yoke", "not gathered at the waist",
-                                   "first tier not gathered")),
+                                   "first tier not gathered", "first one flat", "the first flat", "top one flat", "top not gathered",
+                                   "top tier not gathered", "first not gathered")),
         SEAM, hem("3/4 in | 2 cm", "the usual narrow hem"),
     ),
     steps=(
@@ -116,7 +121,8 @@ TIERS = Rule(
             "panels in all", "strips")),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",
              says=("last tier", "bottom tier", "how wide is the bottom tier", "how wide is the last tier", "bottom",
-                   "hem width", "widest tier", "third tier")),
+                   "hem width", "widest tier", "third tier", "last one", "bottom one", "lowest tier", "the last", "is the last one"),
+             stated=("bottom tier is", "bottom tier of", "bottom tier", "last tier", "last tier is", "bottom tier was", "last tier was")),
         Step("first_depth", "Cut depth of the upper tiers", rounding=CUT, label="cut depth of the upper tiers",
              says=("cut depth", "how deep", "depth of each tier", "deep")),
         Step("last_depth", "Cut depth of the last tier", rounding=CUT, label="cut depth of the last tier"),

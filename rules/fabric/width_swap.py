@@ -5,14 +5,14 @@ from __future__ import annotations
 from ..engine.declare import Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BUY_CLOTH
-from .words import CLOTH_WORDS
+from .words import CLOTH_ASKED, CLOTH_WORDS, IN_HAND_WORDS
 
 # The chart of long standing that pattern firms and extension services circulate adds a quarter of a yard for each.
 EXTRA_SOURCE = "fabric width conversion chart circulated by pattern firms and extension services: 1/4 yd more for each"
 
 STATED = Input(
     "stated_length", "length stated", LENGTH,
-    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "of", "length",
+    says=("stated", "calls for", "asks for", "wants", "says", "takes", "needs", "requires", "yardage", "length",
           "pattern", "pattern says", "pattern takes", "pattern wants", "pattern needs",
           "recommends", "listed", "gives", "lists",
           "meant to be", "supposed to be", "instead of", "in place of",
@@ -37,7 +37,8 @@ WIDTH_IN_HAND = Input(
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
           "only has", "only had", "they've only", "they only have",
           "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
-          "same thing in", "get it in", "same in", "do it in", "make it in"),
+          "same thing in", "get it in", "same in", "do it in", "make it in", "need in", "check", "plaid", "tartan",
+         "narrowest", "narrowest cloth", "widest", "wide would the cloth", "wide must the cloth", "wide does the cloth"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
@@ -47,12 +48,15 @@ EXTRA_EACH = Input(
     default=Default("1/4 yd | 25 cm", "the usual addition for each such case"), sane="0 cm..3 m", spoken=True,
     practice="1/8 yd..1/2 yd by 1/8 yd",
 )  # fmt: skip
+NAPPED = (*CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")], "fleece")
 NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",
                      "velvet", "velveteen", "corduroy", "needlecord",
                      "nap fabric", "there's a nap", "for nap", "for the nap", "but with nap", "but with a nap",
-                     "mine has nap"), no=("no nap", "has no nap",
+                     "mine has nap",
+                     *(f"{cloth} with nap" for cloth in NAPPED), *(f"{cloth} with a nap" for cloth in NAPPED)), no=("no nap",
+                     "has no nap",
                          "not napped", "doesn't have a nap"),
 )  # fmt: skip
 ONE_WAY = flag(
@@ -105,7 +109,7 @@ WIDTH_SWAP = Rule(
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
           "if i buy", "if i used",
           "buying", "becomes how much", "only stocks", "gives me the same as", "book asks for",
-          "instructions ask for", "instructions say"),
+          "instructions ask for", "instructions say", "in the shop", "in shop", "shop only has", "shop has", "new width"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,
@@ -125,7 +129,7 @@ WIDTH_SWAP = Rule(
     steps=(
         Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width",
              label="length on the new width",
-             unit=("yd", "m")),
+             unit=("yd", "m"), sane="30 cm..200 m"),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
              label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",
@@ -133,8 +137,9 @@ WIDTH_SWAP = Rule(
              unit=("yd", "m")),
         Step("cloth", "Add for the sleeves", "if(sleeve_extra > 0, upright + sleeve_extra, upright)",
              rounding=BUY_CLOTH, label="cloth to buy",
-             says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long"),
-             stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with")),
+             says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long",
+                   *CLOTH_ASKED),
+             stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with", *IN_HAND_WORDS)),
     ),
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),

@@ -14,6 +14,16 @@ CLOTH_WORDS = (
     "organza", "gabardine", "twill", "brocade", "hessian", "chambray", "seersucker", "sateen", "fleece",
 )  # fmt: skip
 
+# "How much cotton", "how many metres of lawn" ask for the cloth, whatever it is; the words alone would tell its width.
+MUCH_CLOTH = tuple(f"{how} {cloth}" for how in ("much", "metre of", "yard of")
+                   for cloth in (*CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")], "stuff", "fleece"))
+
+CLOTH_ASKED = ("metres please", "yards please", "metres needed", "yards needed", "yardage needed", "metres required", *MUCH_CLOTH)
+
+# How a length that is in hand is told, besides "I have": it is this much that must do.
+IN_HAND_WORDS = ("able to get", "managed to get", "to spare", "in the drawer", "in my drawer", "in the cupboard", "got left",
+                 "left over", "i've only", "i've only got", "we've only")
+
 CLOTH_WIDTH = Input(
     "width", "fabric width", LENGTH, says=(*CLOTH_WORDS, "wide", "width"), ask="How wide is the cloth?",
     example="150 cm",
@@ -22,7 +32,8 @@ CLOTH_WIDTH = Input(
 
 # How cloth to buy is asked for besides "how much fabric"; no phrase opens with "how", which would bind it to a number before it.
 BUY_WORDS = ("stuff do i need", "how much stuff", "a piece do i buy", "long a piece", "long a piece do i buy", "off the bolt",
-             "off the roll", "do i buy", "shall i buy", "should i buy", "must i buy", "do i order", "should i order", "to order")
+             "off the roll", "do i buy", "shall i buy", "should i buy", "must i buy", "do i order", "should i order", "to order",
+             "do i ask for", "should i ask for", *CLOTH_ASKED)
 
 # Home sewing's seam allowance: 5/8 in, printed as 1.5 cm.
 SEAM = Input(

@@ -39,6 +39,8 @@ ALLOWANCE = Input(
     usual="0 cm..5 cm",
 )
 
+ON_FOLD = tuple(f"{part} on {fold}" for part in ("front", "back") for fold in ("fold", "the fold", "a fold"))
+
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
     family="fit",
@@ -62,7 +64,26 @@ ADD_SEAM_ALLOWANCE = Rule(
         "to each side",
         "all the edges of",
         "seams all round",
+        "all round",
         "on each edge",
+        "on every edge",
+        "on all edges",
+        "on all four edges",
+        "seams on every edge",
+        "seams on all edges",
+        "yoke",
+        "pocket flap",
+        "pocket bag",
+        "skirt panel",
+        "skirt front",
+        "skirt back",
+        "bodice front",
+        "cut a piece",
+        "long panel",
+        "panel with",
+        *ON_FOLD,
+        *(f"finished {piece}" for piece in ("cuff", "panel", "flap", "belt", "yoke")),
+        *(f"{piece} {finished}" for piece in ("piece", "cuff", "panel", "flap", "belt") for finished in ("finishes", "finished")),
     ),
     about="The size to cut a piece: its finished size and the allowance at each edge, with a hem.",
     inputs=(
@@ -73,7 +94,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             says=(
                 "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
                 "what width does it finish", "how wide is it finished",
-                "how wide does it finish", *told("width", "finished width"),
+                "how wide does it finish", "how wide finished", "finished width", *told("width", "finished width"),
             ),
             axis="width",
             ask="How wide is the finished piece?",
@@ -115,7 +136,9 @@ ADD_SEAM_ALLOWANCE = Rule(
         flag(
             "fold",
             "one side on a fold",
-            ("on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side"),
+            (
+                "on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side", *ON_FOLD,
+            ),
         ),
         Input(
             "sides",
@@ -207,6 +230,7 @@ ADD_SEAM_ALLOWANCE = Rule(
         "cut size of a panel 12 x 20 in on the fold, 1/2 in seams -> 12 1/2 in; 21 in",
     ),
     related=("allowance swap",),
+    defers=("allowance swap",),
 )
 
 # The trade's pairs: an inch allowance and the metric one printed beside it. 5/8 in with 1.5 cm, 3/8 in with 1 cm are
@@ -273,6 +297,8 @@ ALLOWANCE_SWAP = Rule(
         "allowance in inches",
         "seam allowance",
         "seam in cm",
+        "seams of",
+        *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         "seam in mm",
         "seam in inches",
         "allowance how many",

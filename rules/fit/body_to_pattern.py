@@ -8,6 +8,8 @@ from ..engine.rounding import FINE
 from .size_words import OWN
 from .words import told
 
+THAN_PATTERN = tuple(f"{more} than the pattern" for more in ("bigger", "larger", "more"))
+
 BODY_TO_PATTERN = Rule(
     topic="body to pattern difference",
     family="fit",
@@ -32,6 +34,12 @@ BODY_TO_PATTERN = Rule(
         "pattern bust",
         "pattern waist",
         "pattern hip",
+        "must be added",
+        *THAN_PATTERN,
+        "how much bigger do i make",
+        "how much bigger must i make",
+        *(f"size says {place}" for place in ("bust", "waist", "hip")),
+        "to a pattern for",
     ),
     about=(
         "What to add to a pattern (or take off) where the body differs from its size, and how much of "
@@ -87,6 +95,8 @@ BODY_TO_PATTERN = Rule(
                 "envelope says hip",
                 "chart says",
                 "pattern says",
+                *THAN_PATTERN,
+                *(f"size says {place}" for place in ("bust", "waist", "hip")),
             ),
             ask="What body measure is the pattern's size for?",
             example="92 cm",
@@ -103,6 +113,7 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="to add all round",
             says=("difference", "altogether", "all round"),
+            stated=(*THAN_PATTERN, "add", "added", "altogether", "all round", "difference"),
             sane="-40 cm..40 cm",
         ),
         Step(
@@ -113,6 +124,10 @@ BODY_TO_PATTERN = Rule(
             rounding=FINE,
             label="at each quarter piece",
             sane="-10 cm..10 cm",
+            stated=(
+                "each quarter gets", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter",
+                "each quarter piece", "per quarter piece", "quarter",
+            ),
             says=(
                 "quarter",
                 "increment",
@@ -126,6 +141,11 @@ BODY_TO_PATTERN = Rule(
                 "quarter piece",
                 "quarter pattern",
                 "on each piece",
+                "at each quarter",
+                "to each quarter",
+                "at each quarter piece",
+                "to each quarter piece",
+                "add to each quarter",
             ),
         ),
     ),

@@ -7,10 +7,12 @@ from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 from .words import told
 
+WAIST = ("waist", "at waist", "at the waist", "the waist", "at my waist")
+
 DARTS = Rule(
     topic="darts",
     family="fit",
-    says=("darts", "dart", "dart intake", "waist darts", "dart size", "darts each"),
+    says=("darts", "dart", "dart intake", "waist darts", "dart size", "darts each", "size of a dart"),
     about="How much each dart takes in, and each of its legs.",
     inputs=(
         Input(
@@ -63,6 +65,19 @@ DARTS = Rule(
                 "between bust and waist",
                 "between waist and bust",
                 "waist to hip difference",
+                "taking out",
+                "how much is taken out",
+                "how much do they take out",
+                "how much is that in all",
+                "out at the waist",
+                "out of the waist",
+                *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in WAIST),
+                "bigger by",
+                "larger by",
+                *(f"{hip} than {waist}" for hip in ("hip", "hips") for waist in WAIST),
+                "more than the waist",
+                "bigger than the waist",
+                "bigger than my waist",
                 "hip to waist difference",
             ),
             default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
@@ -100,6 +115,9 @@ DARTS = Rule(
                     "side seams stay",
                     "into the darts",
                     "in darts alone",
+                    "take all of it",
+                    "take it all",
+                    "take all of the difference",
                 ),
             },
             default="darts and side seams",
@@ -159,8 +177,18 @@ DARTS = Rule(
                 "how much per dart",
                 "each one",
                 "for each dart",
+                "how big is a dart",
+                "how wide is a dart",
+                "how deep is a dart",
+                "how wide is each dart",
+                "how deep is each dart",
+                "size of a dart",
+                "one dart",
             ),
-            stated=("each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart"),
+            stated=(
+                "each", "dart of", "darts of", "intake", "wide darts", "deep", "each dart",
+                "darts takes", "dart takes", "darts take", "each takes",
+            ),
         ),
         Step(
             "leg",
@@ -183,6 +211,10 @@ DARTS = Rule(
     ),
     answers=("intake", "leg", "seam"),
     headline=("Make each dart {intake} wide: {leg} each side of its middle.",),
+    backwards={
+        "smaller": "larger - intake * darts / (1 - share)",
+        "larger": "smaller + intake * darts / (1 - share)",
+    },
     source=COMMON_PRACTICE,
     refusals=(
         Refusal(

@@ -8,7 +8,12 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
 from .ease_table import verdict
-from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, told
+from .words import GARMENT, GARMENT_WORDS, PLACE, PLACE_WORDS, WHOSE, told
+
+# "Blouse bust 98" is the blouse, or the body it is for where another number is said to be finished.
+GARMENT_PLACES = tuple(f"{garment} {place}" for garment in GARMENT_WORDS for place in ("bust", "chest", "waist", "hip", "hips"))
+
+WHAT_MEASURES = tuple(f"{verb} the {garment} measure" for verb in ("does", "should", "will", "must") for garment in GARMENT_WORDS)
 
 STRETCH_ONLY = Caution(
     "Negative ease needs a cloth that stretches: check that the cloth stretches easily this far and springs back.",
@@ -21,7 +26,9 @@ BODY_MEASURE = Input(
     LENGTH,
     says=(
         "body", "i measure", "she measures", "i am", "she is", "i'm", "she has", "he has", "has", "person", "wearer",
-        "body is", *told(*PLACE_WORDS),
+        "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
+        *(f"body {place}" for place in PLACE_WORDS),
+        *GARMENT_PLACES,
     ),
     ask="What does the body measure there?",
     example="92 cm",
@@ -45,10 +52,20 @@ FINISHED_MEASURE = Input(
         "pattern piece",
         "flat pattern",
         "made up",
+        "collar",
+        "cuff",
+        "waistband",
+        "hoodie",
+        "copied",
         "how big",
         "how big round",
         "how wide all round",
         "how big all round",
+        "what does it measure",
+        "what should it measure",
+        "what will it measure",
+        "pattern comes to",
+        "comes to",
         "comes out",
         "make the waistband",
         "waistband is",
@@ -57,6 +74,9 @@ FINISHED_MEASURE = Input(
         *GARMENT_WORDS,
         *(f"finished {place}" for place in PLACE_WORDS),
         *(f"{garment} measures" for garment in GARMENT_WORDS),
+        *(f"{garment} be" for garment in (*GARMENT_WORDS, "it", "garment")),
+        *told(*GARMENT_PLACES),
+        *WHAT_MEASURES,
     ),
     ask="What does the finished garment measure there?",
     example="98 cm",
@@ -110,6 +130,16 @@ EASE = Rule(
         "bigger than my",
         "larger than my",
         "does that leave me",
+        "smaller than me",
+        "smaller than i am",
+        "tighter than me",
+        "more than mine",
+        "bigger than mine",
+        "larger than mine",
+        "roomy by",
+        "how much bigger is",
+        "how much smaller is",
+        "how much roomier",
         "does it leave me",
     ),
     about=(
@@ -124,7 +154,7 @@ EASE = Rule(
             "finished - body",
             LENGTH,
             rounding=FINE,
-            says=("roomy", "room", "how much ease"),
+            says=("roomy", "room", "how much ease", "how much bigger", "how much roomier", "how much larger"),
             stated=(
                 "ease",
                 "with",
@@ -139,6 +169,11 @@ EASE = Rule(
                 "more than",
                 "bigger than",
                 "larger than",
+                "roomy by",
+                "roomier by",
+                "bigger by",
+                "larger by",
+                "looser by",
                 "room",
                 "design ease",
                 "add",
@@ -155,7 +190,8 @@ EASE = Rule(
             label="ease as a percentage",
             says=(
                 "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
-                "ease as a percent",
+                "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
+                "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),
         ),
         # The same the other way about, told as a plain number: "4 cm of negative ease", "2 in smaller than the body".
@@ -184,7 +220,10 @@ EASE = Rule(
             "What is published",
             kind=TEXT,
             label="beside what is published",
-            says=("enough", "is that enough", "verdict", "too much", "too tight", "too loose"),
+            says=(
+                "enough", "is that enough", "verdict", "too much", "too tight", "too loose", "is that enough ease",
+                "enough ease",
+            ),
         ),
     ),
     answers=("ease", "share", "verdict"),

@@ -90,14 +90,20 @@ SLEEVE_CAP_EASE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
-            says=("percentage", "what percent", "as a percent", "in percent"),
+            says=(
+                "percentage", "what percent", "as a percent", "in percent", "percent", "ease percentage", "percentage ease",
+                "percent ease", "percentage of ease", "ease percent", "per cent",
+            ),
         ),
         Step(
             "verdict",
             "Beside what is usual",
             kind=TEXT,
             label="what it suits",
-            says=("too much", "enough", "is that ok", "verdict"),
+            says=(
+                "too much", "enough", "is that ok", "verdict", "too much ease", "is that too much ease", "is that too much",
+                "enough ease",
+            ),
         ),
     ),
     answers=("ease", "share", "verdict"),

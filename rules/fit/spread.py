@@ -41,6 +41,21 @@ SPREAD_CHANGE = Rule(
         "take it in",
         "over all the seams",
         "overall across",
+        "shared over",
+        "off at each seam",
+        "off at each",
+        "in at each",
+        "out at each",
+        "at each seam",
+        "at every seam",
+        "off each seam",
+        "each cut edge",
+        *(
+            f"{verb} {whose} {what} {way}"
+            for verb, way in (("let", "out"), ("take", "in"), ("took", "in"))
+            for whose in ("the", "a", "my", "her", "his")
+            for what in ("skirt", "dress", "trousers", "jacket", "bodice", "waist", "hips", "bust", "waistband")
+        ),
     ),
     about="A change all round shared out over the seams: how much at each cut edge.",
     inputs=(
@@ -50,8 +65,8 @@ SPREAD_CHANGE = Rule(
             LENGTH,
             says=(
                 "change",
-                "let out",
-                "take in",
+                "can i let out",
+                "can i take in",
                 "total",
                 "overall",
                 "reduce",
@@ -65,7 +80,6 @@ SPREAD_CHANGE = Rule(
                 "extra",
                 "wider",
                 "narrower",
-                "taking in",
                 "all round",
                 "how much smaller",
                 "how much bigger",
@@ -129,8 +143,20 @@ SPREAD_CHANGE = Rule(
                 "each side seam",
                 "off each seam",
                 "take off each seam",
+                "let out at each",
+                "let out at each of",
+                "let out at each seam",
+                "let out each seam",
+                "take in at each",
+                "take in at each of",
+                "take in at each seam",
+                "take in each seam",
             ),
-            stated=("at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam"),
+            stated=(
+                "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
+                "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of",
+                "off at each seam", "at each of",
+            ),
         ),
         Step(
             "edge",
@@ -142,12 +168,14 @@ SPREAD_CHANGE = Rule(
             label="at each cut edge",
             says=(
                 "each edge", "cut edge", "each side of the seam", "per edge", "each cut edge", "edge", "seam edge",
-                "every edge", "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
+                "every edge", "at each edge", "each side of each seam", "each side of every seam", "either side of each seam",
+                "either side of the seam", "each side of a seam", "each side of the seam",
+                "per seam edge", "each seam edge", "allowance edge", "seam allowance edge",
                 "every seam allowance edge", "each seam allowance edge",
             ),
             stated=(
                 "each seam edge", "every seam edge", "per seam edge", "each cut edge", "each edge", "off each edge",
-                "per edge", "at each cut edge", "off each cut edge",
+                "per edge", "at each cut edge", "off each cut edge", "at each edge", "at each edge of", "each edge of", "on each edge of",
             ),
         ),
     ),

@@ -8,7 +8,7 @@ from ..engine.outcome import Outcome
 from ..engine.request import Number
 from ..engine.rounding import CUT, FINE, PERCENT_TENTH
 from ..engine.run import Run
-from .words import PLACE_WORDS, told
+from .words import PLACE_WORDS, WHOSE, told
 
 # From how much stretch on a knit is called so; the limits differ from book to book and none is a standard.
 CLASSES = (
@@ -54,6 +54,13 @@ STRETCH = Rule(
         "stable knit",
         "stretchy knit",
         "moderate knit",
+        "knit test",
+        "jersey test",
+        "class of knit",
+        "kind of knit",
+        "jersey was",
+        "lycra was",
+        "how much does it grow",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
     inputs=(
@@ -70,6 +77,8 @@ STRETCH = Rule(
                 "folded",
                 "piece",
                 "swatch",
+                "rib",
+                "ribbing",
                 "sample",
                 "starts at",
                 *told("rested", "at rest", "relaxed", "unstretched"),
@@ -145,6 +154,7 @@ STRETCH = Rule(
             LENGTH,
             rounding=FINE,
             label="what it grows by",
+            says=("how much does it grow", "how much it grows", "how much longer"),
         ),
         Step(
             "knit",
@@ -153,7 +163,7 @@ STRETCH = Rule(
             label="class of knit",
             says=(
                 "class", "kind of knit", "what kind", "what kind of knit", "what class of knit", "category",
-                "stable", "stretchy enough",
+                "stable", "stretchy enough", "class is a knit", "class is the knit", "class is my knit", "what class is",
             ),
         ),
     ),
@@ -215,7 +225,10 @@ NEGATIVE_EASE = Rule(
             "body",
             "body measure",
             LENGTH,
-            says=("body", "body measure", "i am", *told(*PLACE_WORDS)),
+            says=(
+                "body", "body measure", "i am", *told(*PLACE_WORDS), *WHOSE,
+                "who does it fit", "what body", "who is it for", "who is it meant for", "who are they for",
+            ),
             axis="girth",
             ask="What does the body measure there?",
             example="100 cm",
@@ -271,9 +284,13 @@ NEGATIVE_EASE = Rule(
             label="pattern width",
             says=("pattern width", "pattern", "width", "cut size", "how wide", "how big", "finished"),
             axis="width",
-            stated=("pattern is", "pattern width", "finished", "garment"),
+            stated=(
+                "pattern is", "pattern width", "finished", "garment", "pattern measures", "pattern comes to", "comes to",
+                "pattern of", "comes out", "drafted at",
+            ),
         ),
-        Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off"),
+        Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off",
+             says=("how much do i take off", "how many cm do i take off", "do i take off", "come off", "comes off", "how much comes off")),
         Step(
             "quarter",
             "A quarter of it, for a front or back on the fold",

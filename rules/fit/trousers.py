@@ -106,7 +106,7 @@ CROTCH_DEPTH = Rule(
             label="crotch depth",
             says=("crotch depth", "rise", "depth", "how deep", "how long"),
             axis="depth",
-            stated=("crotch depth", "rise"),
+            stated=("crotch depth", "rise", "rise with ease", "crotch depth with ease", "crotch depth of", "rise of"),
         ),
     ),
     answers=("depth",),

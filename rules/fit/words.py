@@ -28,6 +28,12 @@ PLACES = {
     "wrist": ("wrist",),
 }
 PLACE_WORDS = tuple(word for words in PLACES.values() for word in words)
+# How a question asks for the body that a garment is meant for.
+WHOSE = tuple(
+    f"whose {place}{meant}"
+    for place in PLACE_WORDS
+    for meant in ("", " are they for", " is it for", " is that for", " does it fit", " do they fit", " will it fit", " would it fit")
+)
 GARMENTS = {
     "dress": ("dress", "gown", "frock"),
     "bodice": ("bodice",),

@@ -18,13 +18,20 @@ ABBREVIATIONS = {
 }
 HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needles", "got", "there are", "from",
         "stitches", "sts",
-        "evenly to", "row of", "round of", "start", "starting", "start with", "begin with", "now", "of",
+        "evenly to", "row of", "round of", "after rib", "after the rib", "after ribs", "after the ribs", "after ribbing",
+        "after the ribbing", "rib", "ribbing", "ribbing is", "ribbing has", "rib is", "rib has", "cuff has", "round has",
+        "down from", "start", "starting", "start with", "begin with", "now", "of",
         "in a row of", "i've", "ive", "i've got", "i have", "now have", "with", "my row has", "needle has", "across", "along",
         "over")  # fmt: skip
 WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
         "stitches to", "sts to", "until", "finish with", "pattern wants",
-        "should be", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
-        "dec to", "make it", "end with", "after", "need to have", "want to have", "to reach", "becomes",
+        "should be", "arrive at", "must arrive at", "come to", "go to", "body is", "body has", "end up at", "have to be",
+        "have to have",
+        "has to be", "reach", "come down to", "go down to", "should become", "must become", "become", "should be left",
+        "are left",
+        "remain", "should remain", "must be", "should have", "i should have", "must have", "increase to", "inc to", "decrease to",
+        "dec to", "make it", "end with", "after it", "after the row", "after the round", "after this row",
+        "need to have", "want to have", "to reach", "becomes",
         "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
         "total")  # fmt: skip
 
@@ -126,7 +133,9 @@ def _decrease(run: Run) -> Outcome:
     return _work(run, "k2tog", int(run.get("lose")))
 
 
-_ROW = ("row", "instruction", "how", "spread", "evenly", "where", "how often", "every how many", "write the row",
+_ROW = ("row", "distribute", "space them", "space", "where do they go", "where do the increases go", "where do the decreases go",
+        "how is it worked", "what is the row", "how do i work it", "instruction", "how", "spread", "evenly", "where",
+        "how often", "every how many", "write the row",
         "spacing")
 
 EVENLY_SPACED_INCREASES = Rule(
@@ -135,13 +144,17 @@ EVENLY_SPACED_INCREASES = Rule(
     says=("increase evenly", "increase", "increasing", "evenly spaced increases", "spread the increases",
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
-          "increase round", "add", "spread evenly", "evenly over", "evenly across", "evenly along", "increase it",
+          "increase round", "add", "spread evenly", "spaced evenly", "evenly", "more sts", "more stitches",
+          "distribute the increases",
+          "do the increases go", "place the increases", "go up by", "up to", "increases go", "evenly over", "evenly across",
+          "evenly along", "increase it",
           "more stitches evenly"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
         Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding",
-                                                        "extra", "new stitches",
+                                                        "extra", "new stitches", "more sts", "more st", "plus", "additional",
+                                                        "increases of", "inc by", "up by", "go up by",
                                                         "more stitches", "by", "increases", "make"),
               default=Default("=total - stitches", "Take what is on the needle from what is wanted", derived=True),
               ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st",
@@ -161,11 +174,15 @@ EVENLY_SPACED_INCREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after")),
+             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left",
+                   "sts are left",
+                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then",
+                   "sts then")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
     spans=(("stitches", "total"),),
+    sizes=(("stitches", "add"),),
     algorithm=_increase,
     no_unknown=("stitches", "add", "total"),
     # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
@@ -187,6 +204,8 @@ EVENLY_SPACED_INCREASES = Rule(
         "inc 8 evenly in the round over 96 sts -> (k12, m1) 8 times; 104 stitches",
         "increase 10 stitches evenly over 80 with kfb in the round -> (k7, kfb) 10 times; 90 stitches",
     ),
+    tells=("stitches + stitches",),
+    defers=("increases by make-one and by knitting front and back",),
     related=("evenly spaced decreases", "shape along rows"),
 )
 
@@ -197,14 +216,19 @@ EVENLY_SPACED_DECREASES = Rule(
           "get rid of", "diminish",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
           "decrease round", "lose evenly",
-          "sc2tog", "reduce", "2 together", "remove", "spread evenly", "evenly over", "evenly across", "evenly along",
+          "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",
+          "sts down to", "stitches down to", "down to", "fewer sts", "distribute the decreases", "do the decreases go",
+          "place the decreases",
+          "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across", "evenly along",
           "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(),
         Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by",
-                                                          "losing", "get rid of",
-                                                          "take out", "by", "reduce by", "away", "diminish", "decreases", "remove"),
+                                                          "losing", "get rid of", "loose",
+                                                          "take out", "by", "down by", "fewer sts", "fewer stitches",
+                                                          "less sts", "less stitches", "minus", "dec by", "reduce by", "away",
+                                                          "diminish", "decreases", "remove"),
               default=Default("=stitches - total", "Take what is wanted from what is on the needle", derived=True),
               ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st",
               practice="4 st..20 st by 1 st"),
@@ -216,11 +240,15 @@ EVENLY_SPACED_DECREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after")),
+             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left",
+                   "sts are left",
+                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then",
+                   "sts then")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
     spans=(("stitches", "total"),),
+    sizes=(("stitches", "lose"),),
     algorithm=_decrease,
     no_unknown=("stitches", "lose", "total"),
     # All three told, and one of them was meant otherwise ("1 in every 6 stitches").
@@ -232,5 +260,6 @@ EVENLY_SPACED_DECREASES = Rule(
         "decrease from 96 to 84 stitches evenly, flat -> k3, k2tog, (k6, k2tog) 11 times, k3; 84 stitches",
         "dec 10 evenly across 75 sts -> k3, k2tog, (k5, k2tog, k6, k2tog) 4 times, k5, k2tog, k3; 65 stitches",
     ),
+    tells=("stitches + stitches",),
     related=("evenly spaced increases", "shape along rows"),
 )

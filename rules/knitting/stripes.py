@@ -58,6 +58,10 @@ def rows_by_colour(sequence: Stripes, rows: Fraction) -> tuple[dict[str, Fractio
     return counts, last[0], last[1]
 
 
+# Results that cannot be had without the rows in all: asked for by name, the rows are asked back.
+_BY_ROWS = ("rows_", "yarn_", "weight_", "repeats", "ends")
+
+
 def _stripe(run: Run) -> Outcome:
     sequence: Stripes = run.get("sequence")
     if any(one.rows <= 0 or one.rows.denominator != 1 for one in sequence.stripes):
@@ -76,7 +80,8 @@ def _stripe(run: Run) -> Outcome:
         else "a stripe of odd rows ends at the other edge: cut the yarn, or work on a circular needle and slide the "
              "stitches back"
     )  # fmt: skip
-    rows = run.maybe("rows")
+    by_rows = any(name.startswith(_BY_ROWS) for name in run.request.asked)
+    rows = run.get("rows") if by_rows else run.maybe("rows")
     if rows is None:
         return Outcome(values)
     counts, last, worked = rows_by_colour(sequence, rows)
@@ -97,6 +102,14 @@ def _stripe(run: Run) -> Outcome:
     return Outcome(values, labels=labels)
 
 
+# Rows of a colour ("3 rows of yellow") are stripes, said or not.
+_COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
+            "orange", "brown", "teal", "gold", "rust", "plum", "mauve", "lilac", "beige", "rose", "mustard", "turquoise",
+            "silver", "burgundy",
+            "maroon", "olive", "coral", "mint", "peach", "charcoal", "violet", "khaki", "lemon", "aqua", "magenta", "tan",
+            "ochre")
+
+
 def _each_colour() -> tuple[Step, ...]:
     steps: list[Step] = []
     for number in range(1, MOST_COLOURS + 1):
@@ -105,26 +118,30 @@ def _each_colour() -> tuple[Step, ...]:
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
-                 says=("how much yarn", "yarn") if number == 1 else ()),
+                 says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of",
+                       *(f"{much} {colour}" for colour in _COLOURS for much in ("how much", "metres of", "yards of")))
+                 if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams") if number == 1 else ()),
+                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces",
+                       *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)
 
 
 _NAMES = tuple(f"{kind}_{number}" for kind in ("rows", "yarn", "weight") for number in range(1, MOST_COLOURS + 1))
-# Rows of a colour ("3 rows of yellow") are stripes, said or not.
-_COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", "navy", "cream", "ivory", "pink", "purple",
-            "orange", "brown")
 STRIPES_RULE = Rule(
     topic="stripes",
     family="knitting",
     says=("stripes", "stripe", "striped", "stripe sequence", "stripe repeat", "stripey", "stripy", "striping", "stripes of",
           "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
           "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
-          "rows repeated",
-          *(f"rows of {colour}" for colour in _COLOURS)),
+          "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
+          "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
+          "till i have", "until i have",
+          "keep repeating", "repeating",
+          *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
+                                                     f"rows {colour}"))),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",
@@ -136,7 +153,7 @@ STRIPES_RULE = Rule(
               practice="60 row..240 row by 12 row"),
         Input("length", "length", LENGTH, says=("long", "length", "tall"), axis="length", extra=True,
               sane="1 cm..20 m"),
-        replace(ROW_TENSION, spoken=True),
+        replace(ROW_TENSION, spoken=True, says=(*ROW_TENSION.says, "at", "length at", "cm at", "with")),
         Input("colours", "colours", COUNT, noun="colour", says=("colours", "colour"), extra=True, sane="1..50",
               spoken=True),
         Input("yarn", "yarn in all", LENGTH, says=("yarn", "wool", "takes", "uses", "of yarn"), extra=True,
@@ -146,18 +163,20 @@ STRIPES_RULE = Rule(
     ),
     steps=(
         Step("repeat", "Rows in one repeat", kind=ROWS, label="rows in a repeat",
-             says=("repeat", "rows in a repeat", "one repeat")),
+             says=("repeat", "rows in a repeat", "one repeat", "rows in one repeat", "rows in the repeat", "rows has one repeat",
+                   "how long is the repeat", "how many rows is one repeat", "how many rows in one repeat")),
         *_each_colour(),
         Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat",
              says=("how many repeats", "repeats")),
         Step("ends", "Where it ends", kind=TEXT, label="end of the work",
-             says=("where does it end", "where it ends", "which colour last", "end")),
+             says=("where does it end", "where it ends", "which colour last", "end", "where do i end", "what colour last",
+                   "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on")),
         Step("carry", "Carrying the yarn", kind=TEXT, label="carrying the yarn",
-             says=("carry", "carry up", "cut the yarn")),
+             says=("carry", "carry up", "cut the yarn", "can i carry", "carry the yarn", "carry the yarns")),
     ),
     answers=(*_NAMES, "repeat", "repeats", "ends", "carry"),
     algorithm=_stripe,
-    no_unknown=("rows", "length", "row_tension", "yarn", "weight"),
+    no_unknown=("rows", "length", "row_tension", "yarn", "weight", "colours"),
     source=ARITHMETIC,
     notes=("Yarn is shared by rows, all rows being of one width.",),
     examples=(
@@ -166,5 +185,6 @@ STRIPES_RULE = Rule(
         "stripes 2 rows A, 2 rows B, 1 row C over 100 rows, 900 m of yarn -> 40 rows; 20 rows; 360 m; 180 m",
         "striped scarf: red 6 rows, cream 4 rows, 200 rows in all -> 120 rows; 80 rows",
     ),
+    defers=("rows for a length", "scarf, blanket"),
     related=("yarn needed", "rows for a length"),
 )

@@ -23,13 +23,14 @@ STITCHES_FOR_A_WIDTH = Rule(
           "on my needle", "on my needles", "on my circular", "caston",
           "how wide is", "how wide are", "how wide will", "what tension", "which tension", "how wide was", "what width was",
           "what was my tension",
-          "finished width of", "put on needle", "put on the needles", "wide took", "wide with"),
+          "finished width of", "wide will it turn out", "wide will it", "mult of", "multiple of", "put on needle",
+          "put on the needles", "wide took", "wide with"),
     about="How many stitches to cast on for a width at your tension, to a multiple if the pattern has one, and the "
           "width they really give.",
     inputs=(
         Input("width", "width", LENGTH, says=("wide", "across", "width", "piece", "back", "front", "panel", "measures",
                                               "come out at", "come out",
-                                              "lie", "finished width", "around", "circumference", "broad"),
+                                              "lie", "for", "finished width", "around", "circumference", "broad"),
               axis="width",
               ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
         STITCH_TENSION,
@@ -37,7 +38,7 @@ STITCHES_FOR_A_WIDTH = Rule(
         EDGE_STITCHES,
         Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
               sane="5 mm..30 m", spoken=True),
-        replace(ROW_TENSION, extra=True),
+        replace(ROW_TENSION, extra=True, says=("row gauge", "rows per", "row tension")),
         NEEDLE_TOLD,
     ),
     steps=(
@@ -74,5 +75,6 @@ STITCHES_FOR_A_WIDTH = Rule(
         "I have 132 stitches on the needle at 24 sts per 10 cm, how wide will it be -> 55 cm",
         "what tension makes 126 stitches come out at 60 cm -> 21 stitches to 10 cm",
     ),
+    defers=("hat", "sock", "scarf, blanket"),
     related=("rows for a length", "size at my tension"),
 )

@@ -9,22 +9,24 @@ SANE_STITCHES = "1 st/10cm..250 st/10cm"
 SANE_ROWS = "1 row/10cm..350 row/10cm"
 
 STITCH_TENSION = Input(
-    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per",
+    "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "stitches are",
                                                     "knit at", "knitted to"),
     ask="What is your tension: how many stitches to 10 cm or 4 in?", example="22 sts to 10 cm",
     sane=SANE_STITCHES, practice="14 st/10cm..32 st/10cm by 1 st/10cm", usual="4 st/10cm..60 st/10cm",
 )  # fmt: skip
 ROW_TENSION = Input(
-    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension"),
+    "row_tension", "row tension", ROW_RATE, says=("row gauge", "tension", "gauge", "rows per", "row tension", "rows are",
+                                                  "my rows"),
     ask="What is your row tension: how many rows to 10 cm or 4 in?", example="30 rows to 10 cm",
     sane=SANE_ROWS, practice="18 row/10cm..44 row/10cm by 2 row/10cm", usual="4 row/10cm..90 row/10cm",
 )  # fmt: skip
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
-                  "lace repeat", "pattern of", "groups of")  # fmt: skip
+                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
-              "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches")
+              "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches",
+              "over for the edges", "balance stitches", "edging stitches", "edge stitches of")
 MULTIPLE = Input(
     "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st",
     because="no pattern repeat was named",
@@ -39,11 +41,15 @@ FLAT_OR_ROUND = choice(
     "held", "how it is worked",
     {
         "flat": ("flat", "worked flat", "in rows", "back and forth", "along the row", "across the row", "in one row",
+                 "one row", "in the one row", "in a single row", "in this row", "flat row",
+                 "in a row", "next row", "in the next row", "over the row",
                  "straight needles",
                  "not in the round", "on straights", "to and fro"),
         "round": ("in the round", "one round", "in one round", "round", "circular", "circulars", "circular needle",
                   "dpns", "on dpns",
-                  "double pointed needles", "in rounds", "magic loop", "around", "a round", "the round", "tube"),
+                  "double pointed needles", "in rounds", "rnd", "in the rnd", "rnds", "one rnd", "on one round", "circularly",
+                  "next round", "in the next round", "next rnd",
+                  "magic loop", "around", "a round", "the round", "tube"),
     },
     default="flat", because="nothing was said of working in the round",
 )  # fmt: skip

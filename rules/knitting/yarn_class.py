@@ -175,7 +175,7 @@ YARN_CLASS = Rule(
         Step("crochet", "Its crochet tension", kind=TEXT, label="crochet tension",
              says=("crochet tension", "single crochet", "crochet gauge")),
         Step("wraps_of", "Its wraps", kind=TEXT, label="wraps", says=("wraps", "wpi", "wraps per inch",
-                                                                      "how many wraps")),
+                                                                      "how many wraps", "wpi of", "wraps of", "wraps per inch of")),
         Step("metres", "Its length by weight", kind=TEXT, label="length by weight",
              says=("metres", "yards", "metres per 100 g", "how long", "how many metres", "meterage", "yardage",
                    "length")),

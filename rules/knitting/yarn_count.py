@@ -77,7 +77,7 @@ def _convert(run: Run) -> Outcome:
         run.say("Strands held together weigh as many times as much a metre", "metres to a gram ÷ strands", "",
                 f"{float(nm):.4g} m to a gram")
     into = "m100" if run.was_given("per") and not run.was_given("into") else run.get("into")
-    if into == count.system:
+    if into == count.system and run.get("strands") == 1:
         into = "m100" if count.system == "tex" else "tex"
     systems = [into, *(one for one in ("tex", "denier", "dtex", "Nm", "Ne", "worsted", "m100",
                                        "ydlb") if one not in (into, count.system))]
@@ -131,7 +131,8 @@ YARN_COUNT_RULE = Rule(
           "worsted",
           "yarn number", "yd per lb", "yards to the pound", "ypp", "den", "lea", "yards per lb", "yds per lb",
           "yards to a pound", "yards in a pound", "yards a pound", "in tex", "in nm", "in ne",
-          "in denier", "to tex", "to nm", "to ne", "to denier", "into tex", "into nm", "into ne", "into denier"),
+          "in denier", "metres in", "tex yarn", "nm yarn", "yards in", "metres to", "yards to", "to tex", "to nm", "to ne",
+          "to denier", "into tex", "into nm", "into ne", "into denier"),
     about="A yarn count turned into any other system, through tex (grams to a kilometre).",
     inputs=(
         Input("count", "yarn count", YARN_COUNT, ask="What is the count, and in which system?", example="40 tex"),
@@ -172,5 +173,6 @@ YARN_COUNT_RULE = Rule(
         "how many yards per pound is 20/2 cotton -> 8400",
         "400 m per 100 g in tex -> 250 tex",
     ),
+    defers=("yarn class",),
     related=("yarn class",),
 )

@@ -48,6 +48,9 @@ OTHER = {
 }
 
 
+ASKED = ("what's that", "what is that", "what's it", "how much is that")
+WEIGHTS = ("grams", "ounces", "kilos", "pounds")
+LENGTHS_ASKED = ("inches", "cm", "centimetres", "mm", "millimetres", "metres", "yards", "metric")
 # A weight that, of cloth, is a weight an area.
 AREAL_OF = {"oz": "oz/yd^2", "g": "g/m^2"}
 
@@ -86,6 +89,9 @@ def _meant(given: Given, wanted: str, run: Run) -> Given:
             shown(given.value / factor(given.unit) * factor(unit), unit),
         )
         return Given(given.value / factor(given.unit) * factor(unit), unit, given.text)
+    if given.unit == "l" and wanted in ("in", "mm", "cm"):
+        ligne = given.value / factor("l") * factor("ligne")  # a button of 30L is of 30 lignes
+        return Given(ligne, "ligne", given.text)
     if given.unit == "1" and "/" in given.text:
         return Given(
             given.value * factor("in"), "in", f"{given.text} in"
@@ -139,7 +145,10 @@ CONVERT = Rule(
         "turn into",
         "equivalent",
         "what is it in",
-        *(f"{what} in {unit}" for what in ("what's that", "what is that", "what's it") for unit in ("grams", "ounces", "kilos", "pounds")),
+        *(f"{what} in {unit}" for what in ASKED for unit in (*WEIGHTS, *LENGTHS_ASKED)),
+        *(f"into {unit}" for unit in (*WEIGHTS, *LENGTHS_ASKED)),
+        *(f"ask for in {unit}" for unit in LENGTHS_ASKED),
+        *(f"of an inch in {unit}" for unit in LENGTHS_ASKED),
         "metric for",
         "the metric for",
         "metric equivalent",

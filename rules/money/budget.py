@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from ..engine.buying import SHOP_STEP
-from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
 from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
+from .cost_of_some import SOLD_EACH
 
 PURSE = Input(
     "money", "money to spend", MONEY,
@@ -21,7 +22,8 @@ CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "rema
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
 HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
-                 "sold only in")  # fmt: skip
+                 "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of",
+                 "sold every")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -67,7 +69,9 @@ CHANGE = Rule(
     topic="change given",
     family="money",
     says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
-          "change should i get", "came back", "change was", "my change was"),
+          "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
+          "i hand over", "do i get back",
+          "get back", "comes back", "money comes back", "gave her", "gave him"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
         PURSE,
@@ -87,6 +91,7 @@ CHANGE = Rule(
     refusals=(TWO_PRICES, Refusal("length * price * (1 - discount) > money",
     "it costs more than the money there is. Ask how much the money buys, such as: £20 at "
                       "£7.50 a metre, how much can I get?"),),
+    tells=("money + length + price a length",),
     related=("budget", "cost"),
     examples=(
         "change from £20 for 2.2 m at £8.50 a metre -> £1.30; £18.70",
@@ -100,28 +105,40 @@ HOW_MANY_FOR_THE_MONEY = Rule(
     family="money",
     says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
-          "each", "apiece", "each how many", "how many balls for", "how many reels", "how many spools", "how many zips"),
+          "each how many", "how many balls for", "how many reels", "how many spools", "how many zips",
+          "in my purse", "bring home", *(f"{thing} can i" for thing in SOLD_EACH), *(f"{thing} can i {verb}" for thing in SOLD_EACH
+                                                                                     for verb in ("buy", "get", "afford")),
+                                                                                     "how many shall i",
+                                                                                     *(f"how many {thing}" for thing in SOLD_EACH),
+          *(f"a {thing} how many" for thing in SOLD_EACH)),
     about="How many things of one price some money buys, and the change.",
     inputs=(
         PURSE,
         Input("each", "price each", MONEY, says=("each", "apiece", "a piece", "at", "cost", "a ball", "a reel",
                                                  "a zip", "a skein", "a spool", "a button",
-                                                 "a ball is", "reels at", "spools at", "zips at", "balls at", "are", "one"),
+                                                 "a ball is", "are", "one", "ea", "one is", "costs",
+                                                 *(f"{how} {thing}" for thing in SOLD_EACH for how in ("a", "the", "per")),
+                                                 *(f"{thing} {how}" for thing in SOLD_EACH for how in ("at", "are", "is"))),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
         OFF,
+        flag("by_length", "a length is wanted", ("how many yards", "how many metres", "how much fabric", "how much cloth", "yards of",
+                                                 "metres of")),
     ),
     steps=(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
-             noun="piece", label="how many", says=("how many", "how many zips", "how many reels", "how many balls", "how many buttons",
-                                                        "how many spools", "how many skeins", "how many fat quarters")),
+             noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do",
+                 "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("things", "change"),
     headline=("It buys {things}, and {change} is left.",),
     source=ARITHMETIC,
-    refusals=(Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
+    tells=("money + money",),
+    refusals=(Refusal("money > 0", "a length is asked for, and I cannot tell what length the price is for. Say it, such as: £20 to spend "
+                      "at £7.50 a metre, how much can I get?", choices={"by_length": "yes"}),
+              Refusal("each * (1 - discount) > money", "one costs more than the money there is to spend. Say which is the price of "
                       "one and which the money, such as: reels £2.20 each, £10 to spend."),),
     examples=(
         "how many zips at £2.20 each can I get for £10 to spend -> 4 pieces; £1.20",

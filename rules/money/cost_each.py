@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Input, Rule, Step
 from ..engine.kinds import COUNT, MONEY
 from ..engine.rounding import PENNY
+from .cost import GARMENTS
 
 COST_EACH = Rule(
     topic="cost each",
@@ -20,7 +21,8 @@ COST_EACH = Rule(
           "what does one work out at", "divided between", "between us", "what each", "what's it each", "is it each",
           "what's that each", "what was that each", "for each one", "we shared", "how many of us", "how many shared",
           "each one how much", "each one what", "that for each",
-          "for the batch", "how many did i make"),
+          "for the batch", "materials", "is that per", "how much is that per", *(f"per {thing}" for thing in GARMENTS[:-1]),
+          "we each owe", "each owe", "each pay", "do we each", "what costs one", "how much is a", "of us", "how many did i make"),
     about="What one costs of several that cost so much together, or what each wear of a garment has cost.",
     inputs=(
         Input("together", "cost together", MONEY, says=("cost", "cost me", "the lot cost", "altogether", "in all", "total", "spent", "paid",

@@ -11,21 +11,27 @@ from .cost import OFF
 SOLD_EACH = ("ball", "hank", "skein", "zip", "button", "reel", "spool", "popper", "snap", "packet", "pack", "card", "fat quarter", "cone",
              "buckle", "ring", "hook", "bobbin", "pattern", "charm")  # fmt: skip
 EACH = ("marked", "is marked", "marked at", "ticketed", "tagged at", "each", "apiece", "a piece", "at", "price each", "one costs",
-    "each one costs", "for each", "each at")
+    "each one costs", "for each", "each at", "ea", "cost each", "are", "is")
 
 COST_OF_SOME = Rule(
     topic="cost of so many",
     family="money",
     says=("cost of so many", "what am i in for", "in for", "what do they come to",
           "do they come to", "what do they cost", "do they cost", "cost in all", "cost altogether", "what's the total",
-          "is marked",
+          "is marked", "what will they cost", "how much are", "how many balls cost", "price each", "each cost", "ea",
+          *(f"{thing} {how}" for thing in SOLD_EACH for how in ("each", "are each", "cost each")),
+          *(f"{how} {thing}" for thing in SOLD_EACH for how in ("per",)),
+          *(f"a {thing}" for thing in ("ball", "skein", "hank", "reel", "spool", "packet", "fat quarter")),
+          *(f"{how} {thing}" for thing in ("ball", "skein", "hank", "reel", "spool") for how in ("how much is a", "how much is the",
+              "what is a")),
+          "each price", "each with", "what's that each",
           *(f"the {thing}" for thing in SOLD_EACH), *(f"{thing} at" for thing in SOLD_EACH)),
     about="What so many things cost together, from the price of one.",
     inputs=(
         Input("number", "how many", COUNT, says=SOLD_EACH, ask="How many are bought?", example="9",
               default=Default("1", "the price is of one thing", given=("discount",)), sane="1..1000000", usual="1..500",
               practice="3..12"),
-        Input("each", "price each", MONEY, says=(*EACH, *(f"a {thing}" for thing in SOLD_EACH), *(f"the {thing}" for thing in SOLD_EACH)),
+        Input("each", "price each", MONEY, says=(*EACH, *(f"{how} {thing}" for thing in SOLD_EACH for how in ("a", "the", "per", "one"))),
               spoken=True, ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..200 money"),
         OFF,
         flag("lot", "the price is for all of them", ("for the lot", "for them all", "for all of them", "for the whole lot", "the lot for")),

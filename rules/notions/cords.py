@@ -67,7 +67,7 @@ EYELETS = Rule(
     family="notions",
     says=("eyelet", "eyelet hole", "eyelet size", "grommet", "grommet size", "eyelets for a drawstring",
         "eyelet for cord", "hole for cord", "eyelets", "through eyelets", "through the eyelets", "cord through eyelets",
-        "holes be", "holes for the cord"),
+        "holes be", "holes for the cord", "hole for a cord", "big a hole for a cord", "hole for the cord"),
     about="The hole an eyelet needs for a cord, and where a pair of them goes either side of the centre.",
     inputs=(
         Input("cord", "cord diameter", LENGTH,
@@ -86,7 +86,8 @@ EYELETS = Rule(
     steps=(
         Step("hole", "The hole is a quarter larger than the cord, so that it runs", "cord * looseness", rounding=HOLE,
             label="eyelet hole", unit=("in", "mm"),
-            says=("hole", "holes", "holes be", "size", "what size", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
+            says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole",
+                "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
             axis="diameter", stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
         Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart",
             says=("how far apart", "apart", "spacing")),

@@ -7,7 +7,7 @@ from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_DOWN, COUNT_UP
 
 CUTS = {
-    "fat_quarter": ("fat quarter", "fq", "fqs", "fat 1/4", "fat quarters"),
+    "fat_quarter": ("fat quarter", "fq", "fqs", "fat 1/4", "fat quarters", "fat qtr", "fat qtrs", "fat qrtr"),
     "fat_eighth": ("fat eighth", "fat eighths", "f8", "fat 1/8"),
     "quarter_yard": ("quarter yard", "long quarter", "quarter of a yard", "skinny quarter", "1/4 yard"),
     "half_yard": ("half yard", "half a yard", "1/2 yard"),
@@ -36,7 +36,8 @@ FROM_A_FAT_QUARTER = Rule(
           "half yard", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
           "charm squares from", "yard gives", "yard give", "pieces in",
           "rectangles in", "squares from", "come out of", "get out of", "can be cut",
-          "rectangles from", "pieces from", "obtainable from", "obtained from", "i can cut"),
+          "rectangles from", "pieces from", "squares can i cut", "squares can i get", "fat qtr", "fat qtrs", "obtainable from",
+          "obtained from", "i can cut"),
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
     inputs=(
@@ -52,13 +53,16 @@ FROM_A_FAT_QUARTER = Rule(
               ask="How many pieces do you need?", example="60",
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),
-        Input("short", "cloth, one side", LENGTH, says=("scrap", "remnant", "from", "out of", "from a piece",
+        Input("short", "cloth, one side", LENGTH, says=("scrap", "remnant", "from", "from a piece", "out of a", "out of a piece",
               "piece of fabric", "piece of cloth", "offcut"), default=SHORT, sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fabric", "cloth", "usable",
               "wide fabric", "wide cloth"), default=LONG, sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
         Input("had", "cuts of cloth in hand", COUNT, says=("fat quarters", "fat quarter", "fat eighths", "fat eighth", "fqs",
-              "fq"), noun="fat quarter", default=Default("1", derived=True), spoken=True, sane="1..500",
+              "fq"), noun="fat quarter", default=Default("1", derived=True), spoken=True, sane="1..24",
               usual="1..24"),  # seldom so many as the pieces that are wanted
+        choice("wanted", "worked out", {"pieces": ("the pieces it gives",), "cuts": ("the cuts of cloth it takes",)}, default=(
+            Default("pieces", derived=True, given=("had",)), Default("cuts", derived=True, given=("count",)),
+            Default("pieces", derived=True))),
         Input("straightened", "taken off to straighten it", LENGTH, spoken=True, default=Default("1/2 in | 1 cm",
               derived=True), sane="0 cm..10 cm"),
         Input("trim", "lost to straightening", LENGTH, says=("straightening", "trimming", "straighten",
@@ -75,12 +79,15 @@ FROM_A_FAT_QUARTER = Rule(
         Step("each", "The better of the two", "max(one_way, other_way)", COUNT, rounding=COUNT_DOWN,
              label="pieces from each", says=("from each", "from one", "out of each")),
         Step("pieces", "From every cut of cloth in hand", "rounded(each) * had", COUNT, rounding=COUNT_DOWN,
+             when={"wanted": "pieces"},
              noun="piece", label="pieces", says=("how many", "how many pieces", "how many squares", "squares",
              "rectangles", "pieces", "how many rectangles", "best way round", "how many can i cut",
              "how many come out", "patches", "altogether", "in all", "in total")),
         Step("cuts", "Share the pieces wanted out among them", "count / rounded(each)", COUNT, rounding=COUNT_UP,
              noun="fat quarter", label="cuts of cloth", says=("how many fat quarters", "how many fat eighths",
-             "fat quarters needed", "how many quarters", "how many fq", "how many yards", "number of fat quarters"),
+             "fat quarters needed", "how many quarters", "how many fq", "how many yards", "number of fat quarters",
+             "how many fat qtrs", "many to buy",
+             "to buy", "do i buy", "should i buy", "must i buy"),
              stated=("fat quarters", "have")),
     ),
     answers=("pieces", "cuts", "each", "one_way", "other_way"),
@@ -109,5 +116,5 @@ FROM_A_FAT_QUARTER = Rule(
         "how many 5 in squares from six fat quarters -> 72 pieces",
     ),
     related=("strips and patches",),
-    defers=("strips from a length",),
+    defers=("strips from a length", "divide"),
 )

@@ -14,7 +14,9 @@ MACHINE_COVER = Rule(
           "dust cover", "toaster cover", "mixer cover", "overlocker cover", "cover for a sewing machine",
           "quilted cover", "serger cover", "machine a cover", "quilt a cover", "cover for sewing machine", "cover for the sewing machine",
           "cover for her sewing machine", "cover for the machine", "cover for his sewing machine", "appliance cover",
-          "mini quilt for a machine"),
+          "mini quilt for a machine", "for my overlocker", "for my serger", "for my mixer", "for my toaster", "for my machine",
+          "cover for my machine", "cover for an overlocker", "cover for a serger", "cover for a mixer", "cover for a toaster",
+          "machine is the cover", "machine is it for", "panel of the cover", "panel of a cover"),
     about="The panels of a quilted cover that stands over a machine: one over front, top and back, and two sides.",
     inputs=(
         Input("width", "machine width", LENGTH, says=("wide", "width", "machine", "across"), axis="width",
@@ -36,7 +38,9 @@ MACHINE_COVER = Rule(
              "came out at", "panel is", "panel was", "panel was cut", "panel measures")),
         Step("main_length",
              "Up the front, over the top and down the back: twice the height, the depth and the ease; its two ends "
-             "are bound", "2 * height + depth + ease", rounding=CUT, label="long panel, length"),
+             "are bound", "2 * height + depth + ease", rounding=CUT, label="long panel, length", axis="length", says=(
+             "panel length", "long is the main panel", "long is the long panel", "long is the panel", "long must the panel be",
+             "length of the panel", "length of the main panel")),
         Step("side_width", "The machine's depth, the ease, and a seam on both sides", "depth + ease + 2 * seam",
              rounding=CUT, label="side panels, width", says=("side panels", "sides", "side panel", "ends")),
         Step("side_height", "The machine's height and a seam at the top; the bottom is bound", "height + seam",
@@ -62,7 +66,8 @@ TABLE_QUILT = Rule(
     family="quilting",
     says=("quilted runner", "table topper", "table quilt", "quilt for a table", "mini quilt for a table",
           "quilted table mat", "quilted table runner", "quilted table topper", "quilted topper", "topper",
-          "quilted tablecloth", "quilted cloth for a table", "quilt for my table", "quilt for the table"),
+          "quilted tablecloth", "quilt for it", "quilt to cover a table", "quilt to go on a table", "quilt on the table",
+          "quilted cloth for a table", "quilt for my table", "quilt for the table"),
     about="The finished size of a quilt for a table that hangs over its edges, or stays within them.",
     inputs=(
         Input("width", "table width", LENGTH, says=("table", "wide", "width", "across"), axis="width",

@@ -2,47 +2,75 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Default, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH
-from ..engine.rounding import PATCH_CUT
+from ..engine.rounding import FINE, PATCH_CUT
 from .words import SEAM
+
+# What is said of a patch as it lies cut, its seams still in it.
+AS_CUT = ("is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
+          "rectangles cut", "squares cut", "square cut", "sew rectangles", "in rectangles", "unfinished", "raw",
+          "measured raw", "raw edge to raw edge",
+          "charm square", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
+          "with the seams", "in charm square", "in charm squares", "including seams", "including the seams")
 
 PATCH = Rule(
     topic="patch",
     family="quilting",
     says=("patch", "patches", "cut size", "cut sizes", "square patch", "cut a square", "cut squares", "rectangle",
           "rectangles", "plain square", "plain patch", "unfinished size", "unfinished size of a", "cut patches",
-          "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block"),
+          "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block", "brick", "bricks",
+          "corner squares finish", "rectangles finish", "finished square", "finished rectangle", "rect", "be cut how big"),
     about="The size to cut a square or rectangle that finishes at a given size: a seam on every side.",
     inputs=(
         Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide",
               "finished square", "come out", "sewn in", "measure", "once sewn", "after sewing", "sewn up", "end up",
-              "finished dimension", "finished dimensions", "final size",
-              "when sewn"), axis="width", ask="What size does the patch finish?",
-              example="4 in", sane="2 mm..3 m", practice="1 in..12 in by 1/2 in"),
+              "finished dimension", "finished dimensions", "final size", "in the quilt", "when sewn"), axis="width",
+              default=Default("=raw_width - 2 * seam", "Sewn in, a patch loses a seam on every side", derived=True,
+              given=("raw_width",)), ask="What size does the patch finish?", example="4 in", sane="2 mm..3 m",
+              practice="1 in..12 in by 1/2 in"),
         Input("length", "finished length", LENGTH, says=("long", "length", "tall", "high", "deep"), axis="length",
-              default=Default("=width", "A square is as long as it is wide", derived=True), sane="2 mm..3 m",
-              practice="1 in..12 in by 1/2 in", spoken=True),
+              default=(Default("=raw_length - 2 * seam", "Sewn in, a patch loses a seam at both ends", derived=True,
+              given=("raw_length",)), Default("=width", "A square is as long as it is wide", derived=True)),
+              sane="2 mm..3 m", practice="1 in..12 in by 1/2 in", spoken=True),
+        Input("raw_width", "width as cut", LENGTH, says=(*AS_CUT, "cut", "cut at"), extra=True,
+              ask="How wide is the patch cut?", example="4 1/2 in", sane="3 mm..3 m"),
+        Input("raw_length", "length as cut", LENGTH, says=AS_CUT, extra=True,
+              ask="How long is the patch cut?", example="6 1/2 in", sane="3 mm..3 m"),
         SEAM,
     ),
     steps=(
+        Step("sewn_width", "Sewn in, it loses a seam on both sides", "raw_width - 2 * seam", rounding=FINE,
+             label="finished width", says=("finish at", "does it finish", "do they finish", "will it finish", "will they finish",
+             "it come out", "they come out", "finished size", "in the quilt", "after sewing", "once sewn", "end up",
+             "sewn up", "final size", "finish size", "be when sewn", "what is it finished", "is it finished",
+             "are they finished", "be finished",
+             "be once sewn", "be sewn")),
+        Step("sewn_length", "And a seam at both ends", "raw_length - 2 * seam", rounding=FINE, label="finished length"),
         Step("cut_width", "Add a seam allowance on both sides", "width + 2 * seam", rounding=PATCH_CUT,
-             label="cut width", says=("cut size", "cut", "cut sizes", "cut width", "what size", "how big",
-             "how large", "unfinished", "unfinished size"), stated=("cut", "cut at", "unfinished", "raw",
-             "raw edge to raw edge", "charm square", "charm squares", "squares cut", "cut my squares at")),
+             label="cut width", says=("cut size", "cut", "cut sizes", "cut width", "unfinished", "unfinished size",
+             "cut how big", "cut how large", "what size to cut", "how big to cut", "how big do i cut", "how big must i cut",
+             "what size do i cut")),
         Step("cut_length", "Add a seam allowance at both ends", "length + 2 * seam", rounding=PATCH_CUT,
              label="cut length"),
+        Step("taken", "What is gone is the seams on both sides", "(raw_width - width) / 2", rounding=FINE, label="seam sewn",
+             says=("what seam", "which seam", "how wide a seam", "what seam allowance", "how much seam")),
     ),
-    answers=("cut_width", "cut_length"),
-    headline=("Cut the patch {cut_width} by {cut_length}.",),
-    sizes=(("width", "length"),),
+    answers=("sewn_width", "sewn_length", "cut_width", "cut_length"),
+    headline=("It finishes {sewn_width} by {sewn_length}.", "It finishes {sewn_width}.", "Cut the patch {cut_width} by {cut_length}.",),
+    sizes=(("width", "length"), ("raw_width", "raw_length")),
+    refusals=(Refusal("raw_width < width", "a patch cannot finish larger than it is cut. Say which is the finished size."),
+              Refusal("width <= 0", "the seams would take the whole patch. Type a larger patch or a smaller seam."),
+              Refusal("length <= 0", "the seams would take the whole patch. Type a larger patch or a smaller seam.")),
     home="in",
     source=ARITHMETIC,
     examples=(
         "patch 2 1/2 x 4 1/2 in finished, cut size -> 3 in; 5 in",
         "what cut size for squares that finish at 6 in -> 6 1/2 in",
         "a patch cut 4 1/2 in, 1/4 in seams, what does it finish at -> 4 in",
+        "patch cut 3 1/4 by 5 3/4 in, what does it finish at -> 2 3/4 in; 5 1/4 in",
         "cut size of a 10 cm finished patch -> 11.5 cm",
     ),
     related=("half-square triangles", "scale a block"),
+    defers=("cover from pieces",),
 )

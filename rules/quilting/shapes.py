@@ -112,7 +112,7 @@ EQUILATERAL_TRIANGLES = Rule(
     ),
     steps=(
         Step("finished_side", "The side", "side", rounding=CUT, label="finished side", says=("side",
-             "how long is the side", "how long is a side")),
+             "how long is the side", "how long is a side", "each side", "length of a side", "length of each side", "sides")),
         Step("tall", "The height is √3/2 of the side", "side * sqrt(3) / 2", rounding=CUT, label="finished height",
              says=("how high", "how tall", "height")),
         Step("area", "Half the side times the height", "side * tall / 2", AREA, label="area", says=("area", )),

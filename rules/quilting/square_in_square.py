@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import COUNT_UP, CUT, PATCH_CUT
+from ..engine.rounding import COUNT_UP, CUT, FINE, PATCH_CUT
 from .seam_geometry import half_square_addition
 from .triangles import AS_SEWN, HALF_SQUARE, TAKEN
 from .words import SEAM
 
 TRIANGLES, FLIPPED = {"method": "triangles"}, {"method": "flipped"}
+UNIT = {"asked_for": "unit"}
 
 SQUARE_IN_A_SQUARE = Rule(
     topic="square in a square",
@@ -20,10 +21,20 @@ SQUARE_IN_A_SQUARE = Rule(
     about="The centre and the corner squares of a square set on point in a square.",
     inputs=(
         Input("size", "finished size", LENGTH, says=("finished", "finish", "finish at", "whole unit", "unit",
-              "block", "whole block", "finished size", "come out", "square in a square", "square-in-a-square",
-              "square-in-square", "economy block", "ready",
-              "square in the square"), ask="What size does the whole unit finish?", example="6 in",
+              "block", "whole block", "finished size", "come out", "ready",
+              "whole thing", "whole finish", "whole square", "unit finish", "block finish"), default=(
+              Default("=sqrt(2) * (centre_told - 2 * seam) + taken", derived=True, given=("centre_told",)),
+              Default("=2 * (corners_told - rounded(addition)) + taken",
+                    derived=True, given=("corners_told",))), ask="What size does the whole unit finish?", example="6 in",
               sane="5 mm..3 m", practice="3 in..12 in by 1/2 in"),
+        Input("centre_told", "centre square in hand", LENGTH, says=("is cut", "was cut", "centre is", "middle is",
+              "centre is cut", "centre was cut", "middle is cut", "centre cut", "middle cut", "centre square cut",
+              "centre square of", "middle square of", "centre square is", "middle square is", "cut the middle square",
+              "cut the centre square", "cut the centre", "cut the middle", "cut my centre"), extra=True,
+              ask="What size is the centre cut?", example="4 3/4 in", sane="8 mm..2 m", practice="2 in..9 in by 1/4 in"),
+        Input("corners_told", "corner squares in hand", LENGTH, says=("corner squares are", "corners cut", "corner squares cut",
+              "corner squares of", "corner triangles cut", "corners are cut"), extra=True, ask="What size are the corners cut?",
+              example="3 7/8 in", sane="12 mm..2 m", practice="2 in..7 in by 1/4 in"),
         Input("count", "number of units", COUNT, says=("units", "blocks", "unit", "of them", "square in a square"),
               noun="unit", extra=True, ask="How many units do you want?", example="12", sane="1..5000",
               practice="4..40 by 2"),
@@ -33,22 +44,28 @@ SQUARE_IN_A_SQUARE = Rule(
                "no cloth is cut away"),)),
         SEAM,
         AS_SEWN,
+        choice("asked_for", "worked out", {"pieces": ("the pieces to cut",), "unit": ("the finished unit",)}, default=(
+            Default("unit", derived=True, given=("centre_told",)), Default("unit", derived=True, given=("corners_told",)),
+            Default("pieces", derived=True))),
         TAKEN,
     ),
     steps=(
         Step("whole", "The unit as it finishes", "size - taken", label="side less the seams told"),
+        Step("unit_finished", "So large the whole unit finishes", "whole", rounding=FINE, label="unit, finished", when=UNIT,
+             says=("whole unit", "whole thing", "unit finish", "block finish", "whole block", "does it finish", "will it finish",
+             "how big", "what size", "finished size")),
         Step("centre_finished", "The centre lies on its corner: the unit's side over √2", "whole / sqrt(2)",
-             rounding=CUT, label="centre, finished", says=("centre finished", "finished centre"),
+             rounding=CUT, label="centre, finished", says=("centre finished", "finished centre", "centre finish", "middle finish",
+             "centre square finish", "middle square finish", "finished middle"),
              stated=("centre finishes", "finished centre", "centre finish"), when=TRIANGLES),
         Step("centre", "Add a seam on both sides of the centre", "centre_finished + 2 * seam", rounding=PATCH_CUT,
              label="centre square", says=("centre", "centre square", "middle", "middle square", "inner square",
-             "what size", "how big"), when=TRIANGLES, stated=("centre", "centre square", "cut", "is cut", "middle")),
+             "what size", "how big"), when=TRIANGLES),
         Step("addition", "A corner is half a square cut once: it takes seam × (2 + √2) more", HALF_SQUARE,
              rounding=PATCH_CUT, label="addition", when=TRIANGLES),
         Step("corner", "Add it to half the unit's side, and cut the square once on the diagonal",
              "whole / 2 + rounded(addition)", rounding=PATCH_CUT, label="corner squares, cut once", says=("corner",
-             "corners", "corner squares", "corner triangles", "triangles"), when=TRIANGLES, stated=("corner squares",
-             "corners cut")),
+             "corners", "corner squares", "corner triangles", "triangles"), when=TRIANGLES),
         Step("corner_squares", "Two squares, cut once each, give the four corners of a unit", "2 * count", COUNT,
              rounding=COUNT_UP, noun="square", label="corner squares", when=TRIANGLES, says=("how many squares",
              "how many corner squares")),
@@ -60,10 +77,12 @@ SQUARE_IN_A_SQUARE = Rule(
         Step("flip_squares", "Four squares for each unit", "4 * count", COUNT, rounding=COUNT_UP, noun="square",
              label="corner squares", when=FLIPPED, says=("how many squares", "how many corner squares")),
     ),
-    answers=("centre", "corner", "corner_squares", "base", "flip", "flip_squares"),
-    headline=("Cut the centre {centre} square, and two squares {corner} cut once on the diagonal for the corners.",
+    answers=("unit_finished", "centre", "corner", "corner_squares", "base", "flip", "flip_squares"),
+    headline=("The unit finishes {unit_finished}.",
+          "Cut the centre {centre} square, and two squares {corner} cut once on the diagonal for the corners.",
               "Cut the base {base} square, and four squares {flip} to flip."),
     home="in",
+    refusals=(Refusal("whole <= 0", "the seams would take the whole of it. Type a larger size or a smaller seam."),),
     source=GEOMETRY,
     examples=(
         "square in a square finishing 6 in, what do I cut -> 4 3/4 in; 3 7/8 in",

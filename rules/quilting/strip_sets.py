@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
-from ..engine.rounding import COUNT_DOWN, COUNT_UP, CUT
+from ..engine.rounding import COUNT_DOWN, COUNT_UP, CUT, PATCH_CUT
 from .words import SEAM, USABLE_WIDTH
 
 STRIP_SETS = Rule(
@@ -13,16 +13,20 @@ STRIP_SETS = Rule(
     says=("strip set", "strip sets", "strips sewn together", "strips sewn side by side", "sewn together",
           "strip piecing", "joined strips", "strips joined", "strata", "strip pieced", "strip-pieced",
           "band of strips", "strips cut", "sew strips together", "strip panel", "squares in a row",
-          "squares sewn together"),
+          "squares sewn together", "equal strips", "strips sewn into", "into a set", "into a strip set", "how many sets", "sets do i need"),
     about="How wide strips come out when they are sewn side by side, and the segments cut across them.",
     inputs=(
         Input("widths", "cut width of the strips", LENGTH, says=("strips", "strip", "cut", "strips cut", "wide",
               "widths", "squares", "in strips", "each"), many=True, ask="How wide are the strips cut?",
               example="2 1/2 in", sane="3 mm..1 m", practice="1 1/2 in..4 in by 1/2 in"),
-        Input("count", "number of strips", COUNT, says=("strips", "number of strips", "squares", "joined", "sewn"),
+        Input("count", "number of strips", COUNT, says=("strips", "number of strips", "squares", "joined", "sewn",
+              "strips cut"), noun="strip",
               default=Default("=count(widths)", "Count the strips", derived=True), sane="1..200",
               practice="2..9 by 1"),
         SEAM,
+        Input("meant", "finished width the set should have", LENGTH, says=("set finishes", "set to finish", "that finish at",
+              "set that finishes", "that finishes", "should finish", "must finish"), extra=True, spoken=True,
+              ask="How wide should the set finish?", example="9 in", sane="1 cm..3 m"),
         Input("segment", "segment cut width", LENGTH, says=("segment", "segments", "cross-cut", "cross cut",
               "cross-cuts", "crosscut", "cut across", "slices", "subcut", "sub-cut", "sub-cuts", "sections", "wide"),
               extra=True, spoken=True, ask="How wide are the segments cut?", example="2 1/2 in", sane="5 mm..1 m",
@@ -36,22 +40,28 @@ STRIP_SETS = Rule(
         Step("raw", "Add up the strips and take off two seams for each join between them",
              "if(count(widths) = 1, count * sum(widths), sum(widths)) - 2 * seam * (count - 1)", rounding=CUT,
              label="width, raw edge to raw edge", says=("raw", "raw edge to raw edge", "unfinished",
-             "before it is sewn in", "unfinished width", "strip set width", "raw edge")),
+             "before it is sewn in", "unfinished width", "raw width", "width raw", "strip set width", "raw edge")),
         Step("finished", "In the quilt its own two outer seams go too", "raw - 2 * seam", rounding=CUT,
              label="finished width", says=("finished", "finished width", "in the quilt", "how wide", "what width",
              "width", "come out", "how wide will it be", "finish"), axis="width"),
+        Step("each_strip", "Share the finished width among the strips, and add a seam on both sides of each",
+             "meant / count + 2 * seam", rounding=PATCH_CUT, label="each strip, cut", says=("each strip", "cut each strip",
+             "cut the strips", "strips be cut", "do i cut the strips", "each strip how wide", "wide each strip",
+             "wide to cut the strips", "wide must the strips be")),
         Step("per_set", "Segments from one set, along the strip", "usable / segment", COUNT, rounding=COUNT_DOWN,
              noun="segment", label="segments from a set", says=("how many segments", "segments",
              "how many cross cuts", "cross-cuts", "slices", "how many slices")),
         Step("sets", "Sets for the segments wanted", "segments / rounded(per_set)", COUNT, rounding=COUNT_UP,
              noun="set", label="sets", says=("how many strip sets", "how many sets")),
     ),
-    answers=("finished", "raw", "per_set", "sets"),
-    headline=("Sew {sets}; each gives {per_set}, {raw} high raw.", "The set gives {per_set}, {raw} high raw.",
+    answers=("finished", "raw", "per_set", "sets", "each_strip"),
+    headline=("Cut each strip {each_strip} wide.", "Sew {sets}; each gives {per_set}, {raw} high raw.",
+          "The set gives {per_set}, {raw} high raw.",
               "The strips come to {raw} raw edge to raw edge, {finished} in the quilt."),
     home="in",
     source=ARITHMETIC,
     no_unknown=("widths",),
+    backwards={"count": "meant / (sum(widths) - 2 * seam)"},
     refusals=(Refusal("finished <= 0", "the seams would take up the strips. Type wider strips or a smaller seam."),
               Refusal("segment > usable", "a segment is longer than the strips. Type a narrower segment or a wider cloth.")),
     examples=(
