@@ -76,7 +76,7 @@ BACKING = Rule(
              "crosswise seams")),
         Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth",
              unit=("in", "cm")),
-        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing", says=(*CLOTH_ASKED, "how much backing"), stated=("have", "left")),
+        Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing", says=(*CLOTH_ASKED, "how much backing", "yards", "metres"), stated=("have", "left")),
         Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT,
              rounding=COUNT_UP, noun="panel", label="panels", says=("how many panels", "panels", "how many widths",
              "how many lengths", "number of panels")),

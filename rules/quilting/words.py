@@ -19,7 +19,7 @@ HOW_BIG = ("how big is the quilt", "how large is the quilt", "what size is the q
            "what does it measure", "how much does the quilt measure", "how wide is the quilt",
            "how wide will the quilt be")  # fmt: skip
 CLOTH_ASKED = ("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how many yds", "how many metres", "how much",
-               "material", "yards", "yds", "metres", "how much cloth", "how much material", "fabric needed", "length to buy",
+               "material", "yds", "how much cloth", "how much material", "fabric needed", "length to buy",
                "what length of fabric", "what length of cloth")  # fmt: skip
 SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top")
 SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
