@@ -73,7 +73,7 @@ WADDING = Rule(
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="wadding width",
              says=("size", "which size", "how big", "how large", "how much", "what size", "how much batting", "how much wadding",
-             "wadding size"), stated=("wadding came to", "batting came to", "wadding is", "batting is", "came to",
+             "wadding size"), stated=("wide", "wadding came to", "batting came to", "wadding is", "batting is", "came to",
              "came out at", "wadding measures", "batting measures", "piece of wadding", "piece of batting")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="wadding length"),
         Step("pack", "", kind=TEXT, label="pack", says=("pack", "which size bag", "which bag", "which bag of batting", "which size pack",
@@ -85,7 +85,8 @@ WADDING = Rule(
              "min(ceil(wide / roll) * long, ceil(long / roll) * wide)", label="length from the roll, before rounding",
              unit=("in", "cm")),
         Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="length from the roll",
-             says=("from the roll", "off the roll", "how many metres", "how many yards", "how much from", "yardage", "yds", "how many yds", "length to buy", "how much off", "how much length")),
+             says=("from the roll", "off the roll", "how many metres", "how many yards", "how much from", "yardage",
+             "yds", "how many yds", "length to buy", "how much off", "how much length")),
         Step("widths", "Widths side by side",
              "if(ceil(wide / roll) * long <= ceil(long / roll) * wide, ceil(wide / roll), ceil(long / roll))", COUNT,
              rounding=COUNT_UP, noun="width", label="widths of the roll"),
