@@ -38,6 +38,7 @@ BOX_CORNER = Rule(
         "boxed base",
         "gusset corner",
         "corner squares",
+        "squares out",
         "box the corners",
         "boxed corner cutout",
         "boxing",
@@ -81,6 +82,8 @@ BOX_CORNER = Rule(
             says=(
                 "deep",
                 "depth",
+                "bag depth",
+                "depth of the bag",
                 "base",
                 "boxed",
                 "d",
