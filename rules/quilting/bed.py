@@ -5,6 +5,7 @@ from __future__ import annotations
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.rounding import BODY
+from .words import HOW_LONG
 
 # Published sizes: UK in cm (the trade body allows 2 cm either way) with the inch sizes sold beside them; US in inches.
 # Names used on both sides of the ocean take the size of the question's own system.
@@ -59,7 +60,9 @@ BED_QUILT_SIZE = Rule(
               "how long is the mattress", "how long is the bed", "length of the mattress"),
               axis="length", default=_sizes(1), ask="How long is the mattress?", example="75 in", sane="60 cm..3 m",
               practice="74 in..84 in by 1 in"),
-        Input("drop", "drop at each side", LENGTH, says=("drop", "what drop", "which drop", "how much drop", "how far does it hang",
+        Input("drop", "drop at each side", LENGTH, says=("drop", "what drop", "which drop", "what the drop",
+            "what is the drop", "what drop each side", "what overhang",
+              "what is the overhang", "how much drop", "how far does it hang",
               "how far will it hang", "how much hangs over", "how far it hangs", "hang", "hanging", "hang down", "hanging down",
               "hanging over", "overhang",
               "drop at the sides", "side drop", "over the side", "drops", "hang over", "sides", "each side",
@@ -91,7 +94,7 @@ BED_QUILT_SIZE = Rule(
              "ended up", "came to", "quilt came out", "quilt came out at", "bed came out", "bed came out at", "quilt measures",
              "quilt ended up")),
         Step("quilt_length", "The mattress, the drop at the foot, and the tuck", "length + foot + tuck",
-             rounding=BODY, label="quilt length", says=("quilt length", "how long", "long")),
+             rounding=BODY, label="quilt length", says=("quilt length", "how long", "long", *HOW_LONG)),
     ),
     answers=("quilt_width", "quilt_length"),
     headline=("Make the quilt {quilt_width} by {quilt_length}.",),

@@ -8,14 +8,18 @@ from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_UP, CUT
 from ..engine.run import Run
-from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK
+from .words import ACROSS, BLOCK, DOWN, HOW_BIG, HOW_LONG, SEAM, UNFINISHED_BLOCK
 
 SASH = Input("sash", "sashing width", LENGTH, says=("sashing", "sash", "sashes", "lattice", "sashing strips",
-             "finished sashing", "sashing between", "wide sashing", "finishing sashing"), default="0 in | 0 cm",
+             "finished sashing", "sashing between", "wide sashing", "finishing sashing", "how wide sashing",
+             "how wide is the sashing", "how wide the sashing", "what width of sashing", "how wide a sash",
+             "what width sashing", "how wide should the sashing"), default="0 in | 0 cm",
              because="no sashing was named",
              sane="0 cm..60 cm", practice="1 in..3 in by 1/2 in")  # fmt: skip
 BORDER = Input("border", "border width", LENGTH, says=("border", "borders", "inner border", "finished border",
-               "border finish", "first border", "border all round", "border round it"), default="0 in | 0 cm",
+               "border finish", "first border", "border all round", "border round it", "width of border",
+               "what width of border", "what width border", "how wide a border", "how wide is the border",
+               "how wide the border", "how wide are the borders", "how wide should the border"), default="0 in | 0 cm",
                because="no border was named", sane="0 cm..1 m", practice="2 in..8 in by 1 in")  # fmt: skip
 OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "second border", "another border",
               "final border", "last border", "then a border", "then border", "outside border", "outermost border",
@@ -58,16 +62,17 @@ QUILT_SIZE = Rule(
         Step("width", "The blocks, the sashes between (and outside) them, and a border on each side",
              "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
              label="quilt width", axis="width", says=("how big", "size", "how large", "what size", "finished size",
-             "big", "width", "quilt", "how wide", "quilt size", "finished quilt size"), stated=("wide", "width",
+             "big", "width", "quilt", "how wide", "quilt size", "finished quilt size", *HOW_BIG), stated=("wide", "width",
              "come out", "comes out")),
         Step("length", "The same down the quilt",
              "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt length",
-             axis="length", says=("length", "how long"), stated=("long", )),
+             axis="length", says=("length", "how long", *HOW_LONG), stated=("long", )),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks",
              says=("how many blocks", "blocks in all", "number of blocks")),
         Step("layout", "", kind=TEXT, label="layout"),
     ),
     answers=("width", "length", "blocks", "layout"),
+    insists=True,
     headline=("The quilt finishes {width} by {length}.", "It takes {blocks}."),
     sizes=(("across", "down"),),
     home="in",
@@ -87,6 +92,7 @@ QUILT_SIZE = Rule(
         "4 x 5 blocks, 2 in sashing, 3 in border, how big are the blocks if it comes out 60 in wide -> 12 in",
     ),
     related=("blocks for a size", "binding strips", "backing"),
+    defers=("blocks for a size",),
 )
 
 BLOCKS_FOR_A_SIZE = Rule(
@@ -94,7 +100,9 @@ BLOCKS_FOR_A_SIZE = Rule(
     family="quilting",
     says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
           "blocks for a quilt", "how many blocks for", "blocks to make", "squares make", "squares for a quilt",
-          "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks",
+          "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks", "quilt to be",
+              "quilt should be", "blocks for quilt", "blocks to cover",
+          "blocks fit in a quilt", "blocks would cover", "blocks go into",
           "no bigger than", "no larger than", "want a quilt", "blocks would i need", "blocks am i making"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(

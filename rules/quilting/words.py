@@ -19,8 +19,8 @@ HOW_BIG = ("how big is the quilt", "how large is the quilt", "what size is the q
            "what does it measure", "how much does the quilt measure", "how wide is the quilt",
            "how wide will the quilt be")  # fmt: skip
 CLOTH_ASKED = ("fabric", "cloth", "yardage", "how much fabric", "how many yards", "how many yds", "how many metres", "how much",
-               "material", "how much cloth", "how much material", "fabric needed", "length to buy",
-               "what length of fabric", "what length of cloth")  # fmt: skip
+               "material", "yds", "how much cloth", "how much material", "fabric needed", "length to buy",
+               "what length of fabric", "yds for", "yards for", "metres for", "what length of cloth")  # fmt: skip
 SQUARES = ("square quilt", "square top", "square throw", "square baby quilt", "square wall hanging", "square quilt top")
 SQUARE = flag("is_square", "square quilt", (*SQUARES, "square"))
 # where a square of cloth is asked for, the bare word says nothing of the quilt
@@ -50,6 +50,7 @@ BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinish
               "what size is the block", "what size is each block", "how big is the block", "what size were the blocks",
               "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
+              "what size should blocks", "what size should the blocks", "what size must the blocks", "how big must the blocks",
               "what block", "which block", "how big a block", "how big should the blocks"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
               practice="6 in..14 in by 1 in")  # fmt: skip
@@ -64,5 +65,5 @@ ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across"
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
              "blocks long", "long", "rows down", "up and down", "in the height", "blocks in the height",
-             "in the length", "blocks in the length", "blocks by", "across by"), ask="How many blocks down?", example="6",
+             "in the length", "blocks in the length", "blocks by"), ask="How many blocks down?", example="6",
              sane="1..50", usual="1..25", practice="4..9 by 1")  # fmt: skip
