@@ -27,7 +27,7 @@ from .values import Line, Value
 CANDIDATES = 8
 # The first few are always read closely; the others only when the words speak for them nearly as loudly.
 ALWAYS, FAINT = 2, 0.35
-NOTHING = frozenset(("no", "without", "zero", "nil", "none", "minus", "skip", "drop", "forget", "omit"))
+NOTHING = frozenset(("no", "without", "zero", "nil", "none", "minus", "skip", "forget", "omit"))
 SAID_AFTER = (["nil"], ["none"], ["zero"], ["nothing"])  # "waste nil"
 BEFORE_NOTHING = (["any"], ["extra"], ["a"], ["an"], ["the"], ["my"])
 DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", "arent", "wont", "neither"))
