@@ -152,6 +152,8 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
         first, last = spots[name]
         breath = _in_one_breath(line.words[last:leads], AND if name in ranked else JOINED)
         again = last < leads and scores[name] >= PLAINLY and _asks_before(line.words, first) and _asks_again(line.words, last, ends)
+        by_itself = line.words[last : last + 1] == ["?"] and line.words[first - 1] in (".", "?", ",", ";", ":")
+        again = again or (last < leads and scores[name] >= PLAINLY and by_itself and "?" in line.words[ends:])  # "sides? corners?"
         if breath or again:
             return [name, *(other for other in ranked if other != name)]
     return ranked

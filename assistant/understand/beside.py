@@ -59,6 +59,8 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
                 near -= AFTER_STOP  # nor does a word of the question that follows it
             if after and mention.first >= after:
                 near = max(near, 3.0 - PAST_ITS_WIDTH - line.crossing(after, mention.first) * 1.1)
+        elif line.words[mention.first] == "of" and mention.last == value.first and line.words[mention.last - 1] not in LEADING:
+            continue  # "5 straps of webbing 38 in each": what is of something stands before it
         elif mention.first == subject:
             near = 2.7  # "the large square in my geese is 8 1/4 in": a verb joins it to what opens the sentence
         else:

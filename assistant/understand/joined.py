@@ -19,6 +19,7 @@ HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives"
 _SHARE = re.compile(r"(\d+)\s*/\s*(10|4)(?=\D)")
 TENSION_WORDS = frozenset(("tension", "gauge"))
 TENSION_UNITS = ("st", "row")
+STITCHES = ("stitches", "sts", "rows")
 MONEY = frozenset(("GBP", "USD", "EUR", "pound", "pence", "cent"))
 # "4 a skirt" is "for a skirt"; "4 a side" is a number of each side.
 FOR = "4"
@@ -82,6 +83,8 @@ def _add_measure(made: list[Chunk], measure: Measure) -> None:
         made[-2:] = [_one_series(link, measure, before.lower == "or")]
     elif measure.per is not None and measure.per.unit == "row" and " in " in measure.text:
         made.extend(_parted(measure))
+    elif measure.text.lower() in ("an inch", "a cm", "a centimetre") and isinstance(before, Word) and before.lower in STITCHES:
+        made.extend(_words(measure.text, measure.start))  # "how many stitches an inch"
     elif measure.text.lower() in ("a yard", "a metre", "a meter") and _asked_of(made):
         made.extend(_words(measure.text, measure.start))
     else:

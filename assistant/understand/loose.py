@@ -30,6 +30,8 @@ BY = {"metre": "m", "meter": "m", "m": "m", "yard": "yd", "yd": "yd"}
 PORTIONS = ("thirds", "quarters", "eighths", "sixteenths")
 # A letter stuck to a number says which way it lies: w40 x h30 x d20.
 SIDES = {"w": "wide", "h": "high", "d": "deep", "l": "long"}
+HYPHENED = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"}
+_HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarter|eighth)")
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
@@ -61,6 +63,9 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made.append(Word(chunk.text, "enough", chunk.start, chunk.end))  # "will 2 m of 140 cm do?"
         elif isinstance(chunk, Word) and (priced := _by_the(made, chunk)) is not None:
             made[priced.taken :] = [priced.price]
+        elif isinstance(chunk, Word) and (hyphened := _HYPHENED.fullmatch(chunk.lower)):
+            parts = (Part(1 + Fraction(1, SHARES[hyphened[2]]), HYPHENED[hyphened[1]]),)
+            made.append(Measure(parts, chunk.text, chunk.start, chunk.end))
         elif isinstance(chunk, Word) and (tiered := _TIERED.fullmatch(chunk.lower)):
             made += _so_many_tiers(chunk, tiered[1])
         elif isinstance(chunk, Mark) and chunk.text == ")" and (length := _in_brackets(made, chunk)) is not None:

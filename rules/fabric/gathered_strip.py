@@ -54,7 +54,7 @@ GATHERED_STRIP = Rule(
     topic="gathered strip",
     family="fabric",
     says=("ruffle", "frill", "flounce", "gather", "gathered skirt", "gathered", "skirt", "dirndl", "dirndl skirt",
-          "gathered valance", "ruffled",
+          "gathered valance", "valance", "ruffled",
           "frilled edge", "frilly", "gathered panel"),
     about="How long to cut a strip that is gathered into an edge, in how many panels, and the cloth for it.",
     inputs=(
