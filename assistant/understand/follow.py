@@ -72,7 +72,10 @@ def follow(talk: Conversation, heard: Heard) -> Followed:
     line = _in_the_same_percent(_at_the_same_rate(heard.line, request), talk.mind.rules[request.topic], request, heard.matches)
     heard = replace(heard, line=line)
     if not heard.line.values and (changed := _other_unit(talk, heard, context.reckoned or request)) is not None:
-        return changed
+        if context.reckoned is None:
+            return changed
+        talk.context = replace(context, answer=changed[1], reckoned=changed[0])  # what the sum was reckoned from stays
+        return None, changed[1]
     return _change(talk, heard, request)
 
 

@@ -113,7 +113,7 @@ def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
     if first.lower in ("hand", "stock", "store"):
         return True
     metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
-    return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower in ("side", "darts", "seams"))
+    return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower == "side")
 
 
 def _within(measure: Measure) -> list[Chunk]:

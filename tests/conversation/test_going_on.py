@@ -24,6 +24,15 @@ TALKS = (
     ("3 m at £9 a metre, what does it cost / less 10%", "£24.30"),
     ("how many balls for 900 m, 150 m a ball, 10% spare / and without any spare?", "6 balls"),
     ("how many balls for 900 m, 150 m a ball, no spare / at £5.20 a ball, what's that?", "£31.20"),
+    ("elastic for a 28 in waist / that x 3 / in metric", "205.74 cm"),  # 81 x 2.54
+    ("elastic for a 28 in waist / that x 3 / in metric / and for Tomas, his waist is 34", "32 1/2 in"),  # 34 x 0.92 + 1
+    ("7 x 4 3/8 in / that x 3 / plus 2 in", "93 7/8 in"),  # 91 7/8 + 2
+    ("7 balls at £12.50 each / and 20% off", "£70.00"),  # 87.50 x 0.8
+    ("hat for a 22 in head, 4 1/2 sts to the inch / what if i get 5 sts", "96 stitches"),  # 22 x 0.9 x 5 = 99, in eights
+    ("backing for a 54 x 70 in quilt, 2 in over each side, 42 in wide / what about the 108 in wide kind?", "1 5/8 yd"),  # 58 in
+    ("two panel tote 36 cm wide, 35 high, 8 deep, 1 cm seams, 2 cm hem / how many litres will that hold?", "10.08 l"),
+    ("yarn for a toy 20 cm tall at 28 sts to 10 cm, how tall at 20 to 10 cm? / the pattern used 75 m of yarn, how much will mine take",
+     "105 m"),  # 75 x 28/20
 )  # fmt: skip
 
 
