@@ -11,7 +11,7 @@ from grammar.query import Measure
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, Kind
 from rules.engine.request import USUAL_READING, Given, Item, Request
-from rules.engine.units import CURRENCIES, factor, system_of
+from rules.engine.units import CURRENCIES, SPELLED, factor, system_of
 
 from .counted import Counted
 from .fitting import in_sense, likely_in, rate_parts
@@ -361,6 +361,9 @@ def _currency(line: Line, given: Mapping[str, Given], habits: Habits, earlier: R
                 return "GBP", ""
             if unit == "cent":
                 return habits.currency or "USD", YOU_SAID_SO if habits.currency else USUAL_READING
+    for spot, word in enumerate(line.words):
+        if spot not in line.at_value and (named := SPELLED.get(word, "")) in CURRENCIES:
+            return named, ""  # "... at 9.50 a yard, dollars"
     if earlier is not None:
         return earlier.currency, earlier.currency_why if earlier.currency_assumed else ""
     return habits.currency or "GBP", YOU_SAID_SO if habits.currency else USUAL_READING
