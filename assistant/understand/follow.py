@@ -11,15 +11,16 @@ from grammar.query import Measure, Part
 from rules.engine import formula
 from rules.engine.answer import Answer
 from rules.engine.buying import DISCOUNT, WIDTHS_OF_CLOTH
-from rules.engine.declare import Input, Rule, Step
+from rules.engine.declare import Rule, Step
 from rules.engine.kinds import COUNT, LENGTH, MONEY, PRICE
-from rules.engine.request import Given, Request
+from rules.engine.request import Request
 from rules.engine.units import CURRENCIES, factor, system_of
 from rules.engine.work import answer as work
 
 from . import onward, relative, why
 from .beside import BOUGHT_BY
 from .build import NeedsUnit, build
+from .carry import assumed, carry
 from .choose import read_as
 from .lexicon import Match
 from .options import of_them
@@ -182,7 +183,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if talk.mind.lexicon.calls(heard.line.words):
         return None  # "plan a pouch" begins anew
     context = talk.context
-    prefer = pulls(rule, request, heard.line, heard.matches, context.waiting, context.changed, _assumed(rule, context.answer))
+    prefer = pulls(rule, request, heard.line, heard.matches, context.waiting, context.changed, assumed(rule, context.answer))
     reading = read_as(rule, heard.line, heard.matches, request.system, request.given, prefer)
     if rule.parts and talk.context.answer is not None and asks(heard) and not heard.line.values and not _asks_step(rule, reading):
         told = why.of_result(talk.context.answer, heard.line)
@@ -199,7 +200,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if followed is not None and talk.context.waiting and (best.rule.lone or heard.line.sum is not None):
         return followed  # "14 x 15 x 4 in" is what was asked for, and no sum of its own
     if best.rule.topic != rule.topic and _names_another(heard, best, reading):
-        carried = _carry(talk, heard, best, request, least=2)
+        carried = carry(talk, heard, best, request, least=2)
         if carried is not None:
             return carried  # "now backing for that quilt, 108 in wide"
     alone = _stands_alone(talk, heard, best)
@@ -208,7 +209,7 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
     if followed is not None and not alone and _all_spoken(reading) and not best.asked:
         return followed  # every number has its word here: "add a ten inch pillow tuck" is no cushion
     if best.rule.topic != rule.topic and best.topic_score > reading.topic_score:
-        carried = _carry(talk, heard, best, request)
+        carried = carry(talk, heard, best, request)
         if carried is not None:
             return carried
     if alone and not (followed is not None and (_goes_on(heard) or _speaks_of_it(heard, best.rule, rule))):
@@ -223,25 +224,6 @@ def _names_another(heard: Heard, best: Reading, reading: Reading) -> bool:
         and reading.heard.isdisjoint(range(match.first, match.last))
         for match in heard.matches
     )  # fmt: skip
-
-
-def _assumed(rule: Rule, answer: Answer | None) -> dict[str, Given]:
-    """What the last answer took without being told, by input."""
-    found: dict[str, Given] = {}
-    by_label = {value.name: value for value in answer.assumed} if answer is not None else {}
-    for item in rule.inputs:
-        value = by_label.get(item.label)
-        if value is not None and item.kind.is_number and isinstance(value.value, int | float | Fraction):
-            found[item.name] = Given(Fraction(value.value).limit_denominator(10**6) * _size_of(value.unit), value.unit, value.text)
-    return found
-
-
-def _size_of(unit: str) -> Fraction:
-    """One of a unit in base units; a noun's is one."""
-    try:
-        return factor(unit)
-    except ValueError:
-        return Fraction(1)
 
 
 def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
@@ -392,57 +374,3 @@ def _told_a_cost(answer: Answer | None) -> bool:
 def _names_in(step: Step) -> frozenset[str]:
     """The names in a step's formula."""
     return frozenset(formula.names(formula.read(step.formula))) if step.formula else frozenset()
-
-
-def _carry(talk: Conversation, heard: Heard, best: Reading, request: Request, least: int = 1) -> Followed:
-    """Another sum about the same thing: what it needs and was not said is taken from the last question and answer.
-
-    least: how many values must be taken over for it to be about the same thing.
-    """
-    if best.lost:
-        return None
-    answer = talk.context.answer
-    rule = best.rule
-    filled = {slot.name for slots in best.placing.spots.values() for slot in slots} | set(best.chosen) | set(best.listed)
-    taken: dict[str, Given] = {}
-    known = _known(talk, request, answer)
-    for item in rule.inputs:
-        always = any(not default.when and not default.given for default in item.defaults)
-        if item.name in filled or item.extra or always or item.options:
-            continue
-        given = known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
-        if given is not None:
-            taken[item.name] = given
-    if len(taken) < least:
-        return None
-    try:
-        made = build(best, talk.habits, heard.line.mentions, None)
-    except NeedsUnit as need:
-        return request, needs_unit(best, need)
-    whole = replace(made, given={**taken, **made.given})
-    answer_to_it = work(rule, whole)
-    return (whole, answer_to_it) if answer_to_it.status == "answered" else None
-
-
-def _given_as(before: Rule, request: Request, rule: Rule, wanted: Input) -> Given | None:
-    """What was given under the same name to a rule of the same family: the depth of a tote is that of its corner."""
-    item = before.input(wanted.name) if before.family == rule.family else None
-    if item is None or item.kind is not wanted.kind:
-        return None
-    one, other = set(item.label.split()), set(wanted.label.split())
-    return request.given.get(wanted.name) if one <= other or other <= one else None
-
-
-def _known(talk: Conversation, request: Request, answer: Answer | None) -> dict[str, Given]:
-    """What is known so far by label: what was given, and what was worked out."""
-    rule = talk.mind.rules[request.topic]
-    known: dict[str, Given] = {}
-    for name, given in request.given.items():
-        item = rule.input(name)
-        if item is not None:
-            known[item.label] = given
-    for result in answer.results if answer is not None else ():
-        if isinstance(result.value, int | float) and result.unit != "text":
-            value = Fraction(result.value).limit_denominator(10**6) * _size_of(result.unit)
-            known[result.name] = Given(value, result.unit, result.text, "from the answer before")
-    return known
