@@ -59,7 +59,7 @@ STRETCH = Rule(
         "class of knit",
         "kind of knit",
         "jersey was",
-        "lycra was",
+        "elastane was",
         "how much does it grow",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
