@@ -219,7 +219,7 @@ def _sought(line: Line, match: Match) -> bool:
     asking = _asks_in(line.words, max(0, match.first - 4), match.last)
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
     asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
-    alone = not after[:1].isalpha() or after in LINKS  # "body suit" asks for no body measure
+    alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 
 
