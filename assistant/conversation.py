@@ -93,11 +93,6 @@ class Conversation:
             return replace(taught, question=text)
         if (drawn := drawing.hear(text, self)) is not None:
             return replace(drawn, question=text)
-        if self.notebook is not None and follow.asks(heard) and len(heard.line.values) >= MANY:
-            # "Gran's pattern wants 14 balls of 75 m, the new ones are 110 m. How many?" is no line for the notebook.
-            made = self.attempt(text, heard)
-            if made.status == "answered":
-                return practice.resumed(replace(made, question=text), session, self)
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             going_on = follow.asks(heard) or len(heard.line.values) >= MANY or self.context.request is not None
             doubted = told.status in ("incomplete", "unclear") and going_on
