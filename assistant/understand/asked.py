@@ -19,6 +19,8 @@ ASK_WORDS = frozenset(
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats", "whose"))
+SMALL = frozenset(("are", "is", "should", "must", "do", "the", "my", "those", "these"))
+KNOWN = (["the"], ["those"], ["these"], ["my"])
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
 NOT_COUNTED = frozenset(("of", "the", "those", "these", "more", "extra", "whole", "in", "x", "by", "long", "wide"))
@@ -39,6 +41,7 @@ AT_MOST = 1.8
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 VERDICT = 1.5
 SUBJECT = 1.9
+ASKED_OF = 1.7
 COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
 ENOUGH = frozenset(("enough", "suffice", "sufficient", "short"))
 CLOSING = frozenset(("?", ".", "!", "please", "at", "to", "out"))
@@ -139,7 +142,7 @@ def _opening(rule: Rule, line: Line, match: Match, tags: list[Tag]) -> float:
     if any(step.kind is MONEY for step in results) and any(word in ("what", "how") for word in line.words):
         verb = bool({"cost", "pay"}.intersection(line.words[match.first : match.last]))
         return COSTS if verb and _asks_before(line.words, match.first) else 1.3
-    return 1.0 if match.first == 0 else 0.0
+    return 1.0 if match.first == 0 and ASKING.isdisjoint(line.words) else 0.0
 
 
 def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spots: dict[str, tuple[int, int]]) -> list[str]:
@@ -244,12 +247,23 @@ def unknown_count(line: Line, heard: frozenset[int]) -> bool:
 
 def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
     """Whether what is named could be: "how many strips" asks for no width, "what size block" for no count."""
-    asked = tuple(line.words[max(0, match.first - 2) : match.first])
+    first = match.first
+    while first > 2 and line.words[first - 1] in SMALL and first - 1 not in line.at_value:
+        first -= 1  # "what size are the squares"
+    asked = tuple(line.words[max(0, first - 2) : first])
     declared = rule.step(name) or rule.input(name)
+    if declared is not None and declared.kind is COUNT and asked[-1:] == ("what",) and not _as_typed(line, match.last - 1).endswith("s"):
+        return False  # "what square" asks for no number of them
     if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
         return True
     counted = declared.kind.base in ("1", "st", "row")
     return counted or isinstance(declared, Step) if asked == HOW_MANY else not counted
+
+
+def _as_typed(line: Line, spot: int) -> str:
+    """A word before it was folded."""
+    start, end = line.origin[spot]
+    return line.text[start:end].lower()
 
 
 def _inside(match: Match, longer: list[Match]) -> bool:
@@ -270,20 +284,24 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
         spot = match.first - back
         if spot < 0 or words[spot] in (".", ";", "\n"):
             break
-        if spot in line.at_value:
-            break
+        if spot in line.at_value and not line.at_value[spot].soft:
+            break  # "each of the two back pieces" asks past its number
         if words[spot] in ("want", "need") and spot - 1 in line.at_value:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    tail = _content_after(words, match.last)
+    if not names_topic and words[match.last : match.last + 1] == ["how"] and _beside_none(line, match):
+        best = max(best, ASKED_OF)  # "each half how wide?"
+    said = match.entry.words if match.entry is not None else words[match.first : match.last]
+    cut = len(said) > match.last - match.first  # "large" in "large and small squares"
+    tail = _content_after(words, match.last + 3 * cut)
     phrase = match.last - match.first > 1 or not line.values
     if names_topic and phrase and not tail and "?" in words[match.last :] and _beside_none(line, match):
         best = max(best, 0.9)  # "casing depth?", "and the change?"
     into = not tail and words[match.first - 1 : match.first] in (["in"], ["into"])
     if names_topic and not into:
         return best  # the topic's own name asks for a result only after an asking word, or last ("in stitches per inch")
-    filler = all(word in FILLERS for word in words[match.first : match.last])
+    filler = FILLERS.issuperset(said)
     terse = match.first == 0 and not filler and not ASKING.intersection(words)
     if not tail or terse:  # a question ends, or a terse one begins, with what is wanted
         best = max(best, 1.1)
@@ -328,6 +346,8 @@ def _beside_value(line: Line, match: Match) -> bool:
     if line.words[match.first] in ("how", "what") or ENOUGH.issuperset(line.words[match.first : match.last]):
         return False  # "how far round", "enough" name no number that stands before them
     before = match.first - 1
+    if before in line.at_value and line.at_value[before].soft and line.words[before - 1 : before] in KNOWN:
+        before -= 1  # "each of the two back pieces"
     if before in line.at_value or (before > 0 and line.words[before] == "of" and before - 1 in line.at_value):
         return True
     after = match.last
@@ -375,8 +395,7 @@ def _by_most(rule: Rule, line: Line, scores: dict[str, float], spots: dict[str, 
     for spot, word in enumerate(line.words[1:], start=1):
         if word not in HOW_AXIS or spot in line.at_value or "the" not in line.words[max(0, spot - 1) : spot]:
             continue
-        start, end = line.origin[spot]
-        axis = MOST.get(line.text[start:end].lower(), "")
+        axis = MOST.get(_as_typed(line, spot), "")
         if not axis or not _asks_in(line.words, max(0, spot - 5), spot):
             continue
         for item in rule.inputs:

@@ -45,7 +45,7 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
     """
     best, second, who = 0.0, 0.0, -1
     after = _past_its_width(line, value) if spoken else 0
-    subject = subject_of(line, value)
+    subject, predicate = subject_of(line, value), predicate_of(line, value)
     for mention in mentions:
         if value.first < mention.first and mention.last < value.last:
             near = 2.8  # between the members of a choice ("in 44 in cloth or in 60 in cloth")
@@ -54,7 +54,10 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
         elif mention.first >= value.last:
             if mention.leads or line.words[mention.first] in ASKING:
                 continue
-            near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            if mention.first in predicate:
+                near = 2.7  # "8 1/4 in is what I cut the large square"
+            else:
+                near = 3.0 - line.crossing(value.last, mention.first) * 1.1
             if line.stops(value.last, mention.first) or not ASKING.isdisjoint(line.words[value.last : mention.first]):
                 near -= AFTER_STOP  # nor does a word of the question that follows it
             if after and mention.first >= after:
@@ -86,6 +89,18 @@ def subject_of(line: Line, value: Value) -> int:
     while start < verb and words[start] in ARTICLES:
         start += 1
     return start
+
+
+def predicate_of(line: Line, value: Value) -> range:
+    """The words that a verb right behind a value, or behind its width, tells of it: "58 in across is the finished top"."""
+    words, verb = line.words, _past_its_width(line, value) or value.last
+    verb += words[verb : verb + 1] != [] and (words[verb] in AFTER_ITS_NUMBER or words[verb] == "across")
+    if words[verb : verb + 1] == [] or words[verb] not in TELLS or words[verb] in ("=", ":") or verb + 1 in line.at_value:
+        return range(0)
+    end = verb + 1
+    while end < len(words) and words[end] not in STOPS and end not in line.at_value:
+        end += 1
+    return range(verb + 1, end)
 
 
 def _past_its_width(line: Line, value: Value) -> int:

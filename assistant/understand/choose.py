@@ -252,7 +252,7 @@ def reads_list(rule: Rule, line: Line, matches: list[Match]) -> bool:
 
 def _of_rule(rule: Rule, line: Line, matches: list[Match]) -> list[Match]:
     """The phrases that mean something to a rule, the longest where one lies in another."""
-    mine = [Match(match.first, match.last, tags, match.weight) for match in matches if (tags := match.of(rule.topic))]
+    mine = [Match(match.first, match.last, tags, match.weight, match.entry) for match in matches if (tags := match.of(rule.topic))]
     return _longest(mine, line.at_value)
 
 

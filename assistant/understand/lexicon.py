@@ -196,7 +196,21 @@ class Lexicon:
                     found.append(Match(first, last, entry.tags, entry.weight, entry))
             if alone is not None:
                 found.append(Match(first, first + 1, alone.tags, alone.weight, alone))
+            if after in JOINED and (shared := self._shared(words[first : first + 4], longer)) is not None:
+                found.append(Match(first, first + 1, shared.tags, shared.weight, shared))
         return found
+
+    def _shared(self, words: list[str], longer: Mapping[str, list[Entry]]) -> Entry | None:
+        """The phrase of which a word is the first half where the next one has the whole: "large" in "large and small squares"."""
+        noun = words[3] if len(words) == 4 and words[2] not in DETERMINERS else ""
+        other = self.phrases.get(words[2]) or self._opened(words[2]) if noun in longer else None
+        if other is None or not any(len(entry.words) == 2 for entry in other.longer.get(noun, ())):
+            return None
+        return next((entry for entry in longer[noun] if len(entry.words) == 2), None)
+
+
+JOINED = frozenset(("and", "plus", "&", "or"))
+DETERMINERS = frozenset(("each", "every", "the", "a", "an", "my", "how", "what"))
 
 
 # "I plan to make" is no plan that is asked for, nor is "make that plan wider".

@@ -40,6 +40,9 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+TELLING = frozenset(("is", "are", "was", "were"))
+OWNERS = frozenset("i my the a her his she he we our they their it you your this that one".split())
+ASKS = frozenset(("what", "how", "which", "and", "so"))
 LARGEST_BITS = 900
 SIGNS = {"+": "plus", "&": "and"}
 MOST_SOFT = 12  # "one of them", "the two of us"; "one hundred and forty" is a number to place
@@ -130,6 +133,7 @@ def lay_out(query: Query) -> Line:
         if isinstance(chunk, Word):
             for part in tokens(chunk.lower) or (chunk.lower,):
                 line.words.append(part)
+                _tell_what(line.words)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
             line.words.append(SIGNS.get(chunk.text, chunk.text))
@@ -137,6 +141,12 @@ def lay_out(query: Query) -> Line:
         else:
             _add_value(line, chunk)
     return line
+
+
+def _tell_what(words: list[str]) -> None:
+    """In "7 3/4 in is what my notes give" the "what" tells and does not ask."""
+    if len(words) > 3 and words[-2] == "what" and words[-3] in TELLING and words[-1] in OWNERS and ASKS.isdisjoint(words[:-2]):
+        words[-2] = "that"
 
 
 def _add_value(line: Line, chunk: Measure | Size | Span | Sweep | Series) -> None:

@@ -48,7 +48,7 @@ EXTRA_EACH = Input(
     default=Default("1/4 yd | 25 cm", "the usual addition for each such case"), sane="0 cm..3 m", spoken=True,
     practice="1/8 yd..1/2 yd by 1/8 yd",
 )  # fmt: skip
-NAPPED = (*CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")], "fleece")
+NAPPED = (*(word for word in CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")] if word not in ("cloth", "fabric")), "fleece")
 NAP = flag(
     "nap", "a nap", ("nap", "has a nap", "have a nap", "does have a nap", "is napped", "napped", "nap to it",
                      "with a nap", "pile", "has a pile",

@@ -200,6 +200,8 @@ DIVIDE = Rule(
             label="marks",
             says=(
                 "marks",
+                "where do the marks go",
+                "where are the marks",
                 "where do i mark",
                 "where to mark",
                 "mark",

@@ -63,7 +63,7 @@ QUILT_SIZE = Rule(
              "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
              label="quilt width", axis="width", says=("how big", "size", "how large", "what size", "finished size",
              "big", "width", "quilt", "how wide", "quilt size", "finished quilt size", *HOW_BIG), stated=("wide", "width",
-             "come out", "comes out")),
+             "come out", "comes out", "finished top", "whole quilt", "whole top", "finished quilt")),
         Step("length", "The same down the quilt",
              "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt length",
              axis="length", says=("length", "how long", *HOW_LONG), stated=("long", )),
