@@ -222,6 +222,9 @@ def _sought(line: Line, match: Match) -> bool:
     asking = _asks_in(line.words, max(0, match.first - 4), match.last)
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
     asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
+    told = after in IS and any(spot in line.at_value for spot in range(match.last + 1, match.last + 4))  # "my tension is really 18"
+    if told and not asking:
+        return False
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 

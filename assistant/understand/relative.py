@@ -28,6 +28,12 @@ COMPARED: Mapping[str, tuple[int, tuple[str, ...]]] = {
     "higher": (1, ("height",)),
     "lower": (-1, ("height",)),
 }
+# "Let out by 2 cm", "increase the width by an inch": verbs that change something by what follows "by".
+BY_VERB: Mapping[tuple[str, ...], int] = {
+    ("let", "out"): 1, ("let", "it", "out"): 1, ("increase",): 1, ("widen",): 1, ("lengthen",): 1, ("raise",): 1, ("deepen",): 1,
+    ("take", "in"): -1, ("taken", "in"): -1, ("take", "it", "in"): -1, ("took", "in"): -1, ("reduce",): -1, ("shorten",): -1,
+    ("narrow",): -1, ("decrease",): -1, ("lower",): -1,
+}  # fmt: skip
 MORE: Mapping[str, int] = {"more": 1, "extra": 1, "fewer": -1, "less": -1}
 AXIS_WORD = {"length": "long", "height": "high", "width": "wide", "depth": "deep"}
 
@@ -57,7 +63,7 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
     given = dict(changed.given)
     for value in reading.line.values:
         slots = reading.placing.spots.get(value.number, ())
-        told = compared(reading.line, value) or _more(reading.line, value, slots)
+        told = compared(reading.line, value) or _more(reading.line, value, slots) or _by_verb(reading.line, value)
         if told is None or len(slots) != 1 or slots[0].name not in given or slots[0].stated:
             continue
         name, one = slots[0].name, given[slots[0].name]
@@ -68,7 +74,7 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
                 whole,
                 one.unit,
                 shown(whole, one.unit),
-                f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value)}",
+                f"{shown(before, one.unit)} before, and {value.text} {_word(reading.line, value) or ('more' if told[0] > 0 else 'less')}",
             )
     return replace(changed, given=given)
 
@@ -81,9 +87,21 @@ def _more(line: Line, value: Value, slots: tuple[Slot, ...]) -> tuple[int, tuple
     return (way, ()) if way else None
 
 
+def _by_verb(line: Line, value: Value) -> tuple[int, tuple[str, ...]] | None:
+    """Which way a verb before "by" changes something: "let out by 2 cm"."""
+    words = tuple(line.words[: value.first])
+    if value.shape != "one" or words[-1:] != ("by",):
+        return None
+    ways = (way for verb, way in BY_VERB.items() if any(words[spot : spot + len(verb)] == verb for spot in range(len(words))))
+    way = next(ways, 0)
+    return (way, ()) if way else None
+
+
 def _word(line: Line, value: Value) -> str:
-    start, end = line.origin[value.last]
-    return line.text[start:end]
+    """The word behind a value, as typed; "" where none follows."""
+    start, end = line.origin[value.last] if value.last < len(line.origin) else (0, 0)
+    word = line.text[start:end]
+    return word if word[:1].isalpha() else ""
 
 
 def _before(rule: Rule, earlier: Request, name: str) -> Fraction | None:
