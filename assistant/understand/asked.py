@@ -344,7 +344,7 @@ def _counted(line: Line, match: Match) -> float:
 
 def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
-    if any(spot in line.at_value for spot in range(match.first, match.last)):
+    if any(spot in line.at_value and not line.at_value[spot].soft for spot in range(match.first, match.last)):
         return True
     if line.words[match.first] in ("how", "what") or ENOUGH.issuperset(line.words[match.first : match.last]):
         return False  # "how far round", "enough" name no number that stands before them
