@@ -19,7 +19,7 @@ ASK_WORDS = frozenset(
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats", "whose"))
-SMALL = frozenset(("are", "is", "should", "must", "do", "the", "my", "those", "these"))
+SMALL = frozenset(("are", "is", "should", "must", "do", "of", "the", "my", "those", "these"))
 KNOWN = (["the"], ["those"], ["these"], ["my"])
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))

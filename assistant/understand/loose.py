@@ -49,6 +49,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made[-2:] = [replace(above, per=Part(chunk.value, OVER[chunk.value]), text=f"{above.text} per {chunk.text}", end=chunk.end)]
         elif isinstance(chunk, Span) and chunk.low.unit in COUNTED and chunk.high.unit in ("", chunk.low.unit) and chunk.high.value in OVER:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
+        elif isinstance(chunk, Measure) and (again := _tension_again(made, chunk, shapes)) is not None:
+            made[len(made) - again.taken :] = [again.rate]
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
         elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
@@ -255,6 +257,29 @@ def _counted(made: Sequence[Chunk]) -> Measure | None:
         return None
     above = made[-2]
     return above if isinstance(above, Measure) and above.unit in COUNTED and above.per is None else None
+
+
+class _Again(NamedTuple):
+    """A tension told again, and how many of the chunks before it are part of it."""
+
+    rate: Measure
+    taken: int
+
+
+def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Again | None:
+    """A second tension told shortly after a first: "4 1/2 to the inch" after 5 stitches to the inch, "16 to 10" after 24 sts to 10 cm."""
+    first = next((one for one in made if isinstance(one, Measure) and (one.unit == "st/in" or (one.unit == "st" and one.per))), None)
+    if first is None:
+        return None
+    if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
+        return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
+    before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None
+    if not isinstance(before, Measure) or not before.bare or not measure.bare or shapes or first.per is None:
+        return None
+    if measure.value != first.per.value or measure.value not in OVER or not measure.value < before.value <= MOST_OF_A_TENSION:
+        return None
+    rate = replace(before, parts=(Part(before.value, "st"),), per=Part(measure.value, first.per.unit))
+    return _Again(replace(rate, text=f"{before.text} to {measure.text}", end=measure.end), 2)
 
 
 def _as_tension(span: Span) -> Measure:

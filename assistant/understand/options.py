@@ -12,6 +12,7 @@ from rules.engine.kinds import ANY, COUNT, LENGTH, MONEY, PRICE, RATIO, ROWS, ST
 
 from .beside import (
     BESIDE,
+    BOUGHT_BY,
     affinity_of,
     counts_its_noun,
     counts_things,
@@ -37,6 +38,7 @@ OF_THEM = frozenset(("them", "those", "these", "em"))
 MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
+WIDE = frozenset(("wide", "width", "across"))
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
@@ -184,11 +186,18 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             continue
         if slot.kind is COUNT and _is_counted(places.line, value):
             continue
+        if value.main.unit in BOUGHT_BY and "width" in slot.declared.label and not _says_wide(places.line, value):
+            continue  # "2 yd denim" is so long, "1.5 m wide denim" so wide
         if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
             fit = fitting.of(slot)
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)
     return named
+
+
+def _says_wide(line: Line, value: Value) -> bool:
+    """Whether a word for a width stands close behind a value."""
+    return not WIDE.isdisjoint(line.words[value.last : value.last + 3])
 
 
 def _in_duo(places: Places, value: Value) -> tuple[bool, frozenset[str]]:
