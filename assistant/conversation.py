@@ -14,6 +14,7 @@ from . import drawing, practice
 from .notebook import Notebook
 from .practice.state import Practice
 from .understand import follow, likely, say, weigh
+from .understand.asides import mark as mark_asides
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.doubt import against
 from .understand.lexicon import Match
@@ -133,6 +134,7 @@ class Conversation:
         pass_over(line)
         line.sum = read_sum(line, self.mind.reader)
         corrected = self._correct(line)
+        mark_asides(line, self.mind.lexicon.words)
         talked_of = self.context.request.topic if self.context.request is not None else ""
         return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)
 
@@ -252,7 +254,7 @@ class Conversation:
                 return say.disagree(reading, told, other)
             if len(idle := weigh.idle(reading, made)) > 1 and reading.topic_score < weigh.PLAINLY_NAMED:
                 return say.unplaced(reading, idle)  # a rule hardly named, that has no use for two of the numbers
-        if made.status == "answered" and (more := weigh.unheard(reading, self.mind.lexicon.words)):
+        if made.status == "answered" and (more := (*reading.asides, *weigh.unheard(reading, self.mind.lexicon.words))):
             made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
 

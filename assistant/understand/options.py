@@ -143,6 +143,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         drawn = places.prefer.get(slot.name)
         if named and slot.name not in named and drawn is None and not (spoken_by and leads_to(line, value, spoken_by)):
             continue  # "72 in wide" is no length
+        if value.aside and affinity < BESIDE:
+            continue
         if soft and bare and main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if bare and kind in MONEYS and affinity < BESIDE and drawn is None:

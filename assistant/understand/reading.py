@@ -42,8 +42,13 @@ class Reading:
 
     @property
     def lost(self) -> list[Value]:
-        """Numbers that found no place; a number word ("one of them") is not counted as lost."""
-        return [value for value in self.placing.unplaced if not value.soft or self._counts(value)]
+        """Numbers that found no place; a number word ("one of them") or that of an aside is not counted as lost."""
+        return [value for value in self.placing.unplaced if not value.aside and (not value.soft or self._counts(value))]
+
+    @property
+    def asides(self) -> tuple[str, ...]:
+        """Numbers that were left out as no part of the sum, as typed."""
+        return tuple(value.text for value in self.placing.unplaced if value.aside)
 
     def _counts(self, value: Value) -> bool:
         """Whether a number word stands right before a measure and counts what is so large: "two 40 cm cushions"."""
