@@ -22,15 +22,16 @@ MONTHS = frozenset(
 CAPITAL_MONTHS = frozenset(("May", "March", "Mar"))
 HOUSES = (["at", "number"], ["for", "flat"], ["in", "flat"], ["at", "flat"], ["to", "number"])
 _DAY = re.compile(r"\b(?:the|on|['’]s)\s*$", re.IGNORECASE)
-STOPS = frozenset((".", ",", ";", ":", "?", "!", "\n", "(", ")", "-", "–", "—", "and", "so", "but", "because", "though", "when", "which"))
+STOPS = frozenset((".", ",", ";", ":", "?", "!", "\n", "(", ")", "-", "–", "—", "and", "so", "but", "because", "though", "when", "which", "after", "that"))
 ASKS = frozenset(("how", "what", "which", "whats", "find", "need", "want", "buy", "cut", "make"))
-OF_AGE = frozenset(("im", "he", "she", "turn", "turned", "aged"))
+OF_AGE = frozenset(("im", "he", "she", "who", "turn", "aged"))
 PEOPLE = frozenset(
     """i he she who mum mother mom dad father daughter son niece nephew sister brother gran granny grandma nan grandson granddaughter
     husband wife aunt uncle cousin neighbour neighbor friend""".split()
 )
 OLDEST, TALLEST_FEET = 110, 7
 TIMES = frozenset(("year", "yr", "month", "week", "day", "hour", "hr", "minute", "min", "decade", "evening", "night", "time"))
+SAYS_NOTHING = TIMES | OF_AGE | frozenset(("ive", "weve", "theyve", "id"))
 TIME_UNITS = frozenset(("hour", "minute", "degree"))
 PAST = frozenset(("were", "was", "paid", "pay", "had", "got", "spent", "buy"))
 
@@ -44,6 +45,7 @@ def mark(line: Line, known: Container[str]) -> None:
     """Mark the numbers that are likely an aside's. known: the words that mean something to some rule."""
     for value in line.values:
         value.aside = _may_be_aside(line, value, known)
+        value.counts_others = value.aside and value.main.bare and not _is_age(line, value, known) and line.words[value.last] not in TIMES
 
 
 def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
@@ -53,20 +55,20 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
     words = [line.words[spot] for spot in clause if spot not in line.at_value]
     if not ASKS.isdisjoint(words) or any(spot in line.at_value and line.at_value[spot] is not value for spot in clause):
         return False
-    quiet = not any(word in known and word not in FILLERS and word not in TIMES for word in words if word[:1].isalpha())
+    quiet = not any(word in known and word not in SAYS_NOTHING and word not in FILLERS for word in words if word[:1].isalpha())
     after = line.words[value.last : value.last + 1]
     if value.main.unit in CURRENCIES:
         return quiet and value.main.per is None and not PAST.isdisjoint(words)
     if value.main.unit in TIME_UNITS:
         return True
-    if _is_height(line, value):
+    if _is_height(line, value, known):
         return quiet
     if not value.main.bare or value.main.value.denominator != 1:
         return False
     if after and after[0] in TIMES:
         return quiet
-    if _is_age(line, value):
-        return quiet
+    if _is_age(line, value, known):
+        return quiet or line.words[value.first - 1] == "turn"
     return quiet and bool(after) and after[0][:1].isalpha() and after[0] not in FILLERS and after[0] not in known
 
 
@@ -80,18 +82,18 @@ def _clause(line: Line, value: Value) -> range:
     return range(first, last)
 
 
-def _is_age(line: Line, value: Value) -> bool:
+def _is_age(line: Line, value: Value, known: Container[str]) -> bool:
     """Whether a bare number may be how old someone is: "Hettie is 83", "I turned 52", "I'm 47"."""
-    return _of_someone(line, value) and value.main.value <= OLDEST
+    return _of_someone(line, value, known) and value.main.value <= OLDEST
 
 
-def _is_height(line: Line, value: Value) -> bool:
+def _is_height(line: Line, value: Value, known: Container[str]) -> bool:
     """Whether a measure in feet may be how tall someone is: "he's 6 ft 1"."""
     tall = value.main.unit == "ft" and value.main.per is None and 2 <= value.main.parts[0].value <= TALLEST_FEET
-    return tall and _of_someone(line, value)
+    return tall and _of_someone(line, value, known)
 
 
-def _of_someone(line: Line, value: Value) -> bool:
+def _of_someone(line: Line, value: Value, known: Container[str]) -> bool:
     """Whether a number is told of somebody: "I'm 61", "my neighbour Hettie is 83"."""
     words, verb = line.words, value.first - 1
     if verb < 0:
@@ -101,7 +103,7 @@ def _of_someone(line: Line, value: Value) -> bool:
     if verb == 0 or words[verb] not in ("is", "was", "am", "are"):
         return False
     start, end = line.origin[verb - 1]
-    named = start > 0 and line.text[start:end].istitle() and words[verb - 1] not in FILLERS
+    named = line.text[start:end].istitle() and words[verb - 1] not in FILLERS and words[verb - 1] not in known
     return named or words[verb - 1] in PEOPLE
 
 

@@ -114,6 +114,8 @@ def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
         return any(isinstance(one, Word) and one.lower in ROUNDS for one in after[1:])
     if first.lower in ("hand", "stock", "store"):
         return True
+    if first.lower in ("my", "her", "his") and len(after) > 1 and isinstance(worn := after[1], Word):
+        return worn.lower.startswith(("sock", "stocking", "shoe", "bare", "heel", "slipper"))
     metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
     return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower == "side")
 

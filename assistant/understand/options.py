@@ -39,6 +39,8 @@ MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
 WIDE = frozenset(("wide", "width", "across"))
+A_TIME = [[word] for word in ("year", "yr", "month", "week", "day", "hour", "minute")]
+ASIDE_COST = 2.0  # what is likely an aside's goes to a place only where nothing else does
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
@@ -143,7 +145,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         drawn = places.prefer.get(slot.name)
         if named and slot.name not in named and drawn is None and not (spoken_by and leads_to(line, value, spoken_by)):
             continue  # "72 in wide" is no length
-        if value.aside and affinity < BESIDE:
+        if value.aside and (affinity < BESIDE or (is_length and line.words[value.last : value.last + 1] in A_TIME)):
             continue
         if soft and bare and main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
@@ -157,6 +159,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
+        if value.aside:
+            score -= ASIDE_COST
         if slot.stated:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
