@@ -1,13 +1,14 @@
 """Numbers of asides: ages, dates, how long something took, things that no rule knows; each may be left out of the sum, and is said.
 
 What is certain to be no number of a sum ("in 1962", "on Oct 12", "at number 27") is left out of the line. What is likely
-none is marked: it goes to a place only where a word speaks for it there, and otherwise is shown as not used.
+none is marked: it is placed only where nothing can be answered without it, and otherwise is shown as not used.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Container
+from dataclasses import replace
 
 from rules.engine.units import CURRENCIES
 
@@ -43,13 +44,23 @@ def leave_out(line: Line) -> set[int]:
 
 def mark(line: Line, known: Container[str]) -> None:
     """Mark the numbers that are likely an aside's. known: the words that mean something to some rule."""
-    for value in line.values:
+    for value in line.values if len(line.values) > 1 else ():
         value.aside = _may_be_aside(line, value, known)
         value.counts_others = value.aside and value.main.bare and not _is_age(line, value, known) and line.words[value.last] not in TIMES
 
 
+def other_way(line: Line, known: Container[str]) -> Line | None:
+    """The line with such numbers as any others, and with how tall somebody is as an aside; None where there is nothing of these."""
+    tall = {value.number for value in line.values if _is_height(line, value, known)}
+    if not tall and not any(value.aside for value in line.values):
+        return None
+    values = [replace(value, aside=value.number in tall, counts_others=False) for value in line.values]
+    at_value = {spot: values[value.number] for spot, value in line.at_value.items()}
+    return replace(line, values=values, at_value=at_value)
+
+
 def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
-    if value.shape != "one" or len(line.values) < 2:
+    if value.shape != "one":
         return False
     clause = _clause(line, value)
     words = [line.words[spot] for spot in clause if spot not in line.at_value]
@@ -61,8 +72,6 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
         return quiet and value.main.per is None and not PAST.isdisjoint(words)
     if value.main.unit in TIME_UNITS:
         return True
-    if _is_height(line, value, known):
-        return quiet
     if not value.main.bare or value.main.value.denominator != 1:
         return False
     if after and after[0] in TIMES:

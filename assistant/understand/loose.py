@@ -18,7 +18,8 @@ OVER = {Fraction(10): "cm", Fraction(4): "in"}
 # Words of shaping: in "decrease 40 sts to 10" ten are left.
 SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
 MOST_OF_A_TENSION = 60
-BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
+SOMEBODY = frozenset(("he's", "hes", "she's", "shes", "i'm", "im", "is"))
+BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
 
 
 # Parts of an inch by name; a ruler has no others.
@@ -34,6 +35,7 @@ HYPHENED = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"
 _HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarter|eighth)")
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
+_NTH = re.compile(r"([4-9]|1\d)th")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
 
@@ -43,7 +45,7 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
     shapes = any(isinstance(chunk, Word) and chunk.lower.startswith(SHAPING) for chunk in chunks)
     for spot, chunk in enumerate(chunks):
         after = chunks[spot + 1] if spot + 1 < len(chunks) else None
-        if isinstance(chunk, Measure) and _is_girth(chunk, after):
+        if isinstance(chunk, Measure) and _is_girth(chunk, after, made[-1] if made else None):
             made += _apart(chunk)
         elif isinstance(chunk, Measure) and chunk.bare and (above := _counted(made)) is not None and chunk.value in OVER:
             made[-2:] = [replace(above, per=Part(chunk.value, OVER[chunk.value]), text=f"{above.text} per {chunk.text}", end=chunk.end)]
@@ -79,6 +81,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             parts = (Part(many.value * chunk.value, chunk.unit),)
             made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Word) and (nth := _NTH.fullmatch(chunk.lower)) and made and made[-1].text.lower() in ("a", "an", "another"):
+            made.append(Measure((Part(Fraction(nth[1]), ""),), nth[1], chunk.start, chunk.start + len(nth[1])))  # "found a 7th button"
         elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
             number = Measure((Part(Fraction(said[2]), ""),), said[2], chunk.start + 1, chunk.end)
             made += [number, Word(chunk.text[:1], SIDES[said[1]], chunk.start, chunk.start + 1)]
@@ -241,8 +245,10 @@ def _part_of_an_inch(made: Sequence[Chunk], word: Word) -> Measure | None:
     return None
 
 
-def _is_girth(measure: Measure, after: Chunk | None) -> bool:
-    """Whether "94 round" measures round something: "I'm 94 round the hips" knits no rounds."""
+def _is_girth(measure: Measure, after: Chunk | None, before: Chunk | None = None) -> bool:
+    """Whether "94 round" measures round something: "I'm 94 round the hips", "he's 88 round" knit no rounds."""
+    if isinstance(before, Word) and before.lower.replace("’", "'") in SOMEBODY and isinstance(after, Mark | None):
+        after = Word("body", "body", measure.end, measure.end)
     said_round = measure.unit == "row" and measure.per is None and measure.text.lower().endswith((" round", " around"))
     return said_round and isinstance(after, Word) and after.lower in BODY
 

@@ -24,6 +24,7 @@ from .beside import (
 )
 from .fitting import OUT_OF_SENSE, Fitting, rate_parts
 from .slots import Mention, Slot
+from .tokens import FILLERS
 from .values import Line, Value, lacks_length
 
 UNPLACED = -6.0
@@ -38,9 +39,9 @@ OF_THEM = frozenset(("them", "those", "these", "em"))
 MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
+SIDES = frozenset(("diameter", "width", "height", "depth", "thickness"))
+MEASURES = frozenset(("width", "length", "height", "depth", "diameter", "breadth"))
 WIDE = frozenset(("wide", "width", "across"))
-A_TIME = [[word] for word in ("year", "yr", "month", "week", "day", "hour", "minute")]
-ASIDE_COST = 2.0  # what is likely an aside's goes to a place only where nothing else does
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
@@ -84,6 +85,8 @@ class Places:
 def options_of(places: Places, value: Value) -> list[Option]:
     """Every way to place a value, the best first."""
     found: list[Option] = []
+    if value.aside:
+        return found
     if value.shape in GROUPED or value.main.per is not None:
         found = _of_groups(places, value, value.members if value.shape in GROUPED else rate_parts(value.main))
     elif value.last in places.squares:
@@ -114,6 +117,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     following = line.at_value.get(value.last)
     before_measure = following is not None and not following.main.bare  # "two 40 cm envelope cushions" are two
     is_counted = _is_counted(line, value)
+    of_stuff = main.unit in BOUGHT_BY and main.per is None and _of_stuff(line, value)
     in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
         named = set()  # in "3 yd of 45 in called for" the 3 yd are called for
@@ -123,6 +127,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if kind.name not in fitting.kinds and kind is not ANY:
             continue
         is_length, is_input = kind is LENGTH, not slot.stated
+        if of_stuff and is_length and slot.declared.axis in SIDES:
+            continue  # "2 m of canvas" is no diameter
         if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
             continue
         if (bare and slot.stated and kind is MONEY) or (kind is COUNT and is_counted):
@@ -145,8 +151,6 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         drawn = places.prefer.get(slot.name)
         if named and slot.name not in named and drawn is None and not (spoken_by and leads_to(line, value, spoken_by)):
             continue  # "72 in wide" is no length
-        if value.aside and (affinity < BESIDE or (is_length and line.words[value.last : value.last + 1] in A_TIME)):
-            continue
         if soft and bare and main.value == 1 and affinity < BESIDE:
             continue  # "each one 6 cm" and "in one piece" give no number
         if bare and kind in MONEYS and affinity < BESIDE and drawn is None:
@@ -159,8 +163,6 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
-        if value.aside:
-            score -= ASIDE_COST
         if slot.stated:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
@@ -199,6 +201,12 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)
     return named
+
+
+def _of_stuff(line: Line, value: Value) -> bool:
+    """Whether what a length is of follows it: "2 metres of canvas"."""
+    after = line.words[value.last : value.last + 2]
+    return after[:1] == ["of"] and after[1:] != [] and after[1] not in FILLERS and after[1] not in MEASURES and value.last + 1 not in line.at_value
 
 
 def _says_wide(line: Line, value: Value) -> bool:
