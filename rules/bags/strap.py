@@ -16,7 +16,9 @@ ENDS = Input(
 STRAP = Rule(
     topic="strap",
     family="bags",
-    says=("strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
+    says=(
+                "strap strip", "handle strip", "strips for straps", "strips for handles",
+                "strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
         "shoulder strap", "crossbody strap", "strap width", "handle length", "bag handle", "drop"),
     about="How long a strap is for its drop, how wide to cut it, and the webbing for several.",
     inputs=(
@@ -182,7 +184,11 @@ WEBBING = Rule(
 STRAPS_FROM = Rule(
     topic="straps from a length",
     family="bags",
-    says=("how many straps", "how many handles", "straps from", "handles from", "straps out of", "handles out of",
+    says=(
+                "straps each", "each strap takes", "each handle takes", "whats left of the webbing",
+                "left of the webbing", "webbing is left", "left over webbing", "straps out of it",
+                "handles out of it",
+                "how many straps", "how many handles", "straps from", "handles from", "straps out of", "handles out of",
         "of webbing", "webbing in hand", "webbing left", "straps can i get", "handles can i get", "straps can i cut",
         "handles can i cut"),
     about="How many straps of a length can be cut from the webbing or strip in hand.",
@@ -203,7 +209,10 @@ STRAPS_FROM = Rule(
             says=("how many straps", "how many handles", "how many belts", "straps", "handles", "how many",
                 "how many can i get", "how many can i cut", "how many lengths", "belts")),
         Step("spare", "Take the straps from the whole", "whole - rounded(straps) * cut", rounding=CUT_TAPE,
-            label="left over", says=("left over", "leftover", "spare", "waste")),
+            label="left over", says=(
+                "what's left", "whats left", "how much is left", "left", "is left over",
+                "left at the end", "remains", "remainder", "how much is wasted", "offcut",
+                "left over", "leftover", "spare", "waste")),
     ),
     answers=("straps", "spare"),
     headline=("It gives {straps}, with {spare} left over.", "It gives {straps}."),
