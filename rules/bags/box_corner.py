@@ -159,7 +159,7 @@ BOX_CORNER = Rule(
             "square that was cut out",
             LENGTH,
             says=(
-                "squares", "square cut", "square out",
+                "corner squares", "square cut", "square out",
                 "squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
                 "squares out of the corners", "squares out of the bottom corners", "squares out of the bottom",
                 "in squares", "cut-outs of", "corners cut out", "corner squares are",

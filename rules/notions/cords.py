@@ -15,12 +15,21 @@ DRAWSTRING = Rule(
     about="How long to cut a drawstring: round the opening, and a tail and a knot at each end.",
     inputs=(
         Input("girth", "girth of the opening", LENGTH,
-            says=("waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem",
+            says=(
+                "what waist", "which waist", "whose waist", "whose hips", "how big a waist",
+                "biggest waist", "largest waist", "waist is that for", "waist will it fit",
+                "waist will it suit", "waist will it go round", "how far round",
+                "waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem",
                 "hips", "neck", "waist measure", "hole", "hood edge", "casing", "channel", "ankle",
                 "wrist", "cuff"), axis="girth", ask="How far is it round the opening?", example="32 in",
             sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
         Input("tail", "tail at each end", LENGTH,
-            says=("tails", "tail", "each side", "hanging", "to tie", "ends", "hanging out", "tails each side",
+            says=(
+                "how long are the tails", "how long is each tail", "how long will the tails be",
+                "how long a tail", "length of the tails", "length of each tail",
+                "how long can the tails be", "how much is left for the tails", "left for the tails",
+                "left for each tail",
+                "tails", "tail", "each side", "hanging", "to tie", "ends", "hanging out", "tails each side",
                 "for tying", "each end", "loose ends", "to hang", "hang out", "hangs out", "over at each end",
                 "extra each end", "tying", "each tail", "tail end", "left over each side", "dangling", "dangle"),
             default="8 in | 20 cm", because="enough to tie a bow", sane="0 cm..2 m", practice="6 in..12 in by 1 in"),
@@ -28,7 +37,9 @@ DRAWSTRING = Rule(
                     "without knotting", "without knots", "won't knot", "no knot", "no knots", "knots none")},
             default=Default("yes", derived=True)),
         Input("knot", "knot at each end", LENGTH,
-            says=("knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
+            says=(
+                "each end", "at each end", "knot each end", "knots each end",
+                "knot", "each knot", "for each knot", "knots", "for the knots", "per knot", "for the knot"),
             default=(Default("0 in", "no knots", when={"knotted": "no"}, derived=True),
                 Default("2 in | 5 cm", "what a plain knot takes")), sane="0 cm..50 cm",
             practice="1 in..3 in by 1/2 in"),
@@ -40,7 +51,9 @@ DRAWSTRING = Rule(
     steps=(
         Step("cord", "Once round, and a tail and a knot at each end", "girth + 2 * (tail + knot)", rounding=CUT_TAPE,
             label="cord to cut",
-            says=("how long", "cord", "drawstring", "length", "how long a drawstring", "cut", "cord length",
+            says=(
+                "each cord", "each drawstring", "how long is each", "each one",
+                "how long", "cord", "drawstring", "length", "how long a drawstring", "cut", "cord length",
                 "length of cord"), axis="length", stated=("have", "cord", "left", "cord is", "long", "of cord", "got",
                 "only", "cut", "drawstring is", "piece of cord", "length of cord", "there's", "drawstring")),
         Step("total", "All the cords together", "number * rounded(cord)", rounding=CUT_TAPE, label="cord in all",

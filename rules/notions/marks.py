@@ -31,6 +31,15 @@ WHAT = {
     "pin": ("pins",),
     "mark": ("marks", "points", "notches"),
 }
+ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth")
+ONE_OF_THEM = ("one", "button", "buttonhole", "snap", "hook", "eyelet", "ring", "loop", "mark", "hole", "rivet", "pleat")
+
+
+def _called(*ordinals: str) -> tuple[str, ...]:
+    """What a mark is called by its place: "the third one", "third button"."""
+    return tuple(f"{ordinal} {one}" for ordinal in ordinals for one in ONE_OF_THEM)
+
+
 MOST_LISTED = 200
 MOST_DRAWN = 40
 
@@ -121,7 +130,11 @@ def _marks(run: Run) -> Outcome:
         if len(places) <= MOST_DRAWN
         else None
     )
-    values = {"spacing": setting.spacing, "count": Fraction(setting.number), "places": f"{numbers} {unit}"}
+    if run.request.asked[:1] == ("middle",) and len(places) % 2 == 0:
+        raise Impossible(f"of {len(places)} marks none is in the middle; ask where one of them stands, such as: where is the third one")
+    named = {f"mark_{index}": at for index, at in enumerate(places[: len(ORDINALS)], start=1)}
+    named |= {"final": places[-1]} | ({"middle": places[len(places) // 2]} if len(places) % 2 else {})
+    values = {**named, "spacing": setting.spacing, "count": Fraction(setting.number), "places": f"{numbers} {unit}"}
     return Outcome(values, notes=setting.notes, drawing=drawing)
 
 
@@ -226,6 +239,21 @@ EVEN_MARKS = Rule(
                   "number of poppers", "number of hooks",
                 "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
                 "how many buttons", "many buttons", "many"), ),
+        *(Step(f"mark_{index}", f"The {ordinal} from the start of the line", rounding=SPACING, label=f"the {ordinal} at",
+            says=(*_called(ordinal), f"where is the {ordinal}", f"where does the {ordinal}", f"position of the {ordinal}"))
+            for index, ordinal in enumerate(ORDINALS, start=1)),
+        Step("middle", "The middle one, from the start of the line", rounding=SPACING, label="the middle one at",
+            says=(*_called("middle", "centre"), "where is the middle", "where does the middle")),
+        Step("final", "The last one, from the start of the line", rounding=SPACING, label="the last one at",
+            says=("last one", "where is the last", "where does the last", "where does the last one", "where is the last one",
+                "where is the last button", "where does the last button", "position of the last")),
+        Step("spaces", "The spaces between the marks", "gaps", COUNT, noun="gap", label="gaps",
+            says=("how many gaps", "how many spaces", "number of gaps", "number of spaces", "gaps are there", "spaces are there")),
+        Step("end_left", "What the spaces leave of the line, half at each end", "(length - gaps * apart) / 2", rounding=SPACING,
+            label="left at each end",
+            says=("left at each end", "left over at each end", "is left at each end", "how much at each end", "space at each end",
+                "leave at each end", "left at either end", "what is left at the ends", "left at both ends", "margin at each end",
+                "margin at either end", "from each end")),
         Step("line", "The whole line", "length", rounding=CUT, label="whole line",
             says=("how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
                 "how long is the band", "band length", "whole length", "how long is", "total length", "how long",
