@@ -157,6 +157,8 @@ BUTTON_STAND = Rule(
         Step("least", "At the least half the button and a margin", "diameter / 2 + margin", rounding=CUT,
             label="least extension",
             says=(
+                "least i can let the stand go", "least the stand can be", "least the stand may be",
+                "least i can let the edge go",
                 "least i can", "whats the least", "what is the least", "the very least", "as little as",
                 "least", "least i can get away with", "can get away with", "get away with", "least past the centre",
                 "minimum", "at least", "smallest", "narrowest", "smallest button stand", "least button stand",

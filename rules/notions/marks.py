@@ -40,6 +40,13 @@ def _called(*ordinals: str) -> tuple[str, ...]:
     return tuple(f"{ordinal} {one}" for ordinal in ordinals for one in ONE_OF_THEM)
 
 
+def _sought(ordinal: str) -> tuple[str, ...]:
+    """How one mark's place is asked for: "where do I put the third"."""
+    verbs = ("is", "does", "will", "should", "must", "do i put", "do i mark", "do i sew", "do i work")
+    return (*(f"where {verb} the {ordinal}" for verb in verbs), f"position of the {ordinal}", f"place of the {ordinal}",
+            *(f"how far {way} is the {ordinal}" for way in ("down", "along", "from the top", "from the start")))
+
+
 MOST_LISTED = 200
 MOST_DRAWN = 40
 
@@ -240,13 +247,12 @@ EVEN_MARKS = Rule(
                 "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
                 "how many buttons", "many buttons", "many"), ),
         *(Step(f"mark_{index}", f"The {ordinal} from the start of the line", rounding=SPACING, label=f"the {ordinal} at",
-            says=(*_called(ordinal), f"where is the {ordinal}", f"where does the {ordinal}", f"position of the {ordinal}"))
+            says=(*_called(ordinal), *_sought(ordinal)))
             for index, ordinal in enumerate(ORDINALS, start=1)),
         Step("middle", "The middle one, from the start of the line", rounding=SPACING, label="the middle one at",
-            says=(*_called("middle", "centre"), "where is the middle", "where does the middle")),
+            says=(*_called("middle", "centre"), *_sought("middle"), *_sought("centre"))),
         Step("final", "The last one, from the start of the line", rounding=SPACING, label="the last one at",
-            says=("last one", "where is the last", "where does the last", "where does the last one", "where is the last one",
-                "where is the last button", "where does the last button", "position of the last")),
+            says=("last one", *_sought("last"), *(f"{where} button" for where in _sought("last")))),
         Step("spaces", "The spaces between the marks", "gaps", COUNT, noun="gap", label="gaps",
             says=("how many gaps", "how many spaces", "number of gaps", "number of spaces", "gaps are there", "spaces are there")),
         Step("end_left", "What the spaces leave of the line, half at each end", "(length - gaps * apart) / 2", rounding=SPACING,
