@@ -67,7 +67,10 @@ DRAWSTRING_BAG = Rule(
             stated=("high cut", "cut high", "panel cut", "panels cut", "cut height",)),
         Step("one_cord", "Each cord goes right round: twice the width, and its tails", "2 * width + tail",
             rounding=CUT_TAPE, label="each cord",
-            says=("each cord", "each", "cord length", "length of cord", "how long is each cord", "cut each cord",
+            says=(
+                "length is each", "what length is each", "each of the cords", "each of the two cords",
+                "length of each cord",
+                "each cord", "each", "cord length", "length of cord", "how long is each cord", "cut each cord",
                 "each ribbon", "how long is each ribbon", "each string", "each drawstring", "each lace",
                 "how long", "how long a cord", "how long should the cords be", "how long are the cords",
                 "how long are the drawstrings", "how long is the cord", "length of the cords", "how long a drawstring",

@@ -58,7 +58,7 @@ POCKET = Rule(
         Step("cut_width", "A seam on each side", "width + 2 * seam", rounding=CUT, label="cut width", axis="width",
             says=("how wide is the pocket cut", "how wide is the pocket to be cut", "how wide is the pocket piece",
                 "cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
-                "pocket piece", "size"), stated=("cut", "have")),
+                "size of the pocket piece", "size"), stated=("cut", "have", "pocket piece", "piece cut")),
         Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT,
             label="cut height", axis="height",
             says=("cut height", "how high", "how tall", "cut length", "how long"), stated=(
@@ -132,7 +132,9 @@ def _divide(run: Run) -> Outcome:
 DIVIDED_POCKET = Rule(
     topic="divided pocket",
     family="bags",
-    says=("divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
+    says=(
+                "pocket split", "split in", "pocket parted", "parted into", "shared into",
+                "divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
         "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
         "divide pocket", "split pocket", "split the pocket",
         "divide the pocket", "where are the lines", "pocket sections", "divided into", "divided in", "divided by",
@@ -162,7 +164,11 @@ DIVIDED_POCKET = Rule(
     ),
     steps=(
         Step("each", "Share the width among the pockets", "width / number", rounding=SPACING, label="width of each",
-            says=("each", "how wide", "width of each", "how wide is each", "slot width", "width each",
+            says=(
+                "width of one", "how wide is one", "how much for each", "width of each one",
+                "width of each slot", "width of each pocket", "width of each compartment",
+                "how wide is each one", "how wide is each slot",
+                "each", "how wide", "width of each", "how wide is each", "slot width", "width each",
                   "how big is each"), axis="width",
             stated=("each", "each is", "each was", "each are", "wide each", "each one", "each slot", "each pocket",
                   "each compartment", "each section",

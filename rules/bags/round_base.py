@@ -51,6 +51,7 @@ ROUND_BASE = Rule(
             stated=("radius", "radius is", "radius cut", "compass at", "radius was",)),
         Step("circle", "Twice that radius across", "2 * radius", rounding=RADIUS, label="circle to cut, across",
             says=(
+                "circle to cut across", "across the circle",
                 "how big across", "circle i cut", "how wide is the circle", "across is the circle",
                 "how far across is the circle", "size of the circle", "diameter of the circle",
                 "big across is the circle", "cut circle", "how big is the circle",
@@ -59,7 +60,12 @@ ROUND_BASE = Rule(
                 "circle measures", "circle",)),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT,
             label="side panel, long",
-            says=("side panel", "side", "panel", "side piece", "strip", "how long is the side", "body panel",
+            says=(
+                "strip that goes round", "length of the strip", "strip to go round", "length of strip",
+                "how long is the strip", "length of the side", "length of the side panel",
+                "how long is the side panel", "how long is the piece that goes round",
+                "how long do i cut the side panel",
+                "side panel", "side", "panel", "side piece", "strip", "how long is the side", "body panel",
                 "rectangle", "panel width", "side panel width", "how big is the rectangle", "big is the rectangle",
                 "how big is the side", "how big a rectangle", "how big a strip", "piece that goes round", "goes round the side",
                 "piece round the side", "piece to go round", "goes round it"), axis="length",

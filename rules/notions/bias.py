@@ -158,6 +158,7 @@ BIAS_BINDING = Rule(
         "Cut the strips {strip_width} wide.",
               "Make {need} of strip.", "Cut it from a square of {square}.", "Cut {strips} across the cloth."),
     sizes=(("side_a", "side_b"),),
+    pairs=(("length", "strip"),),
     source=COMMON_PRACTICE,
     no_unknown=("strip", "finished", "length", "allowance", "number", "cloth", "side_a", "side_b",
         "side"),

@@ -133,7 +133,10 @@ BUTTON_SIZES = Rule(
 BUTTON_STAND = Rule(
     topic="button stand",
     family="notions",
-    says=("button stand", "wide a stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons",
+    says=(
+                "smallest stand", "narrowest stand", "least stand", "wide is the stand",
+                "wide a stand do i need",
+                "button stand", "wide a stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons",
         "button overlap", "button front extension", "extension past the centre", "extension",
         "centre front extension", "wrap for buttons", "past centre front", "past the centre front", "past the centre",
         "beyond the centre", "beyond centre front", "past the centre line"),
@@ -157,6 +160,7 @@ BUTTON_STAND = Rule(
         Step("least", "At the least half the button and a margin", "diameter / 2 + margin", rounding=CUT,
             label="least extension",
             says=(
+                "smallest stand", "narrowest stand", "least stand",
                 "least i can let the stand go", "least the stand can be", "least the stand may be",
                 "least i can let the edge go",
                 "least i can", "whats the least", "what is the least", "the very least", "as little as",

@@ -261,7 +261,10 @@ EVEN_MARKS = Rule(
                 "leave at each end", "left at either end", "what is left at the ends", "left at both ends", "margin at each end",
                 "margin at either end", "from each end")),
         Step("line", "The whole line", "length", rounding=CUT, label="whole line",
-            says=("how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
+            says=(
+                "whole band", "band in all", "whole strip", "whole edge", "length of the whole band",
+                "how long is the whole band", "how long an edge", "length of the edge",
+                "how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
                 "how long is the band", "band length", "whole length", "how long is", "total length", "how long",
                 "how long a band", "length of a band", "length of band", "length of a strip", "length of the line"), ),
         Step("places", "Each mark's place from the start of the line", kind=TEXT, label="marks at",

@@ -94,7 +94,9 @@ THREAD_LENGTH = Rule(
             when={"stitch": ("301 lockstitch", )}),
         Step("sews", "A reel over what a length of seam takes, with the waste", "reel / (ratio * (1 + waste))", label="seam from one reel",
             unit=("yd", "m"),
-            says=("how long a seam will a reel sew", "how much seam does a reel sew", "seam will one reel sew",
+            says=(
+                "reel go", "reel last", "reel sew",
+                "how long a seam will a reel sew", "how much seam does a reel sew", "seam will one reel sew",
                 "seam will a reel sew", "seam will each reel sew", "seam does a reel sew", "seam does one reel sew",
                 "seam can i sew with one reel", "seam from one reel", "how far will a reel go", "how far does a reel go",
                 "how far will one reel go", "how far does one reel go")),

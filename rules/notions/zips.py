@@ -110,7 +110,10 @@ JACKET_ZIP = Rule(
     about="How long an open-ended zip a jacket front takes.",
     inputs=(
         Input("body", "body length", LENGTH,
-            says=("body length", "body", "from the shoulder", "length", "long", "back length", "centre back"),
+            says=(
+                "what body length", "how long is the body", "how long is the jacket",
+                "how long was the body", "which body length",
+                "body length", "body", "from the shoulder", "length", "long", "back length", "centre back"),
             axis="length", ask="How long is the body?", example="65 cm", sane="10 cm..2 m",
             practice="50 cm..80 cm by 1 cm"),
         Input("front_drop", "front neck drop", LENGTH,
@@ -134,7 +137,8 @@ JACKET_ZIP = Rule(
                 "before the ease", "without the reduction",)),
         Step("zip_length", "Take off the share, and add the collar", "front * (1 - less) + collar", rounding=CUT_TAPE,
             label="zip length",
-            says=("zip", "how long", "zip length", "length", "what length")),
+            says=("zip", "how long", "zip length", "length", "what length"),
+            stated=("zip", "zip is", "jacket zip", "zip of", "in zip", "have", "separating zip",)),
     ),
     answers=("zip_length", "front"),
     headline=("The zip is {zip_length} long.",),
