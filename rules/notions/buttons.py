@@ -192,7 +192,11 @@ PLACKET = Rule(
     about="How wide to cut a folded placket band, and its interfacing whole or half.",
     inputs=(
         Input("finished", "finished width", LENGTH,
-            says=("finished", "wide", "finish", "finished width", "width", "finishes", "how wide will it finish",
+            says=(
+                "placket come out", "does the placket come out", "how wide does the placket come out",
+                "how wide did the placket come out", "does it come out", "will it come out",
+                "did it come out", "how wide does it come out",
+                "finished", "wide", "finish", "finished width", "width", "finishes", "how wide will it finish",
                 "will it finish", "does it finish", "would it finish", "finish at", "come out at", "when done", "will the placket finish",
                 "does the placket finish", "did the placket finish", "how wide will the placket be", "how wide is the placket",
                 "placket finish", "placket finish at"),

@@ -98,7 +98,10 @@ ELASTIC = Rule(
                 "came out at", "came out", "came to", "comes out at",
                 "in the drawer", "in the tin", "in my box", "in hand", "of elastic")),
         Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
-             says=("buy", "to buy", "how much elastic", "how much", "in all", "in total", "altogether", "total",
+             says=(
+                "total requirement", "requirement in all", "total needed", "total to buy",
+                "how much do i buy", "for the lot", "for all of them", "for them all",
+                "buy", "to buy", "how much elastic", "how much", "in all", "in total", "altogether", "total",
                 "all together", "yards of elastic", "metres of elastic", "how many yards", "how many metres",
                 "yards", "metres", "total elastic", "total elastic requirement", "total length of elastic", "elastic in all")),
     ),
