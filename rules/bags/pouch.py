@@ -45,6 +45,9 @@ POUCH = Rule(
             ask="How wide is the finished pouch?", example="9 in", sane="3 cm..2 m", practice="6 in..14 in by 1/2 in"),
         Input("height", "finished height", LENGTH,
             says=(
+                "how tall does the pouch come out", "how high does the pouch come out",
+                "how tall does it come out", "how high does it come out", "how high did it come out",
+                "how tall will the pouch be", "tallest pouch",
                 "finished height", "how high does the pouch finish", "how high will the pouch be",
                 "how tall does the pouch finish", "how high does it finish", "how tall does it finish",
                 "how high will it finish", "how tall will it be", "how high is the pouch",

@@ -231,7 +231,11 @@ BIAS_YIELD = Rule(
             default=Default("=width", "A square is as long as it is wide", derived=True), sane="1 cm..50 m",
             practice="12 in..36 in by 2 in"),
         Input("strip", "strip width", LENGTH,
-            says=("strips", "bias", "wide strips", "strip", "wide bias", "bias strips", "bias strip", "binding",
+            says=(
+                "how wide did i cut it", "how wide did i cut", "how wide did i cut them",
+                "how wide were they", "how wide did i cut the strips", "how wide can the strips be",
+                "how wide may the strips be", "widest strip",
+                "strips", "bias", "wide strips", "strip", "wide bias", "bias strips", "bias strip", "binding",
                 "strip width", "wide strip", "bias binding", "bias tape", "cut", "wide", "how wide was the strip",
                 "how wide is the strip", "how wide are the strips", "how wide were the strips"),
             ask="How wide are the strips?", example="2 in", sane="5 mm..60 cm", practice="1 in..3 in by 1/4 in"),

@@ -13,7 +13,10 @@ from ..engine.run import Run
 BUTTONHOLE = Rule(
     topic="buttonhole",
     family="notions",
-    says=("buttonhole", "buttonhole length", "button hole", "buttonhole size", "buttonhole for", "a buttonhole",
+    says=(
+                "button can i get through", "button will go through", "button goes through",
+                "button will fit through", "button fits through",
+                "buttonhole", "buttonhole length", "button hole", "buttonhole size", "buttonhole for", "a buttonhole",
         "ball button",
         "shank button", "hole to cut", "hole for a button", "hole for the button", "how big a hole", "how long a hole"),
     about="How long to work a buttonhole for a button.",
@@ -22,7 +25,10 @@ BUTTONHOLE = Rule(
                     "ball button", "round button", "domed ball", "bead button", "spherical")},
             default=Default("flat", derived=True)),
         Input("diameter", "button diameter", LENGTH,
-            says=("button", "diameter", "across", "over", "wide", "buttons", "flat button", "wide button", "how big across",
+            says=(
+                "button can i get through", "button will go through", "button goes through",
+                "button will fit through", "widest button", "biggest button", "largest button",
+                "button", "diameter", "across", "over", "wide", "buttons", "flat button", "wide button", "how big across",
                 "big across", "how big a button",
                 "what size button", "how large a button"), axis="diameter",
             ask="How wide is the button?", example="5/8 in", sane="3 mm..10 cm",
@@ -43,7 +49,9 @@ BUTTONHOLE = Rule(
         Step("flat_length", "The button's diameter and its thickness", "diameter + thickness + bar", rounding=SMALL,
             label="buttonhole length", unit=("in", "mm"),
             says=("buttonhole", "how long", "length", "buttonhole length", "opening", "slit", "size", "hole", "hole to cut"), axis="length",
-            when={"shape": "flat"}, stated=("buttonhole is", "buttonhole of", "buttonholes are", "long",
+            when={"shape": "flat"}, stated=(
+                "came out", "come out",
+                "buttonhole is", "buttonhole of", "buttonholes are", "long",
                 "buttonhole",
                 "slit", "worked the buttonholes", "made the buttonholes", "comes out at", "came out at",
                 "buttonhole comes out at", "buttonhole came out at", "worked at",

@@ -65,7 +65,11 @@ ELASTIC = Rule(
                 "end for the seam"),
             default=Default("0 in", "none said", derived=True), spoken=True, sane="0 mm..5 cm"),
         Input("overlap", "overlap", LENGTH,
-            says=("overlap", "lap", "lap the ends", "join", "to join", "joining", "for the join", "for joining",
+            says=(
+                "left for the overlap", "how much was left for the overlap",
+                "how much is left for the overlap", "how much overlap", "how long is the overlap",
+                "how big is the overlap", "left to overlap", "left for overlapping",
+                "overlap", "lap", "lap the ends", "join", "to join", "joining", "for the join", "for joining",
                 "ends", "lapped", "seam", "seam allowance", "for overlap", "to overlap", "for seam"),
             default=(Default("0 in", "the ends have their seams", derived=True, given=("each_end",)),
                 Default("1 in | 2.5 cm", "enough to lap the ends and stitch a square")), sane="0 mm..10 cm",

@@ -119,9 +119,7 @@ def _marks(run: Run) -> Outcome:
     if place is not None and setting.spacing > 0:
         setting = _through(run, setting, place)
     if setting.number > MOST_LISTED:
-        raise Impossible(
-            f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing"
-        )
+        raise Impossible(f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing")
     places = [run.get("first") + index * setting.spacing for index in range(setting.number)]
     texts = [_shown(run, at) for at in places]
     unit = SPACING.of(run.system).unit
