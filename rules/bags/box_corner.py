@@ -299,7 +299,10 @@ BOX_CORNER = Rule(
             "panel_width - depth - 2 * seam",
             rounding=CUT,
             label="finished width",
-            says=("finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
+            says=(
+                "does the bag end up", "what width does the bag end up", "how wide does the bag end up",
+                "what width is the bag", "what width will the bag be", "width does the bag come out",
+                "finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
                 "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
                 "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
                 "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",

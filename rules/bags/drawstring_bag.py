@@ -78,7 +78,10 @@ DRAWSTRING_BAG = Rule(
             stated=("cord", "cords", "have", "cord is", "cord was", "cords are", "cords were", "cords of", "each cord is",
                 "cut at", "cut the cords at", "cords measure")),
         Step("all_cord", "All the cords", "bags * cords * rounded(one_cord)", rounding=CUT_TAPE, label="cord in all",
-            says=("how much cord", "cord in total", "total", "in all", "total cord", "altogether", "cord", "how much",
+            says=(
+                "cord needed", "cord is needed", "cord for all", "cord for all of them",
+                "cord for them all", "how much cord is needed",
+                "how much cord", "cord in total", "total", "in all", "total cord", "altogether", "cord", "how much",
                 "cord do i need", "cord in all", "ribbon", "how much ribbon",
                 "for the lot", "cord for the lot"), stated=("of cord", )),
         Step("lower", "Stitch the lower line of the channel so far below the top edge", "channel + turn",

@@ -22,7 +22,11 @@ ROUND_BASE = Rule(
     about="The circle to cut for a round base, and the side panel that goes round it.",
     inputs=(
         Input("diameter", "finished diameter", LENGTH,
-            says=("diameter", "what diameter", "which diameter", "across", "wide", "round base", "bag diameter",
+            says=(
+                "diameter of the base", "base diameter", "what diameter base", "how wide is the base",
+                "how big across is the base", "how far across is the base", "how wide a base",
+                "diameter of base",
+                "diameter", "what diameter", "which diameter", "across", "wide", "round base", "bag diameter",
                   "diameter of the bag", "with diameter", "in diameter",
                 "bag with diameter"), axis="diameter",
             default=Default("=girth / pi", "The girth over π", derived=True), sane="1 cm..3 m",

@@ -219,6 +219,7 @@ STRAPS_FROM = Rule(
                 "how many can i get", "how many can i cut", "how many lengths", "belts")),
         Step("spare", "Take the straps from the whole", "whole - rounded(straps) * cut", rounding=CUT_TAPE,
             label="left over", says=(
+                "how much remains", "how much is over",
                 "what's left", "whats left", "how much is left", "left", "is left over",
                 "left at the end", "remains", "remainder", "how much is wasted", "offcut",
                 "left over", "leftover", "spare", "waste")),

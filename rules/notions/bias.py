@@ -48,7 +48,9 @@ def _seen(parts: int, words: str, kind: str) -> Step:
 BIAS_BINDING = Rule(
     topic="bias binding",
     family="notions",
-    says=("bias binding", "bias tape", "bias strip", "bias strips", "binding strip width", "bias edging", "bias",
+    says=(
+                "bias finishing", "bias to finish", "bias that finishes",
+                "bias binding", "bias tape", "bias strip", "bias strips", "binding strip width", "bias edging", "bias",
           "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing", "french binding", "french bias"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(

@@ -232,10 +232,16 @@ PLACKET = Rule(
                 "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip")),
         Step("half", "Half interfacing reaches the fold: one finished width and one seam", "finished + seam",
             rounding=CUT, label="half interfacing, wide",
-            says=("interfacing", "half interfacing", "interfacing width", "half", "to the fold")),
+            says=(
+                "half interfacing width", "interfacing to the fold", "interfaced to the fold",
+                "interfacing", "half interfacing", "interfacing width", "half", "to the fold")),
         Step("whole", "Whole interfacing is as wide as the band", "cut", rounding=CUT,
             label="whole interfacing, wide",
-            says=("whole interfacing", "whole", "full interfacing")),
+            says=(
+                "whole interfacing width", "width of the whole interfacing",
+                "interfacing for the whole band", "interfaced whole", "full interfacing width",
+                "interfacing whole",
+                "whole interfacing", "whole", "full interfacing")),
         Step("cut_length", "As long as the opening, and a seam at each end", "length + 2 * seam", rounding=CUT,
             label="cut length",
             says=("cut length", "how long", "length to cut"), axis="length",

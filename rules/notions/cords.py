@@ -25,6 +25,7 @@ DRAWSTRING = Rule(
             sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
         Input("tail", "tail at each end", LENGTH,
             says=(
+                "tail length", "length of tail",
                 "how long are the tails", "how long is each tail", "how long will the tails be",
                 "how long a tail", "length of the tails", "length of each tail",
                 "how long can the tails be", "how much is left for the tails", "left for the tails",

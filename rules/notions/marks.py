@@ -250,7 +250,7 @@ EVEN_MARKS = Rule(
         Step("middle", "The middle one, from the start of the line", rounding=SPACING, label="the middle one at",
             says=(*_called("middle", "centre"), *_sought("middle"), *_sought("centre"))),
         Step("final", "The last one, from the start of the line", rounding=SPACING, label="the last one at",
-            says=("last one", *_sought("last"), *(f"{where} button" for where in _sought("last")))),
+            says=(*_called("last"), *_sought("last"), *(f"{where} button" for where in _sought("last")))),
         Step("spaces", "The spaces between the marks", "gaps", COUNT, noun="gap", label="gaps",
             says=("how many gaps", "how many spaces", "number of gaps", "number of spaces", "gaps are there", "spaces are there")),
         Step("end_left", "What the spaces leave of the line, half at each end", "(length - gaps * apart) / 2", rounding=SPACING,
