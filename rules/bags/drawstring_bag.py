@@ -42,6 +42,7 @@ DRAWSTRING_BAG = Rule(
             noun="bag", default=Default("1", derived=True), sane="1..10000", practice="2..12 by 1"),
         Input("tail", "tails of a cord in all", LENGTH,
             says=(
+                "of each cord is tail", "how much of each cord is tail", "each cord is tail",
                 "is tail", "of it is tail", "left for the tails", "left for tails", "left for tying",
                 "left to tie with", "how long is the tail", "how long are the tails",
                 "how much is tail", "how long a tail",

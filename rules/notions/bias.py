@@ -40,7 +40,8 @@ def _seen(parts: int, words: str, kind: str) -> Step:
         label=f"width seen, {kind}", when={"kind": kind},
         says=("what width will it finish", "how wide will it finish", "will it finish", "does it finish",
             "width will show", "would it finish", "width it finishes",
-            "how wide when finished", "what does it finish at", "what do they finish at",
+            "how wide when finished", "what does it finish at", "what do they finish at", "how much of it shows",
+            "how much shows", "how much will show", "how much of it will show", "how much is seen",
             "how wide do they finish", "how wide will they finish", "will they finish", "do they finish", "binding finish",
             "will the binding finish", "tape finish", "how wide will it show", "how wide does it finish"))
 

@@ -142,6 +142,7 @@ BUTTON_STAND = Rule(
     topic="button stand",
     family="notions",
     says=(
+                "fronts lap", "fronts overlap",
                 "smallest stand", "narrowest stand", "least stand", "wide is the stand",
                 "wide a stand do i need",
                 "button stand", "wide a stand", "button extension", "extension from the centre front", "buttonstand", "overlap for buttons",
@@ -168,6 +169,7 @@ BUTTON_STAND = Rule(
         Step("least", "At the least half the button and a margin", "diameter / 2 + margin", rounding=CUT,
             label="least extension",
             says=(
+                "at the very least", "at the very least how far",
                 "smallest stand", "narrowest stand", "least stand",
                 "least i can let the stand go", "least the stand can be", "least the stand may be",
                 "least i can let the edge go",
@@ -176,7 +178,10 @@ BUTTON_STAND = Rule(
                 "minimum", "at least", "smallest", "narrowest", "smallest button stand", "least button stand",
                 "minimum button stand", "narrowest button stand")),
         Step("wrap", "Both edges lap by twice the extension", "2 * stand", rounding=CUT, label="finished lap",
-            says=("lap", "finished lap", "band width", "total overlap")),
+            says=(
+                "fronts lap", "lap in all", "do the fronts lap", "fronts overlap", "overlap in all",
+                "lap altogether", "overlap altogether",
+                "lap", "finished lap", "band width", "total overlap")),
     ),
     answers=("stand", "least", "wrap"),
     headline=("Let the edge go {stand} past the centre line; at the least {least}.",
@@ -201,6 +206,7 @@ PLACKET = Rule(
     inputs=(
         Input("finished", "finished width", LENGTH,
             says=(
+                "come to finished", "does it come to finished", "what does it come to",
                 "placket come out", "does the placket come out", "how wide does the placket come out",
                 "how wide did the placket come out", "does it come out", "will it come out",
                 "did it come out", "how wide does it come out",

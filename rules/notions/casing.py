@@ -69,6 +69,8 @@ CASING = Rule(
         Step("allowance", "Cut on: topstitching, the heading twice over, each channel, and the turn-under",
             "topstitch + 2 * heading + channels * depth + turn", rounding=CUT, label="cut-on allowance",
             says=(
+                "total depth", "total depth to add", "depth to add", "add in all", "add altogether",
+                "in all to cut on",
                 "casing do i add", "how deep a casing do i add", "how much casing do i add",
                 "how much do i turn down", "how much is turned down", "how much do i allow",
                 "allow for the casing",

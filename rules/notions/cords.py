@@ -61,7 +61,10 @@ DRAWSTRING = Rule(
             says=("how much longer", "how much longer than the waist", "longer than the waist", "longer than the opening",
                 "how much longer than the opening", "more than the waist")),
         Step("total", "All the cords together", "number * rounded(cord)", rounding=CUT_TAPE, label="cord in all",
-             says=("in all", "total", "total cord", "cord in all", "altogether", "in total", "how much cord",
+             says=(
+                "for all of them", "cord for all", "cord for all of them", "for the lot",
+                "cord for the lot", "for them all",
+                "in all", "total", "total cord", "cord in all", "altogether", "in total", "how much cord",
                 "how much", "how much drawstring cord",
                 "how much drawstring")),
     ),

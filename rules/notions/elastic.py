@@ -83,11 +83,17 @@ ELASTIC = Rule(
         Step("in_wear", "The elastic in wear is the body measure less the reduction", "body - less",
  
                           label="length in wear",
-            says=("length in wear", "how long in wear", "in wear", "before the overlap", "without the overlap",
+            says=(
+                "once it is on", "when it is on", "measure once it is on", "measure when it is on",
+                "when worn", "when being worn", "on the body", "measure in wear",
+                "length in wear", "how long in wear", "in wear", "before the overlap", "without the overlap",
                 "finished length", "without overlap",
                 "before overlap")),
         Step("shorter", "The reduction is what the elastic in wear is shorter than the body", "less", label="shorter in wear by",
-            says=("how much shorter", "how much shorter than the waist", "how much shorter than the body", "how much smaller",
+            says=(
+                "is it shorter than the waist", "is it shorter", "shorter in wear",
+                "by how much is it shorter", "is it smaller than the waist",
+                "how much shorter", "how much shorter than the waist", "how much shorter than the body", "how much smaller",
                 "how much smaller than the waist", "how much is taken off", "how much comes off", "how much do i take off",
                 "how many inches shorter", "how many cm shorter", "how much tighter")),
         Step("cut", "Add what joins the ends", "in_wear + overlap + 2 * each_end", rounding=CUT_TAPE,

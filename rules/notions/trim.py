@@ -127,6 +127,7 @@ LENGTHS = Rule(
     steps=(
         Step("cut", "Each with its ends", "each_length + 2 * ends", rounding=CUT_TAPE, label="each, as cut",
             says=(
+                "each is cut", "each is cut how long", "is each cut", "each cut how long",
                 "how long do i cut each", "length to cut each", "do i cut each", "how long is each cut",
                 "cut each one", "cut each tie", "each one cut",
                 "cut length", "cut each", "each cut")),

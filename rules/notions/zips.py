@@ -68,7 +68,10 @@ ZIP = Rule(
                 "shorten", "stitch across", "shorten it", ), ),
         Step("spare", "What is longer than the opening comes off", "max(have, opening) - opening", rounding=CUT,
             label="zip beyond the opening",
-            says=("spare", "cut off", "too long", "take off", "left over", "comes off", "how much off", "beyond"),
+            says=(
+                "below the stop", "left below the stop", "comes off below", "is left below",
+                "past the stop", "beyond the stop",
+                "spare", "cut off", "too long", "take off", "left over", "comes off", "how much off", "beyond"),
             stated=("come off", "came off", "cut off", "comes off", "too long", "took off", "left over", "spare"), ),
         Step("over", "The zip is so much longer than the opening", "zip_length - opening", rounding=CUT,
             label="zip longer than the opening by",
