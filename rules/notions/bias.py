@@ -102,7 +102,10 @@ BIAS_BINDING = Rule(
             says=("placemats", "pieces", "napkins", "armholes", "of them", "cushions", "mats", "coasters", "aprons",
                 "bibs", "pot holders")),
         Input("length", "length of binding", LENGTH,
-            says=("length of binding", "of binding", "of bias", "long", "of strip", "of bias binding",
+            says=(
+                "of bias tape", "of bias strip", "of bias binding tape", "of binding made",
+                "of it made up",
+                "length of binding", "of binding", "of bias", "long", "of strip", "of bias binding",
                 "bias tape", "of tape", "continuous", "total", "yield", "to yield", "to make", "join to make", "make"), axis="length",
             default=Default("=number * (edge + allowance)", "Add the allowance to the edge", derived=True),
             sane="6 cm..500 m", practice="60 in..300 in by 10 in"),
