@@ -159,6 +159,7 @@ BOX_CORNER = Rule(
             "square that was cut out",
             LENGTH,
             says=(
+                "squares",
                 "corner squares", "square cut", "square out",
                 "squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
                 "squares out of the corners", "squares out of the bottom corners", "squares out of the bottom",
@@ -341,7 +342,7 @@ BOX_CORNER = Rule(
         "Sew across where the line is {across} long.",
     ),
     sizes=(("panel_width", "panel_height"),),
-    defers=("drawstring bag",),
+    defers=("drawstring bag", "diagonal"),
     refusals=(
         Refusal("from_fold <= 0", "with half the depth no more than the seam, nothing would be left to cut at the fold. "
                 "Type a deeper base or a narrower seam.", {"base": "folded"}),
