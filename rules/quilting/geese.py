@@ -8,7 +8,7 @@ from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choi
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, FINE, PATCH_CUT
 from .seam_geometry import half_square_addition, quarter_square_addition
-from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN
+from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN, UNFINISHED
 from .words import SEAM
 
 NOT_TWO_TO_ONE = (
@@ -86,7 +86,11 @@ FLYING_GEESE = Rule(
         Step("high", "And the shorter its height", "min(width, height) - taken", label="height of the goose"),
         Step("goose_width", "So wide it finishes", "wide", label="goose, finished width", rounding=FINE, when=GOOSE,
              says=("how big", "what size", "geese finish", "do the geese finish", "size geese", "goose do i get")),
-        Step("goose_height", "And so high", "high", label="goose, finished height", rounding=FINE, when=GOOSE),
+        Step("goose_height", "And so high", "high", label="goose, finished height", rounding=FINE, when=GOOSE,
+             says=("how high", "how tall", "goose high",)),
+        Step("raw_width", "Before it is sewn in, a goose has a seam on both sides", "wide + 2 * seam", rounding=FINE,
+             label="goose, unfinished width", says=UNFINISHED),
+        Step("raw_height", "And above and below", "high + 2 * seam", rounding=FINE, label="goose, unfinished height", says=UNFINISHED),
         Step("rectangle_width", "Add a seam on both sides of the goose", "wide + 2 * seam", rounding=PATCH_CUT,
              label="rectangle width", when=ONE, says=("rectangle", "big patch", "cut", "size of the rectangle",
              "size of the rectangles", "rectangle size")),
@@ -118,6 +122,9 @@ FLYING_GEESE = Rule(
              rounding=COUNT_UP, noun="small square", when=FOUR, says=("how many small squares",
              "how many little squares", "small squares", "of the small squares", "of the little squares", "of the small ones",
              "many small"), label="small squares"),
+        Step("spare", "Four from each large square, less those wanted", "4 * rounded(large_squares) - count", COUNT, noun="goose unit",
+             when=FOUR, label="geese to spare", says=("spare geese", "geese left over", "geese to spare", "geese over", "extra geese",
+             "how many spare", "how many extra", "geese are left")),
     ),
     answers=("goose_width", "goose_height", "large", "small", "large_squares", "small_squares", "rectangle_width", "rectangle_height",
              "corner_square", "rectangles", "corner_squares", "wide", "high"),

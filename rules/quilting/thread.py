@@ -50,7 +50,10 @@ QUILTING_THREAD = Rule(
     ),
     steps=(
         Step("line", "The quilt's area over the space between the lines is the length of all the lines",
-             "width * length / spacing * times", label="length of the lines", says=("length of line",
+             "width * length / spacing * times", label="length of the lines", says=("inches of stitching", "stitching line", "how much stitching", "length of stitching", "metres of stitching",
+             "yards of stitching", "yards of quilting", "metres of quilting", "inches of line", "stitching in all",
+             "total stitching", "how much quilting", "line altogether", "yards of line", "feet of quilting", 
+             "length of line",
              "length of the lines", "line length", "total line length", "length of quilting",
              "how long are the lines", "inches of quilting", "stitched length", "length of the quilting lines",
              "total length", "length of quilting lines", "total length of the lines", "how much line")),

@@ -51,7 +51,7 @@ BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinish
               "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
               "what size should blocks", "what size should the blocks", "what size must the blocks", "how big must the blocks",
-              "what block", "which block", "how big a block", "how big should the blocks"),
+              "what block", "which block", "blocks of", "block of", "how big a block", "how big should the blocks"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
               practice="6 in..14 in by 1 in")  # fmt: skip
 UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfinished", "unfinished block",
