@@ -65,7 +65,10 @@ BACKING = Rule(
     ),
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="backing width",
-             says=("backing size", "size of the backing", "how big", "how large", "what size",
+             says=("inches wide", "how wide is the backing", "how wide should the backing", "how wide must the backing",
+             "backing width", "how wide the backing", "width of the backing", "how wide a backing",
+             "how wide will the backing", "cm wide is the backing", 
+             "backing size", "size of the backing", "how big", "how large", "what size",
                    "size", "size of backing", "what size backing", "how big a backing", "how big is the backing",
                    "how big should the backing", "what size should the backing", "how large a backing",
                    "size backing"), stated=("wide", "backing came to", "backing is", "backing measures", "came to",

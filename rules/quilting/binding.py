@@ -36,7 +36,9 @@ BINDING_STRIPS = Rule(
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
-             says=("length of binding", "binding length", "how long a binding", "how long a strip",
+             says=("end to end", "laid end to end", "joined end to end", "total inches", "inches in all", "how long a piece",
+             "total cm", "one long strip", "length altogether", "length in all", 
+             "length of binding", "binding length", "how long a binding", "how long a strip",
              "how long should the binding", "how long is the binding", "inches of binding", "metres of binding",
              "yards of binding", "feet of binding", "how many inches", "cm of binding", "how long does the binding",
              "total length", "long a strip of binding", "how much binding goes", "binding goes round", "binding goes around",

@@ -22,8 +22,11 @@ def _told(name: str, *kinds: str) -> tuple[Input, Input]:
     """A square already cut, from which the goose's size follows. A number with no unit is its size only where the words say
     so plainly: "the big square is 9 1/4", and not "9 big squares"."""
     plain = [words for kind in kinds for words in (f"{kind} square is", f"{kind} square was", f"{kind} squares are",
-             f"{kind} square of", f"{kind} square cut", f"{kind} square measures", f"{kind} squares at", f"{kind} square is cut",
+             f"{kind} square of", f"{kind} square cut", f"my {kind} squares", f"cut the {kind} squares",
+             f"cut my {kind} squares", f"{kind} square measures", f"{kind} squares at", f"{kind} square is cut",
              f"{kind} squares are cut")]  # fmt: skip
+    if name == "large":  # squares named alone are the large ones
+        plain += ["squares of", "in squares", "from squares of"]
     label, sane = f"{name} square in hand", "8 mm..60 cm"
     return (
         Input(f"{name}_told", label, LENGTH, says=tuple(f"{kind} square" for kind in kinds), extra=True, spoken=True, sane=sane,
@@ -87,7 +90,10 @@ FLYING_GEESE = Rule(
         Step("goose_width", "So wide it finishes", "wide", label="goose, finished width", rounding=FINE, when=GOOSE,
              says=("how big", "what size", "geese finish", "do the geese finish", "size geese", "goose do i get")),
         Step("goose_height", "And so high", "high", label="goose, finished height", rounding=FINE, when=GOOSE,
-             says=("how high", "how tall", "goose high",)),
+             says=("how high does the goose finish", "how high do the geese finish", "how high does it finish",
+             "how high do they finish", "how tall do they finish", "height of the geese", "how high are the geese",
+             "how high will they finish", "how high will the geese finish", 
+             "how high", "how tall", "goose high",)),
         Step("raw_width", "Before it is sewn in, a goose has a seam on both sides", "wide + 2 * seam", rounding=FINE,
              label="goose, unfinished width", says=UNFINISHED),
         Step("raw_height", "And above and below", "high + 2 * seam", rounding=FINE, label="goose, unfinished height", says=UNFINISHED),

@@ -38,7 +38,8 @@ HEXAGONS = Rule(
              says=("point to point", "across the points", "corner to corner", "tip to tip", "points"),
              stated=("point to point", "across the points", "corner to corner")),
         Step("area", "Its area is 3√3/2 times the side squared", "3 * sqrt(3) / 2 * side * side", AREA, label="area",
-             says=("area of one", "area of each", "how much area", "what area", 
+             says=(
+             "how much area", "what area", 
              "area", "square inches")),
         Step("strip", "Cut it from a strip as high as it is from flat to flat, and a seam on both",
              "flat + 2 * seam", rounding=PATCH_CUT, label="strip to cut", says=("strip to cut", "strip to cut it from", "strip to cut them from", "width of strip", 
@@ -117,7 +118,7 @@ EQUILATERAL_TRIANGLES = Rule(
              "how long is the side", "how long is a side", "each side", "length of a side", "length of each side", "sides")),
         Step("tall", "The height is √3/2 of the side", "side * sqrt(3) / 2", rounding=CUT, label="finished height",
              says=("how high", "how tall", "height")),
-        Step("area", "Half the side times the height", "side * tall / 2", AREA, label="area", says=("area of one", "area of each", "square inches", "what area", 
+        Step("area", "Half the side times the height", "side * tall / 2", AREA, label="area", says=("square inches", "what area", 
              "area", )),
         Step("strip", "Cut it from a strip as high as it finishes and three seams: one at the base, two at the tip",
              "tall + 3 * seam", rounding=PATCH_CUT, label="strip to cut", says=("strip", "cut", "how wide a strip",
