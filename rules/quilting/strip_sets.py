@@ -10,7 +10,8 @@ from .words import SEAM, USABLE_WIDTH
 STRIP_SETS = Rule(
     topic="strip sets",
     family="quilting",
-    says=("set should finish", "my set", "set of strips", "set should be", 
+    says=("segments", "sets of", "sets of strips", "cross cuts", 
+          "set should finish", "my set", "set of strips", "set should be", 
           "strip set", "strip sets", "strips sewn together", "strips sewn side by side", "sewn together",
           "strip piecing", "joined strips", "strips joined", "strata", "strip pieced", "strip-pieced",
           "band of strips", "strips cut", "sew strips together", "strip panel", "squares in a row",
@@ -102,7 +103,8 @@ STRIP_BUNDLE = Rule(
         SEAM,
     ),
     steps=(
-        Step("finished_strip", "Each strip loses a seam on both sides", "strip - 2 * seam", label="finished strip"),
+        Step("finished_strip", "Each strip loses a seam on both sides", "strip - 2 * seam", label="finished strip",
+             says=("one strip finish", "each strip finish", "strip finish", "one strip finish at", "each strip once sewn",)),
         Step("across", "Sewn side by side", "strips * finished_strip", rounding=CUT,
              label="across the strips, finished", says=("how wide", "across", "how big", "how large", "what size",
              "size", "width", "finishes"), axis="width", stated=("across", "finishes", "finish", "top", "wide",

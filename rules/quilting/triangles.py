@@ -19,7 +19,8 @@ AS_SEWN = flag("as_sewn", "the size is the unfinished one", ("unfinished", "trim
                "unfinished size should", "unfinished size will", "trim to size", "trimmed to size", "size before they are sewn in",
                "size before it is sewn in", "big before they are sewn in", "big before it is sewn in", "do i trim them to",
                "do i trim to", "do i trim them down to", "trim them to what", "trim to what", "trim down to what",
-               "do i trim it to", "the unfinished size", "their unfinished size", "give unfinished size"))  # fmt: skip
+               "do i trim it to", "the unfinished size", "their unfinished size", "give unfinished size", "finished unfinished",
+               "finished unfinished size", "unfinished how big", "unfinished what size"))  # fmt: skip
 # And where it is what is asked for.
 UNFINISHED = ("what unfinished size", "unfinished size", "what is the unfinished", "unfinished size do", "size before", "how big before",
               "what do i trim", "do i trim them to", "do i trim to", "trim to size", "trim them to what", "trim to what", "unfinished",
