@@ -39,7 +39,8 @@ def _layout(run: Run) -> Outcome:
 BACKING = Rule(
     topic="backing",
     family="quilting",
-    says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
+    says=("in backing", "inch backing", "cm backing", 
+          "backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
           "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
           "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
           "back the quilt", "back it", "back side of the quilt", "back side for quilt", "back side for a quilt",
@@ -50,7 +51,7 @@ BACKING = Rule(
         LENGTH_OF_QUILT,
         SQUARE,
         OVER,
-        USABLE_WIDTH,
+        replace(USABLE_WIDTH, says=(*USABLE_WIDTH.says, "in backing", "cm backing", "backing fabric", "backing on the roll")),
         Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins",
               "for joining", "seam", "joining seam", "joins taking", "joins of", "lost to joins", "joint loss",
               "lost at each join"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",

@@ -41,7 +41,9 @@ FROM_A_FAT_QUARTER = Rule(
     about="How many pieces a small cut of cloth gives, all lying one way, the better way round; and how many cuts "
           "of cloth for a number of pieces.",
     inputs=(
-        Input("width", "piece width, cut", LENGTH, says=("squares", "square", "pieces", "rectangles", "patches",
+        Input("width", "piece width, cut", LENGTH, says=("biggest square", "largest square", "biggest piece", "largest piece", "how big a square",
+             "how large a square", "what size squares", "how big can the squares be", "how big may the squares be", 
+             "squares", "square", "pieces", "rectangles", "patches",
               "cut", "piece", "wide", "rectangle", "squares from", "rectangles from", "pieces from"),
               ask="What size are the pieces cut?", example="2 1/2 in", sane="5 mm..1 m",
               practice="1 1/2 in..8 in by 1/2 in"),
@@ -82,7 +84,8 @@ FROM_A_FAT_QUARTER = Rule(
              when={"wanted": "pieces"},
              noun="piece", label="pieces", says=("how many", "how many pieces", "how many squares", "squares",
              "rectangles", "pieces", "how many rectangles", "best way round", "how many can i cut",
-             "how many come out", "patches", "altogether", "in all", "in total")),
+             "how many come out", "patches", "altogether", "in all", "in total"),
+             stated=("want", "get", "i want", "pieces out of",)),
         Step("cuts", "Share the pieces wanted out among them", "count / rounded(each)", COUNT, rounding=COUNT_UP,
              noun="fat quarter", label="cuts of cloth", says=("how many fat quarters", "how many fat eighths",
              "fat quarters needed", "how many quarters", "how many fq", "how many yards", "number of fat quarters",
