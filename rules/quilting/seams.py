@@ -10,7 +10,8 @@ from .words import SEAM
 SEAM_DRIFT = Rule(
     topic="seam drift",
     family="quilting",
-    says=("row out", "row is out", "each seam out by", "seam 1/16 out", "row out by", "is the row out", "out altogether", 
+    says=("out each", "out in each", "out at each", 
+          "row out", "row is out", "each seam out by", "seam 1/16 out", "row out by", "is the row out", "out altogether", 
           "drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out",
           "came out", "each seam is", "seam error", "out of true", "comes up short", "seam is off", "seams are off",
           "cumulative error", "accumulated error", "error per seam", "error a seam", "error in each seam",
