@@ -110,7 +110,9 @@ def _layout_for_a_size(run: Run) -> Outcome:
 BLOCKS_FOR_A_SIZE = Rule(
     topic="blocks for a size",
     family="quilting",
-    says=("really be", "really come out", "really measure", "really finish", "really come to", "how many rows of blocks", 
+    says=("blocks for a", "blocks for my", "blocks for an", "blocks for her", "blocks for his", "blocks will cover",
+          "blocks to fill", 
+          "really be", "really come out", "really measure", "really finish", "really come to", "how many rows of blocks", 
           "how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
           "blocks for a quilt", "how many blocks for", "blocks to make", "squares make", "squares for a quilt",
           "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks", "quilt to be",

@@ -124,7 +124,7 @@ STRIPS_FROM_A_LENGTH = Rule(
         Step("in_all", "End to end, each strip as long as the cloth is wide", "rounded(strips) * usable", rounding=CUT,
              label="length of the strips in all", says=("joined how long", "laid end to end", "sewn end to end", "total length of the strips", "in one long strip", 
              "length in all", "end to end", "joined end to end")),
-        Step("left", "What is left", "length - trim - rounded(strips) * strip", label="left over", says=("remains", "leftover", "is left", "will be left", "over at the end", "what remains", 
+        Step("left", "What is left", "length - trim - rounded(strips) * strip", label="left over", says=("what remains", 
              "left over",
              "left", "how much is left")),
     ),
