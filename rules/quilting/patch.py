@@ -18,7 +18,7 @@ PATCH = Rule(
     topic="patch",
     family="quilting",
     says=("lose off", "lost off", "lose in the seams", "goes into the seams", "lost to the seams", "lost in the seams",
-          "lose to the seams", 
+          "lose to the seams",
           "patch", "patches", "cut size", "cut sizes", "square patch", "cut a square", "cut squares", "rectangle",
           "rectangles", "plain square", "plain patch", "unfinished size", "unfinished size of a", "cut patches",
           "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block", "brick", "bricks",

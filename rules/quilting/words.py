@@ -7,7 +7,8 @@ from ..engine.kinds import COUNT, LENGTH
 
 WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
                        "square quilt", "across", "lap quilt", "baby quilt", "cot quilt", "throw",
-                       "wall hanging", "square wall hanging", "square throw", "square lap quilt", "quilt is", "quilt measures"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
+                       "wall hanging", "square wall hanging", "square throw", "square lap quilt", "quilt is", "quilt measures"),
+                       ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
 # How a quilt's two sides, and cloth to buy, are asked for.
 HOW_LONG = ("how long is the quilt", "how long will the quilt", "how long the quilt", "how long should the quilt",
