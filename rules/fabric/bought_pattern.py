@@ -8,6 +8,7 @@ from ..engine.declare import Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH
 from .width_swap import (
+    COMPARED,
     EXTRA_EACH,
     EXTRA_SOURCE,
     FAR_APART,
@@ -85,6 +86,7 @@ BOUGHT_PATTERN = Rule(
                                          "length",
              "how much fabric", "yardage", "ask for", *CLOTH_ASKED),
              stated=("only have", "have only", "left", "left on the roll", "only", *IN_HAND_WORDS)),
+        *COMPARED,
     ),
     answers=("cloth",),
     headline=("Buy {cloth}.",),

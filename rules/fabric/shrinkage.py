@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT
-from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
+from ..engine.rounding import BUY_CLOTH, CUT, FINE, PERCENT_TENTH
 from .words import CLOTH_ASKED
 
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
@@ -52,6 +52,10 @@ SHRINKAGE = Rule(
                    "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
                    "length before the wash", "prior to washing", *CLOTH_ASKED),
              stated=("bought", "before the wash", "before washing", "mark", "marked")),
+        Step("lost", "The wash takes its share of what is bought", "cloth * shrink", rounding=CUT, label="lost in the wash",
+             says=("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
+                   "lost in the wash", "is lost", "lost to shrinkage",
+                   "how much shorter", "how much will be lost", "will it lose", "goes in the wash")),
     ),
     answers=("cloth",),
     pairs=(("needed", "width"),),
@@ -134,6 +138,9 @@ SHRINK_TEST = Rule(
         Step("crossways", "What was lost across, as a share of the width before",
              "(before_across - after_across) / before_across", PERCENT,
              rounding=PERCENT_TENTH, label="shrinkage across", says=("across", "crossways"), sane="0 %..100 %"),
+        Step("lost", "What was lost of the length", "before - after", rounding=FINE, label="length lost",
+             says=("how many inches", "how many cm", "how many centimetres", "how many mm", "how much shorter", "length lost",
+                   "was lost in inches", "was lost in cm", "lost in inches", "lost in cm", "in length was lost", "much length")),
     ),
     answers=("lengthways", "crossways"),
     headline=("It shrank {lengthways} lengthways and {crossways} across.", "It shrank {lengthways}."),

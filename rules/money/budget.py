@@ -23,7 +23,7 @@ WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in
     "wool", "velvet")))
 HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
                  "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of",
-                 "sold every")  # fmt: skip
+                 "sold every", "cut to a", "cut to the")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -48,7 +48,8 @@ BUDGET = Rule(
              "how many yards", "how long", "fabric", "cloth", "the most i can have", "most i can have", "the most i can get",
              "most i can buy", "how much do i get", "what length can i", *WHAT_LENGTH_WILL)),
         Step("spent", "What that length costs", "rounded(length) * net", MONEY, rounding=PENNY,
-             says=("spent",)),
+             says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "actually spend", "really spend",
+                   "much is spent", "will that cost", "does that cost", "that length cost")),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("length", "change"),
@@ -83,7 +84,7 @@ CHANGE = Rule(
         Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
              label="spent", says=("spent", "cost")),
         Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS,
-             stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back")),
+             stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back",)),
     ),
     answers=("change", "spent"),
     headline=("{change} is left: it costs {spent}.",),
@@ -103,7 +104,7 @@ CHANGE = Rule(
 HOW_MANY_FOR_THE_MONEY = Rule(
     topic="how many for the money",
     family="money",
-    says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
+    says=("how many can i get", "how many can i buy", "how many can i afford", "can i get and", "can i buy and", "afford", "to spend", "spend",
           "budget", "how many for the money",
           "each how many", "how many balls for", "how many reels", "how many spools", "how many zips",
           "in my purse", "bring home", *(f"{thing} can i" for thing in SOLD_EACH), *(f"{thing} can i {verb}" for thing in SOLD_EACH
@@ -129,6 +130,9 @@ HOW_MANY_FOR_THE_MONEY = Rule(
              COUNT, rounding=COUNT_DOWN,
              noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do",
                  "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
+        Step("spent", "What those cost", "rounded(things) * each * (1 - discount)", MONEY, rounding=PENNY, label="spent",
+             says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "do they come to", "will they come to",
+                   "will they cost", "do they cost", "would they cost", "would they come to")),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),

@@ -73,7 +73,10 @@ COST = Rule(
     ),
     steps=(
         Step("full_price", "The length at its price", "if(times > 1, length * times * price, length * price)", MONEY, rounding=PENNY,
-             label="before the discount"),
+             label="before the discount",
+             says=("before the discount", "without the discount", "at full price", "before the sale", "without the sale",
+                   "before it was reduced", "before the reduction", "been full price", "cost full price", "be full price", "be at full price", "the full price be", "not in the sale",
+                   "without the reduction")),
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
              says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
