@@ -40,7 +40,7 @@ CUSHION_COVER = Rule(
     says=("cushion", "cushion cover", "pillow", "pillow cover", "envelope cushion", "throw pillow", "envelope back",
           "pillowcase", "back of its cover", "back of the cover", "pad cover", "cover for a pad", "cover a pad",
           "scatter cushion",
-          "cushion pad", "pillow form", "front piece", "my cover", "cover should finish", "cover finishes"),
+          "cushion pad", "pillow form", "front piece", "front to cut", "pad size", "size pad", "my cover", "cover should finish", "cover finishes"),
     about="The pieces of a cushion cover (envelope, plain or zip back) for a pad, and the cloth.",
     inputs=(
         Input("pad", "pad width", LENGTH, says=("pad", "cushion", "pillow", "pad size", "wide", "square", "form",

@@ -50,7 +50,7 @@ FULLNESS = Input(
     sane="1..10", usual="1.2..4", practice="1..3",
 )  # fmt: skip
 
-STRIPS = ("strip", "ruffle", "frill", "flounce", "panel", "skirt", "valance")
+STRIPS = ("gathered skirt", "dirndl", "strip", "ruffle", "frill", "flounce", "panel", "skirt", "valance")
 
 GATHERED_STRIP = Rule(
     topic="gathered strip",
@@ -150,7 +150,8 @@ GATHER_RATIO = Rule(
                                                           "down to", "gathers to",
               "gather to", "gathered length", "gathers up to", "gathered up to", "gathers into", "goes on",
               "edge it goes on", "drawn up to",
-              "pulled up to", "final length", "gathered width", "goes into"), ask="How wide is it once gathered?",
+              "pulled up to", "final length", "gathered width", "goes into", "rail", "pole", "track",
+              "curtain rail", "curtain pole", "curtain track"), ask="How wide is it once gathered?",
               example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="50 cm..2 m by 10 cm"),
     ),

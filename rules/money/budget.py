@@ -17,7 +17,7 @@ PURSE = Input(
           "i've got", "voucher", "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
-CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
+CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left")
 
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
@@ -82,7 +82,7 @@ CHANGE = Rule(
     ),
     steps=(
         Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
-             label="spent", says=("spent", "cost")),
+             label="spent", says=("spent", "cost", "did i spend", "do i spend", "will i spend", "would i spend", "i spend", "i spent")),
         Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS,
              stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back",)),
     ),
@@ -104,7 +104,7 @@ CHANGE = Rule(
 HOW_MANY_FOR_THE_MONEY = Rule(
     topic="how many for the money",
     family="money",
-    says=("how many can i get", "how many can i buy", "how many can i afford", "can i get and", "can i buy and", "afford", "to spend", "spend",
+    says=("how many can i get", "how many can i buy", "how many can i afford", "afford", "to spend", "spend",
           "budget", "how many for the money",
           "each how many", "how many balls for", "how many reels", "how many spools", "how many zips",
           "in my purse", "bring home", *(f"{thing} can i" for thing in SOLD_EACH), *(f"{thing} can i {verb}" for thing in SOLD_EACH
@@ -129,7 +129,8 @@ HOW_MANY_FOR_THE_MONEY = Rule(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
              noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do",
-                 "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
+                 "how many shall i bring home", "how many can i buy", "how many can i get", "how many can i afford",
+                 *(f"how many {thing}" for thing in SOLD_EACH))),
         Step("spent", "What those cost", "rounded(things) * each * (1 - discount)", MONEY, rounding=PENNY, label="spent",
              says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "do they come to", "will they come to",
                    "will they cost", "do they cost", "would they cost", "would they come to")),

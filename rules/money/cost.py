@@ -183,7 +183,7 @@ PRICE_PER_LENGTH = Rule(
           "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
           "what's the price per metre", "is how much", "makes the metre", "makes the yard", "as a price", "as a price per metre",
           "as a price per yard",
-          "as price per yard", "as price per metre", "the yard how much", "the metre how much", "if the yard is", "if the metre is",
+          "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost", "would the metre be", "would the yard be", "if the yard is", "if the metre is",
           "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
