@@ -69,7 +69,7 @@ BOUGHT_PATTERN = Rule(
     ),
     steps=(
         Step("swapped", "The same area of cloth on the width in hand", "stated_length * stated_width / width",
-             label="length on this width", unit=("yd", "m"), says=("width swap",)),
+             label="length on this width", unit=("yd", "m"), says=("width swap", "exact length", "before rounding", "exactly")),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
              label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",

@@ -53,11 +53,7 @@ PATTERN_REPEAT = Rule(
                    "goes to matching", "extra for matching",
                                                                                           "extra", "wasted in matching")),
         Step("lost_each", "What is cut from a drop beyond its length", "cut - drop", rounding=CUT, label="lost in each drop",
-             says=tuple(phrase for drop in ("each drop", "every drop", "a drop", "one drop") for phrase in (
-                 f"lost in {drop}", f"wasted in {drop}", f"wasted on {drop}", f"waste in {drop}", f"lost on {drop}", f"wasted from {drop}",
-                 f"lose in {drop}", f"lose on {drop}", f"waste on {drop}", f"{drop} lose", f"{drop} waste", f"cut off {drop}", f"trim off {drop}",
-                 f"do i lose on {drop}", f"do i lose in {drop}", f"do i lose for {drop}", f"do i waste on {drop}", f"do i waste in {drop}"))
-             + ("wasted per drop", "lost per drop", "waste per drop", "lose per drop", "waste a drop")),
+             says=(*tuple(phrase for drop in ("each drop", "every drop", "a drop", "one drop") for phrase in (f"lost in {drop}", f"wasted in {drop}", f"wasted on {drop}", f"waste in {drop}", f"lost on {drop}", f"wasted from {drop}", f"lose in {drop}", f"lose on {drop}", f"waste on {drop}", f"{drop} lose", f"{drop} waste", f"cut off {drop}", f"trim off {drop}", f"do i lose on {drop}", f"do i lose in {drop}", f"do i lose for {drop}", f"do i waste on {drop}", f"do i waste in {drop}")), "wasted per drop", "lost per drop", "waste per drop", "lose per drop", "waste a drop")),
         Step("choose", "One repeat more, to choose where the motif starts", "cloth + repeat", rounding=BUY_CLOTH,
              label="with a repeat to choose from",
              says=("choose where", "spare repeat", "extra repeat")),

@@ -42,11 +42,11 @@ def pleats(run: Run) -> Outcome:
         run.say("Full pleats meet, and lie three thick: three times the finished width",
                 "flat width = 3 × finished width",
                 f"3 × {_size(run, finished)}", _size(run, 3 * finished))  # fmt: skip
-        values: dict[str, Any] = {"flat": 3 * finished}
+        values: dict[str, Any] = {"flat": 3 * finished, "taken": 2 * finished}
         if number is None and run.request.asked[:1] and run.request.asked[0] in ("count", "fits", "takes"):
             run.get("number")
         if number is not None:
-            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number, "taken": 2 * finished}
+            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
             values["under"] = finished / number / (1 if kind == "knife" else 2)
         return Outcome(values)
     number = number or run.get("number")
@@ -105,7 +105,8 @@ PLEATS = Rule(
     inputs=(
         Input("finished", "finished width", LENGTH, says=("finished", "pleated section", "waist", "section", "hips",
                                                           "hip", "pleated to", "into",
-              "to fit", "across when pleated", "across once pleated", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
+              "to fit", "meeting on", "meeting over", "across when pleated", "across once pleated", "front", "skirt front", "panel",
+              "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
               "pleated down to", "pleated up to", "comes to", "pleated up", "when pleated up", "when it's pleated",
@@ -169,10 +170,16 @@ PLEATS = Rule(
                    "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
                    "take up", "does each pleat take", "does one pleat take", "pleat take", *(
                        f"how much {much} {one} pleat take{up}" for much in ("cloth does", "fabric does", "does")
-                       for one in ("one", "each", "a single", "every") for up in ("", " up")))),
+                       for one in ("one", "each", "a single", "every", "each knife", "each box", "each inverted") for up in ("", " up")), *(
+                       f"{one} pleat take{up}" for one in ("each knife", "each box", "each inverted", "a knife", "a box", "an inverted")
+                       for up in ("", " up")))),
         Step("taken", "What all the pleats take", rounding=CUT, label="taken up by all the pleats",
-             says=("taken up by all", "total taken up", "total taken up by the pleats", "total take up", "extra for the pleat", "extra cloth",
-                   "extra cloth for the pleat", "extra width", "extra fabric", "extra for the pleats", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
+             says=("taken up by all", "total taken up", "total taken up by the pleats", "total take up", "extra for the pleat",
+                   "extra cloth",
+                   "extra cloth for the pleat", "extra width", "extra fabric", "extra for the pleats", "how much wider",
+                   "how much wider do i cut",
+                   "goes into the pleats", "go into the pleats", "much goes into the pleats", "goes in the pleats",
+                   "used up by the pleats", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
                    "much they take", "much do they take", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
              stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
@@ -182,7 +189,8 @@ PLEATS = Rule(
                    "each pleat how wide", "pleat width", "wide is every pleat", "wide does each pleat")),
         Step("under", "What lies under each fold", rounding=SPACING, label="depth of each fold",
              says=("deep is each fold", "deep are the folds", "depth of each fold", "deep each fold", "deep is the fold", "deep a fold",
-                   "deep will each pleat be", "deep will each fold be", "deep will the pleats be", "fold back how deep", "underlay of each")),
+                   "deep will each pleat be", "deep will each fold be", "deep will the pleats be", "fold back how deep",
+                   "underlay of each")),
         Step("panels", "Divide by what one width gives between its seams, and take whole widths",
              "flat / (width - 2 * seam)", COUNT,
              rounding=COUNT_UP, noun="panel", says=("how many panels", "how many widths", "number of widths")),

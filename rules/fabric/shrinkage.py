@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
+from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH, CUT, FINE, PERCENT_TENTH
 from .words import CLOTH_ASKED
@@ -10,6 +10,10 @@ from .words import CLOTH_ASKED
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
                 "wash took", "wash takes", "goes in", "go in by", "goes in by", "draw up", "draws up", "draw up by", "draws up by",
                 "pulls up", "pull up by", "draw in by", "draws in by")
+
+LOST = ("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
+        "lost in the wash",
+        "is lost", "lost to shrinkage", "how much shorter", "how much will be lost", "will it lose", "goes in the wash")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -41,6 +45,9 @@ SHRINKAGE = Rule(
         Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
             extra=True,
               spoken=True, sane="10 cm..5 m", usual="85 cm..3 m"),
+        # Whether the length told is what is left, or what goes in: it makes a difference to what is lost.
+        flag("said_after", "length said as wanted or left", ("need", "needed", "want", "wanted", "after the wash", "after washing", "left",
+             "end up with", "finished", "once washed", "i need", "require", "must have")),
         Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %",
               sane="0 %..99 %", usual="0 %..25 %",
               practice="2 %..10 %"),
@@ -53,9 +60,9 @@ SHRINKAGE = Rule(
                    "length before the wash", "prior to washing", *CLOTH_ASKED),
              stated=("bought", "before the wash", "before washing", "mark", "marked")),
         Step("lost", "The wash takes its share of what is bought", "cloth * shrink", rounding=CUT, label="lost in the wash",
-             says=("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
-                   "lost in the wash", "is lost", "lost to shrinkage",
-                   "how much shorter", "how much will be lost", "will it lose", "goes in the wash")),
+             when={"said_after": "yes"}, says=LOST),
+        Step("loses", "The wash takes its share of the length", "needed * shrink", rounding=CUT, label="lost of the length in the wash",
+             when={"said_after": "no"}, says=LOST),
     ),
     answers=("cloth",),
     pairs=(("needed", "width"),),

@@ -100,14 +100,16 @@ NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated 
                     mentions=("velvet", "corduroy", "needlecord", "cord", "velveteen", "fur", "terry",
                               "towelling"))  # fmt: skip
 
-STATES = ("it says", "the pattern says", "that", "the pattern", "stated", "the pattern states", "the envelope says", "the envelope", "it states")
+STATES = ("it says", "the pattern says", "that", "the pattern", "stated", "the pattern states", "the envelope says", "the envelope",
+          "it states")
 COMPARED = (
     Step("more", "Take the stated length from what is needed", "cloth - stated_length", label="more than is stated", unit=("in", "cm"),
          says=("how much more than", "how much extra", "how much longer", *(f"{much} than {states}" for states in STATES for much in (
              "more", "longer", "more do i need", "more must i buy", "more do i buy", "extra do i buy")))),
     Step("less", "Take what is needed from the stated length", "stated_length - cloth", label="less than is stated", unit=("in", "cm"),
          says=("how much less", "how much shorter", "how much do i save", "how much cloth do i save", "do i save", "save me", "saved",
-               "how much does that save", "how much less cloth", "cloth is saved", *(f"{much} than {states}" for states in STATES for much in (
+               "how much does that save", "how much less cloth", "cloth is saved", *(f"{much} than {states}"
+                                                                                     for states in STATES for much in (
                    "less", "shorter", "less do i need", "less do i buy")))),
 )  # fmt: skip
 

@@ -69,7 +69,7 @@ BUDGET = Rule(
 CHANGE = Rule(
     topic="change given",
     family="money",
-    says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
+    says=("change", "change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
           "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
           "i hand over", "do i get back",
           "get back", "comes back", "money comes back", "gave her", "gave him"),
@@ -93,6 +93,7 @@ CHANGE = Rule(
     "it costs more than the money there is. Ask how much the money buys, such as: £20 at "
                       "£7.50 a metre, how much can I get?"),),
     tells=("money + length + price a length",),
+    defers=("budget",),
     related=("budget", "cost"),
     examples=(
         "change from £20 for 2.2 m at £8.50 a metre -> £1.30; £18.70",
