@@ -26,7 +26,7 @@ HEM = Input(
     "hem", "hem", LENGTH, says=("hem", "hems", "double hem", "deep hem", "hem of", "hem allowance", "single hem"),
     default=(Default("1/2 in | 1.2 cm", "a narrow hem on a round cloth", when={"shape": "round"}),
              Default("1 in | 2.5 cm", "the usual hem of table linen")),
-    sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in",
+    sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in", spoken=True,
 )  # fmt: skip
 
 TRIMS = ("lace", "trim", "trimming", "braid", "fringe", "edging", "ribbon", "binding", "bias", "bobble trim", "piping")
@@ -90,9 +90,11 @@ TABLECLOTH = Rule(
              label="cut length", rounding=CUT,
              says=("cut length", "how long to cut")),
         Step("long_side", "The longer of the two", "max(cut_width, cut_length)", label="cut length", rounding=CUT,
-             says=(*tuple(f"long {verb} i cut" for verb in ("do", "should", "must", "shall")), "length do i cut", "length should i cut", "cut how long", "how long and how wide do i cut", "how long and wide do i cut")),
+             says=(*tuple(f"long {verb} i cut" for verb in ("do", "should", "must", "shall")), "length do i cut", "length should i cut",
+                   "cut how long", "how long and how wide do i cut", "how long and wide do i cut")),
         Step("short_side", "The shorter of the two", "min(cut_width, cut_length)", label="cut width", rounding=CUT,
-             says=(*tuple(f"wide {verb} i cut" for verb in ("do", "should", "must", "shall")), "width do i cut", "width should i cut", "cut how wide")),
+             says=(*tuple(f"wide {verb} i cut" for verb in ("do", "should", "must", "shall")), "width do i cut", "width should i cut",
+                   "cut how wide")),
         Step("finished_width", "The table and a drop at both sides", "table_width + 2 * drop", label="finished width", rounding=CUT,
              says=("finished size", "big is it when finished", "size when finished", "finished cloth", "big will it finish",
                    "big does it finish",

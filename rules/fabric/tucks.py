@@ -33,7 +33,7 @@ TUCKS = Rule(
                               given=("spare", "number"), derived=True),
               practice="2 mm..1 cm by 1 mm"),
         Input("gap", "gap between tucks", LENGTH, says=("gap", "between", "gaps", "between tucks", "gap between",
-                                                        "apart"), sane="0 mm..1 m", extra=True,
+                                                        "apart"), sane="0 mm..1 m", extra=True, spoken=True,
               usual="2 mm..10 cm", practice="5 mm..2 cm by 1 mm"),
         Input("pitch", "from one tuck to the next", LENGTH, says=("centre to centre", "fold to fold",
             "stitching to stitching", "spacing", "every",
