@@ -95,6 +95,7 @@ GATHERED_STRIP = Rule(
                    "how deep", "deep do i cut", "wide do i cut it", "cut depth of each",
                    *(f"{how} {verb} i cut {thing}" for how in ("wide", "deep") for verb in ("do", "must", "should", "shall")
                      for thing in ("the strip", "the strips", "the frill", "the ruffle", "each strip", "each panel", "the panels", "them")),
+                   *(f"{verb} i cut {thing} long" for verb in ("do", "must", "should") for thing in ("the panels", "each panel")),
                    *(f"cut depth of {a} {thing}" for a in ("the", "each") for thing in STRIPS)), axis="depth",
              stated=("cut depth", "cut depth came out at", "cut depth was", "cut depth of", "cut depth is", "was cut", "is cut",
                      "i cut it", "i cut", "cut")),
