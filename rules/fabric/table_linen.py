@@ -131,9 +131,11 @@ TABLECLOTH = Rule(
     sizes=(("table_width", "table_length"),),
     source=COMMON_PRACTICE,
     refusals=(
-        Refusal("table_length - table_width > 0", "a round table has one measure, its diameter, and two were told. Say rectangular table, or "
+        Refusal("table_length - table_width > 0", "a round table has one measure, its diameter, and two were told. Say "
+        "rectangular table, or "
                 "the diameter alone.", choices={"shape": "round"}),
-        Refusal("table_width - table_length > 0", "a round table has one measure, its diameter, and two were told. Say rectangular table, or "
+        Refusal("table_width - table_length > 0", "a round table has one measure, its diameter, and two were told. Say "
+        "rectangular table, or "
                 "the diameter alone.", choices={"shape": "round"}),
     ),
     cautions=(Caution("A join takes two seam allowances more: put whole width in the middle and half a width at each "
