@@ -190,7 +190,7 @@ EASE = Rule(
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
             says=(
-                "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
+                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent", "as a percent", "in percent",
                 "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
                 "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),
