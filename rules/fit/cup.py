@@ -84,7 +84,7 @@ CUP_SIZE = Rule(
             LENGTH,
             rounding=FINE,
             label="difference",
-            says=("difference",),
+            says=("difference", "between them", "between the two", "how far apart"),
         ),
         Step("cup", "The cup", kind=TEXT, label="cup", says=("cup", "cup size", "what cup")),
         Step(

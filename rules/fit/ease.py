@@ -203,6 +203,7 @@ EASE = Rule(
             LENGTH,
             rounding=FINE,
             label="less than the body",
+            says=("how much smaller", "how much tighter", "smaller is the"),
             stated=(
                 "negative ease",
                 "of negative ease",

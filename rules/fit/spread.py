@@ -50,6 +50,11 @@ SPREAD_CHANGE = Rule(
         "at every seam",
         "off each seam",
         "each cut edge",
+        "every cut edge",
+        "nipped in",
+        "nip in",
+        *(f"came off the {place}" for place in ("waist", "hips", "bust")),
+        *(f"comes off the {place}" for place in ("waist", "hips", "bust")),
         *(
             f"{verb} {whose} {what} {way}"
             for verb, way in (("let", "out"), ("take", "in"), ("took", "in"))
@@ -74,6 +79,12 @@ SPREAD_CHANGE = Rule(
                 "in all",
                 "altogether",
                 "how much altogether",
+                "how much comes off",
+                "how much came off",
+                "come off altogether",
+                "came off altogether",
+                "what does it come to all round",
+                *(f"{came} off the {place}" for came in ("came", "come", "comes") for place in ("waist", "hips", "bust")),
                 "add",
                 "bigger",
                 "smaller",
@@ -176,6 +187,8 @@ SPREAD_CHANGE = Rule(
             stated=(
                 "each seam edge", "every seam edge", "per seam edge", "each cut edge", "each edge", "off each edge",
                 "per edge", "at each cut edge", "off each cut edge", "at each edge", "at each edge of", "each edge of", "on each edge of",
+                "off each edge of", "every cut edge", "on every cut edge", "off every edge", "on every edge", "every edge", "in at each edge",
+                "at every edge",
             ),
         ),
     ),

@@ -60,6 +60,7 @@ STRETCH = Rule(
         "kind of knit",
         "jersey was",
         "elastane was",
+        *(f"{cloth} {verb}" for cloth in ("knit", "jersey", "rib", "ribbing", "lycra") for verb in ("pulls", "pulled", "stretches")),
         "how much does it grow",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
@@ -154,7 +155,7 @@ STRETCH = Rule(
             LENGTH,
             rounding=FINE,
             label="what it grows by",
-            says=("how much does it grow", "how much it grows", "how much longer"),
+            says=("how much does it grow", "how much it grows", "how much longer", "what does it grow by", "how much further"),
         ),
         Step(
             "knit",
@@ -218,6 +219,10 @@ NEGATIVE_EASE = Rule(
         "swim",
         "skin tight",
         "skin-tight",
+        "usual quarter",
+        "quarter of the stretch",
+        "quarter of its stretch",
+        "quarter of that stretch",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
@@ -256,6 +261,7 @@ NEGATIVE_EASE = Rule(
                 "how much smaller than the body",
                 "percent smaller",
                 "percentage smaller",
+                *(f"{how} {are} reduced" for how in ("percent", "per cent", "percentage") for are in ("are they", "is it", "was it", "were they")),
             ),
             default=Default("=stretch / 4", "a quarter of the cloth's stretch, never the whole (common practice)"),
             # Taken up to the whole, so that "70 % smaller" is refused and not taken for what the cloth stretches.
@@ -286,11 +292,12 @@ NEGATIVE_EASE = Rule(
             axis="width",
             stated=(
                 "pattern is", "pattern width", "finished", "garment", "pattern measures", "pattern comes to", "comes to",
-                "pattern of", "comes out", "drafted at",
+                "pattern of", "comes out", "drafted at", "i cut", "i cut it", "i cut them", "cut the leggings", "cut the leotard", "cut the swimsuit",
             ),
         ),
         Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off",
-             says=("how much do i take off", "how many cm do i take off", "do i take off", "come off", "comes off", "how much comes off")),
+             says=("how much do i take off", "how many cm do i take off", "do i take off", "come off", "comes off", "how much comes off", "how much do i reduce", "how much do i reduce by", "how much do i reduce it by",
+                   "how much is taken off", "how much less")),
         Step(
             "quarter",
             "A quarter of it, for a front or back on the fold",

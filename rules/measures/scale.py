@@ -50,6 +50,8 @@ SCALE = Rule(
         "after enlarging",
         "after reducing",
         "drawn at",
+        "copied at",
+        "copied to",
     ),
     about="A length made larger or smaller by a factor or a percentage (150 % is half as large again).",
     inputs=(
@@ -167,6 +169,7 @@ SCALE = Rule(
                 "by what percentage do i reduce",
                 "how much larger",
                 "how much smaller",
+                *(f"{per} do i {make}" for per in ("per cent", "how much percent") for make in ("enlarge", "reduce")),
             ),
         ),
         Step(
