@@ -15,14 +15,14 @@ PIECES = ("panel", "piece", "yoke", "cuff", "pocket flap", "skirt panel", "skirt
 SEWN = ("once sewn", "when sewn", "when it is sewn", "after sewing", "once it is sewn", "once sewn up", "once stitched", "when stitched", "when made up",
     "once made up")  # fmt: skip
 FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish", "finish at what", "size finished",
-    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish")  # fmt: skip
+    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish", *(f"{piece} {cut}" for piece in PIECES for cut in ("was cut", "i cut", "as cut")))  # fmt: skip
 
 SEWN_SIZE = Rule(
     topic="size when sewn",
     family="fit",
     says=(
         *SEWN,
-        *(f"{piece} {cut}" for piece in PIECES for cut in ("cut", "was cut", "is cut", "i cut", "as cut")),
+        *(f"{piece} {cut}" for piece in PIECES for cut in (("was cut", "is cut", "as cut") if piece == "panel" else ("cut", "was cut", "is cut", "i cut", "as cut"))),
         "wide as cut",
         "long as cut",
     ),
@@ -96,7 +96,7 @@ SEWN_SIZE = Rule(
             LENGTH,
             rounding=CUT,
             label="finished length",
-            says=("finished length", "how long", "finished height", "length once sewn", "how tall", "how deep"),
+            says=("finished length", "how long", "finished height", "length once sewn", "height once sewn", "height finished", "how tall", "how deep"),
             axis="length",
         ),
     ),

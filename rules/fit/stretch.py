@@ -84,6 +84,9 @@ STRETCH = Rule(
                 "starts at",
                 *told("rested", "at rest", "relaxed", "unstretched"),
                 "i pulled",
+                "to pull",
+                "need to pull",
+                "need to stretch",
                 "i stretched",
                 "i took",
                 "from",
@@ -223,6 +226,10 @@ NEGATIVE_EASE = Rule(
         "quarter of the stretch",
         "quarter of its stretch",
         "quarter of that stretch",
+        "stretch lycra",
+        "lycra",
+        "how many cm come off",
+        "how many inches come off",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
@@ -262,6 +269,8 @@ NEGATIVE_EASE = Rule(
                 "percent smaller",
                 "percentage smaller",
                 *(f"{how} {are} reduced" for how in ("percent", "per cent", "percentage") for are in ("are they", "is it", "was it", "were they")),
+                *(f"{how} have i reduced" for how in ("percent", "per cent", "percentage")),
+                *(f"how many {per} smaller" for per in ("percent", "per cent")),
             ),
             default=Default("=stretch / 4", "a quarter of the cloth's stretch, never the whole (common practice)"),
             # Taken up to the whole, so that "70 % smaller" is refused and not taken for what the cloth stretches.
@@ -293,11 +302,12 @@ NEGATIVE_EASE = Rule(
             stated=(
                 "pattern is", "pattern width", "finished", "garment", "pattern measures", "pattern comes to", "comes to",
                 "pattern of", "comes out", "drafted at", "i cut", "i cut it", "i cut them", "cut the leggings", "cut the leotard", "cut the swimsuit",
+                "leggings are", "leotard is",
             ),
         ),
         Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off",
              says=("how much do i take off", "how many cm do i take off", "do i take off", "come off", "comes off", "how much comes off", "how much do i reduce", "how much do i reduce by", "how much do i reduce it by",
-                   "how much is taken off", "how much less")),
+                   "how much is taken off", "how much less", "how many cm come off", "how many inches come off", "cm come off")),
         Step(
             "quarter",
             "A quarter of it, for a front or back on the fold",

@@ -12,6 +12,9 @@ from ..engine.text import shown
 # Parts that have a name of their own: "mark it in quarters".
 SHARES = {"halves": "2", "thirds": "3", "quarters": "4", "fifths": "5", "sixths": "6", "sevenths": "7", "eighths": "8", "ninths": "9",
     "tenths": "10"}
+# Marks asked for one by one.
+NTH = {"first": "1", "second": "2", "third": "3", "fourth": "4", "fifth": "5", "sixth": "6", "seventh": "7", "eighth": "8"}
+LINES = ("mark", "line", "cut", "fold", "stitching line", "division")
 # What takes so much of a length each.
 MADE = ("apron", "bag", "skirt", "top", "cape", "tunic", "bib", "scarf", "curtain", "cushion", "shirt", "pouch", "tabard", "one")
 # "Length from a" would be one length, such as that of bias from a square.
@@ -72,6 +75,9 @@ DIVIDE = Rule(
         "between friends",
         "how many will it do",
         "where do the marks go",
+        *(f"{name} mark" for name in NTH),
+        *(f"{part} parts" for part in ("equal", "same")),
+        *(f"every {thing} {uses}" for thing in ("bow", "loop", "tie", *MADE[:-1]) for uses in ("takes", "needs", "uses", "wants")),
         *(f"each {thing} {uses}" for thing in MADE for uses in ("takes", "needs", "uses", "wants")),
         *OUT_OF,
     ),
@@ -169,6 +175,21 @@ DIVIDE = Rule(
             sane="0.1 mm..10 km",
             practice="5 cm..40 cm by 5 cm",
         ),
+        choice(
+            "which",
+            "which mark",
+            {**{name: tuple(f"{name} {line}" for line in LINES) for name in NTH}, "not said": ()},
+            default=(Default("not said", derived=True),),
+        ),
+        Input(
+            "nth",
+            "mark asked for",
+            COUNT,
+            default=tuple(Default(number, derived=True, when={"which": name}) for name, number in NTH.items()),
+            extra=True,
+            spoken=True,
+            sane="1..8",
+        ),
         # So many pieces of such a length leave what is over them; with no number told, as many are cut as can be.
         Input(
             "cuts",
@@ -191,7 +212,9 @@ DIVIDE = Rule(
             LENGTH,
             rounding=FINE,
             label="each part",
-            says=("each part", "each", "how long", "how wide", "how big", "each piece"),
+            says=(
+                "each part", "each", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart", "one mark to the next",
+            ),
         ),
         Step(
             "marks",
@@ -210,6 +233,15 @@ DIVIDE = Rule(
                 "where do i sew",
                 "where do i cut",
             ),
+        ),
+        Step(
+            "nth_mark",
+            "The mark asked for lies that many parts from the end",
+            "total / parts * nth",
+            LENGTH,
+            rounding=FINE,
+            label="the mark asked for",
+            says=tuple(f"{name} {line}" for name in NTH for line in LINES),
         ),
         Step(
             "pieces",
@@ -265,7 +297,7 @@ DIVIDE = Rule(
             ),
         ),
     ),
-    answers=("each", "marks", "pieces", "left"),
+    answers=("each", "marks", "nth_mark", "pieces", "left"),
     headline=(
         "Each part is {each}; mark at {marks}.",
         "Each part is {each}.",

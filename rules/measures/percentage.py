@@ -148,7 +148,13 @@ PERCENTAGE = Rule(
     ),
     steps=(
         Step("result", "The percentage", kind=ANY, label="result"),
-        Step("part", "The percentage by itself", kind=ANY, label="the percentage of it"),
+        Step(
+            "part",
+            "The percentage by itself",
+            kind=ANY,
+            label="the percentage of it",
+            says=("how much extra", "how much is added", "how much is taken off", "how much do i lose", "how much is lost", "comes off", "how much less"),
+        ),
     ),
     answers=("result", "part"),
     tells=("any measure + percentage",),
@@ -183,6 +189,9 @@ def _share(run: Run) -> Outcome:
         )
     share = part.value / whole.value
     run.say("Divide the part by the whole", "part ÷ whole", f"{part.text} ÷ {whole.text}", shown(share, "%"))
+    if run.get("left") == "yes" and run.get("spent") == "yes":
+        share = 1 - share
+        run.say("What is left is the rest of the whole, 100 %", "", "", shown(share, "%"))
     if run.get("how") == "difference":
         share = share - 1
         run.say("Take away the whole, 100 %", "", "", shown(share, "%"))
@@ -262,6 +271,10 @@ PERCENTAGE_OF_WHOLE = Rule(
             },
             default=(Default("share", derived=True),),
         ),
+        # Of what was used the rest is left; of what is left, nothing is to be taken away.
+        flag("left", "what is left is wanted", ("percent is left", "per cent is left", "percentage is left", "percent left", "per cent left",
+             "percentage left", "percent remains", "percent do i have left", "percent have i left")),
+        flag("spent", "the part is what was used", ("used", "i used", "cut off", "spent", "gone", "sold", "cut away", "used up")),
     ),
     steps=(
         Step(
