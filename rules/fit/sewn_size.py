@@ -12,10 +12,16 @@ from .words import told
 
 PIECES = ("panel", "piece", "yoke", "cuff", "pocket flap", "skirt panel", "skirt front", "skirt back", "bodice front", "bodice back", "facing",
     "flap", "sleeve piece", "skirt piece")  # fmt: skip
-SEWN = ("once sewn", "when sewn", "when it is sewn", "after sewing", "once it is sewn", "once sewn up", "once stitched", "when stitched", "when made up",
-    "once made up")  # fmt: skip
+# "Once sewn" may tell what is wanted as well as ask for it, so only asking forms call for this rule.
+SEWN = (
+    *(f"is it {when}" for when in ("when sewn", "once sewn", "after sewing", "once it is sewn", "once stitched", "when made up")),
+    *(f"how {axis} {when}" for axis in ("wide", "long", "big", "tall") for when in ("once sewn", "when sewn", "after sewing", "once made up")),
+    "after sewing how", "left once sewn", "left when sewn", "will it be when sewn", "will it be once sewn", "finished length when sewn",
+    *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in ("when sewn", "once sewn")),
+    "finished width when sewn", "finished size when sewn", "height once sewn",
+)  # fmt: skip
 FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish", "finish at what", "size finished",
-    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish", *(f"{piece} {cut}" for piece in PIECES for cut in ("was cut", "i cut", "as cut")))  # fmt: skip
+    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish", "will it be finished", "wide will it be sewn", "what's left when sewn", "is left once sewn", *(f"{piece} {cut}" for piece in PIECES for cut in ("was cut", "i cut", "as cut")))  # fmt: skip
 
 SEWN_SIZE = Rule(
     topic="size when sewn",
@@ -24,6 +30,10 @@ SEWN_SIZE = Rule(
         *SEWN,
         *(f"{piece} {cut}" for piece in PIECES for cut in (("was cut", "is cut", "as cut") if piece == "panel" else ("cut", "was cut", "is cut", "i cut", "as cut"))),
         "wide as cut",
+        *(f"cut a {piece}" for piece in PIECES),
+        *(f"cut the {piece}" for piece in PIECES),
+        "have a piece",
+        "piece of",
         "long as cut",
     ),
     about="What a cut piece measures once it is sewn: the allowance at each edge, and the hem, come off it.",
@@ -32,7 +42,7 @@ SEWN_SIZE = Rule(
             "width",
             "width as cut",
             LENGTH,
-            says=("wide", "width", "across", "wide as cut", "cut width", "was cut", "is cut", "panel cut", "piece cut"),
+            says=("wide", "width", "across", "have a piece", "a piece", "wide as cut", "cut width", "was cut", "is cut", "panel cut", "piece cut"),
             axis="width",
             ask="How wide is the piece as cut?",
             example="24 in",

@@ -170,7 +170,7 @@ SPREAD_CHANGE = Rule(
             stated=(
                 "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
                 "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of",
-                "off at each seam", "at each of", "if each loses", "if each gives", "each loses", "each gives", "if each seam",
+                "off at each seam", "at each of", "if each loses", "if each gives", "each loses", "each gives", "if each seam", "each seam can give", "each seam gives",
             ),
         ),
         Step(
@@ -194,6 +194,10 @@ SPREAD_CHANGE = Rule(
                 "off each edge of", "every cut edge", "on every cut edge", "off every edge", "on every edge", "every edge", "in at each edge",
                 "at every edge",
                 "edge gives",
+                "can give",
+                "edge can give",
+                "edge has",
+                "each edge has",
                 "let out at each edge", "to let out at each edge", "to spare at each edge", "allowance at each edge", "come off each edge",
                 "comes off each edge", "can come off each edge",
                 "each edge gives",

@@ -199,7 +199,6 @@ NEGATIVE_EASE = Rule(
     says=(
         "negative ease",
         "smaller pattern",
-        "reduction",
         "smaller than the body",
         "stretch pattern",
         "reduce for stretch",

@@ -252,6 +252,7 @@ DIVIDE = Rule(
             noun="piece",
             says=(
                 "how many pieces", "how many", "number of pieces", "how many lengths", "how many of those",
+                *(f"how many {thing}s" for thing in ("bow", "loop", "bookmark", *MADE[:-1]) if thing != "one"),
                 "how many become", "how many do i get",
                 "number of segments",
             ),
@@ -265,6 +266,9 @@ DIVIDE = Rule(
             label="left over",
             says=(
                 "left over",
+                "what's left",
+                "whats left",
+                "what is left",
                 "leftover",
                 "how much is left over",
                 "how much is left",

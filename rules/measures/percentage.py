@@ -182,6 +182,8 @@ def _alike(part: Given, whole: Given) -> tuple[Given, Given]:
 def _share(run: Run) -> Outcome:
     """One measure as a percentage of another. Raises Impossible for two of different kinds."""
     part, whole = _alike(run.given("part"), run.given("whole"))
+    if run.get("left") == "yes" and part.value > whole.value:
+        part, whole = whole, part  # no more is left, or used, than there was
     if not whole.value or not same_kind(part.unit, whole.unit):
         raise Impossible(
             f"{part.text} is no part of {whole.text}: they must be measures of one kind. Such as: what "
