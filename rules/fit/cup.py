@@ -87,7 +87,8 @@ CUP_SIZE = Rule(
             LENGTH,
             rounding=FINE,
             label="difference",
-            says=("difference", "between them", "between the two", "how far apart", "difference in cm", "difference in inches", "difference between them"),
+            says=("difference", "between them", "between the two", "how far apart", "difference in cm", "difference in inches",
+                "difference between them"),
         ),
         Step("cup", "The cup", kind=TEXT, label="cup", says=("cup", "cup size", "what cup")),
         Step(

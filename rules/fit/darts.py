@@ -164,6 +164,7 @@ DARTS = Rule(
             says=(
                 "in the darts altogether", "into the darts altogether", "goes into the darts", "go into the darts",
                 "darts take altogether", "darts take in all", "darts take out altogether", "all the darts together",
+                "taken by darts", "taken by the darts", "total taken by darts", "total dart intake", "total intake", "total of the darts",
             ),
         ),
         Step(
@@ -207,7 +208,8 @@ DARTS = Rule(
             LENGTH,
             rounding=FINE,
             label="each side of the middle",
-            says=("leg", "dart leg", "each leg", "half a dart", "half of each dart", "each side of the middle"),
+            says=("leg", "dart leg", "each leg", "each dart leg", "leg of a dart", "leg of each dart", "half a dart",
+                "half of each dart", "each side of the middle"),
         ),
         Step(
             "seam",
@@ -217,7 +219,8 @@ DARTS = Rule(
             rounding=FINE,
             label="at each side seam edge",
             says=(
-                "each side seam", "side seam edge", "off the side seams", "left for the side seams", "side seam edges", "at the side seam",
+                "each side seam", "side seam edge", "off the side seams", "left for the side seams", "left for side seams",
+                "side seam edges", "at the side seam",
                 "side seam take", "side seam lose", "side seams take",
             ),
         ),

@@ -2,33 +2,37 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import CUT
 from .allowance import ALLOWANCE, ON_FOLD
 from .words import told
 
-PIECES = ("panel", "piece", "yoke", "cuff", "pocket flap", "skirt panel", "skirt front", "skirt back", "bodice front", "bodice back", "facing",
+PIECES = ("panel", "piece", "yoke", "cuff", "pocket flap", "skirt panel", "skirt front", "skirt back", "bodice front", "bodice back",
+    "facing",
     "flap", "sleeve piece", "skirt piece")  # fmt: skip
+WHEN = ("once sewn", "when sewn", "after sewing", "once made up")
 # "Once sewn" may tell what is wanted as well as ask for it, so only asking forms call for this rule.
 SEWN = (
     *(f"is it {when}" for when in ("when sewn", "once sewn", "after sewing", "once it is sewn", "once stitched", "when made up")),
-    *(f"how {axis} {when}" for axis in ("wide", "long", "big", "tall") for when in ("once sewn", "when sewn", "after sewing", "once made up")),
+    *(f"how {axis} {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
     "after sewing how", "left once sewn", "left when sewn", "will it be when sewn", "will it be once sewn", "finished length when sewn",
-    *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in ("when sewn", "once sewn")),
+    *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
     "finished width when sewn", "finished size when sewn", "height once sewn",
 )  # fmt: skip
-FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish", "finish at what", "size finished",
-    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish", "will it be finished", "wide will it be sewn", "what's left when sewn", "is left once sewn", *(f"{piece} {cut}" for piece in PIECES for cut in ("was cut", "i cut", "as cut")))  # fmt: skip
+FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish",
+    "finish at what", "size finished",
+    "finished size of a piece cut", "does the panel finish", "does the piece finish", "does the yoke finish", "will it be finished",
+    "wide will it be sewn", "what's left when sewn", "is left once sewn",
+    *(f"{piece} {cut}" for piece in PIECES for cut in ("was cut", "i cut", "as cut")))  # fmt: skip
 
 SEWN_SIZE = Rule(
     topic="size when sewn",
     family="fit",
     says=(
         *SEWN,
-        *(f"{piece} {cut}" for piece in PIECES for cut in (("was cut", "is cut", "as cut") if piece == "panel" else ("cut", "was cut", "is cut", "i cut", "as cut"))),
+        *(f"{piece} {cut}" for piece in PIECES for cut in (("was cut", "is cut", "as cut") if piece == "panel" else ("cut",
+        "was cut", "is cut", "i cut", "as cut"))),
         "wide as cut",
         *(f"cut a {piece}" for piece in PIECES),
         *(f"cut the {piece}" for piece in PIECES),
@@ -42,7 +46,8 @@ SEWN_SIZE = Rule(
             "width",
             "width as cut",
             LENGTH,
-            says=("wide", "width", "across", "have a piece", "a piece", "wide as cut", "cut width", "was cut", "is cut", "panel cut", "piece cut"),
+            says=("wide", "width", "across", "have a piece", "a piece", "wide as cut", "cut width", "was cut", "is cut", "panel cut",
+                "piece cut"),
             axis="width",
             ask="How wide is the piece as cut?",
             example="24 in",
@@ -96,7 +101,10 @@ SEWN_SIZE = Rule(
             LENGTH,
             rounding=CUT,
             label="finished width",
-            says=("finished width", "how wide", "finished size", "what size", "width finished", "width once sewn"),
+            says=(
+                "finished width", "how wide", "finished size", "what size", "width finished", "width once sewn", "finished width when sewn",
+                *(f"how wide {when}" for when in WHEN), *(f"how wide is it {when}" for when in WHEN),
+            ),
             axis="width",
         ),
         Step(
@@ -106,7 +114,12 @@ SEWN_SIZE = Rule(
             LENGTH,
             rounding=CUT,
             label="finished length",
-            says=("finished length", "how long", "finished height", "length once sewn", "height once sewn", "height finished", "how tall", "how deep"),
+            says=(
+                "finished length", "how long", "finished height", "length once sewn", "height once sewn", "height finished",
+                "how tall", "how deep",
+                "finished length when sewn", *(f"how {axis} {when}" for axis in ("long", "tall") for when in WHEN),
+                *(f"how {axis} is it {when}" for axis in ("long", "tall") for when in WHEN),
+            ),
             axis="length",
         ),
     ),
@@ -128,7 +141,7 @@ SEWN_SIZE = Rule(
     examples=(
         "a panel is cut 24 in by 30 in, 5/8 in seams on all four edges, what size does it finish -> 22 3/4 in; 28 3/4 in",
         "yoke cut 42 cm wide with 1 cm seams, how wide once sewn -> 40 cm",
-        "skirt panel cut 33 x 60 cm, 1.5 cm seams and a 4 cm hem, finished length when sewn -> 54.5 cm",
+        "skirt panel cut 33 x 60 cm, 1.5 cm seams and a 4 cm hem, finished length when sewn? -> 54.5 cm",
     ),
     related=("add seam allowance",),
     defers=("tote", "placket", "bias binding", "napkins", "cushion cover"),

@@ -170,7 +170,8 @@ SPREAD_CHANGE = Rule(
             stated=(
                 "at each of the", "at each seam", "each seam", "per seam", "off each seam", "at every seam", "on each seam",
                 "off at each of the", "off at each", "in at each", "in at each of", "out at each", "out at each of",
-                "off at each seam", "at each of", "if each loses", "if each gives", "each loses", "each gives", "if each seam", "each seam can give", "each seam gives",
+                "off at each seam", "at each of", "if each loses", "if each gives", "each loses", "each gives", "if each seam",
+                "each seam can give", "each seam gives",
             ),
         ),
         Step(
@@ -191,7 +192,8 @@ SPREAD_CHANGE = Rule(
             stated=(
                 "each seam edge", "every seam edge", "per seam edge", "each cut edge", "each edge", "off each edge",
                 "per edge", "at each cut edge", "off each cut edge", "at each edge", "at each edge of", "each edge of", "on each edge of",
-                "off each edge of", "every cut edge", "on every cut edge", "off every edge", "on every edge", "every edge", "in at each edge",
+                "off each edge of", "every cut edge", "on every cut edge", "off every edge", "on every edge", "every edge",
+                "in at each edge",
                 "at every edge",
                 "edge gives",
                 "can give",
