@@ -232,7 +232,7 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int], 
             chosen[index] = option
             spoken = heard | {option.mention} if option.mention >= 0 else heard
             go(depth + 1, score + option.score + ALIKE * beside, used | takes, spoken, chosen)
-        without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
+        without = score + (UNPLACED_SOFT if values[index].soft or values[index].aside else UNPLACED)
         if without + rest > best_score:
             chosen[index] = None
             go(depth + 1, without, used, heard, chosen)
