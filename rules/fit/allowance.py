@@ -56,7 +56,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             "finished width",
             LENGTH,
             says=(
-                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at",
+                "finished", "panel", "piece", "wide", "width", "does it finish", "finish at", "finishes", "finishes at",
                 "what width does it finish", "how wide is it finished",
                 "how wide does it finish", "how wide finished", "finished width", *told("width", "finished width"),
             ),

@@ -138,7 +138,7 @@ NEGATIVE_EASE = Rule(
         "percent smaller", "swim", "skin tight", "skin-tight", "usual quarter", "quarter of the stretch",
         "quarter of its stretch", "quarter of that stretch", "stretch lycra",
         *(f"reduce by how many {per}" for per in ("percent", "per cent")),
-        "lycra", "how many cm come off", "how many inches come off",
+        "lycra", "are they reduced", "are the leggings", "cut the leggings", "how many cm come off", "how many inches come off",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(
@@ -199,7 +199,7 @@ NEGATIVE_EASE = Rule(
                 "pattern is", "pattern width", "finished", "garment", "pattern measures", "pattern comes to", "comes to",
                 "pattern of", "comes out", "drafted at", "i cut", "i cut it", "i cut them", "cut the leggings", "cut the leotard",
                 "cut the swimsuit",
-                "leggings are", "leotard is",
+                "round for", "round for a", "wide for a", "leggings are", "leotard is",
             ),
         ),
         Step("off", "What that takes off", "body * reduction", LENGTH, rounding=CUT, label="taken off",

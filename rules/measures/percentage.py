@@ -19,6 +19,10 @@ def _percent_of(run: Run) -> Outcome:
     """The percentage of a measure, the measure less it, or the measure and it besides; or the measure there was before."""
     given = run.given("amount")
     share, how = run.get("percent"), run.get("how")
+    told = run.given("percent").text
+    if share > 1 and told.replace(" ", "").replace("/", "").replace(".", "").isdigit():
+        raise Impossible(f"I cannot take {told} for a percentage. Type it with its sign, such as: {told}% of {given.text}; or ask: what "
+                         f"percentage of {given.text} is {told}")
     if run.get("back") == "yes":
         return _before(run, given, share, how)
     part = given.value * share
