@@ -32,8 +32,9 @@ PEOPLE = frozenset(
 )
 OLDEST, TALLEST_FEET = 110, 7
 TIMES = frozenset(("year", "yr", "month", "week", "day", "hour", "hr", "minute", "min", "decade", "evening", "night", "time"))
-SAYS_NOTHING = TIMES | OF_AGE | frozenset(("ive", "weve", "theyve", "id"))
+SAYS_NOTHING = TIMES | OF_AGE | PEOPLE | frozenset(("ive", "weve", "theyve", "id"))
 TIME_UNITS = frozenset(("hour", "minute", "degree"))
+LONG_AGO = frozenset(("last", "before", "ago", "once", "other"))
 PAST = frozenset(("were", "was", "paid", "pay", "had", "got", "spent", "buy"))
 
 
@@ -64,12 +65,14 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
         return False
     clause = _clause(line, value)
     words = [line.words[spot] for spot in clause if spot not in line.at_value]
-    if not ASKS.isdisjoint(words) or any(spot in line.at_value and line.at_value[spot] is not value for spot in clause):
+    if not ASKS.isdisjoint(words) or any(
+        spot in line.at_value and line.at_value[spot] is not value and not line.at_value[spot].soft for spot in clause
+    ):
         return False
     quiet = not any(word in known and word not in SAYS_NOTHING and word not in FILLERS for word in words if word[:1].isalpha())
     after = line.words[value.last : value.last + 1]
-    if value.main.unit in CURRENCIES:
-        return quiet and value.main.per is None and not PAST.isdisjoint(words)
+    if value.main.unit in (*CURRENCIES, "pound"):
+        return value.main.per is None and not PAST.isdisjoint(words) and (quiet or not LONG_AGO.isdisjoint(words))
     if value.main.unit in TIME_UNITS:
         return True
     if not value.main.bare or value.main.value.denominator != 1:

@@ -303,7 +303,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    if not names_topic and words[match.last : match.last + 1] == ["how"] and _beside_none(line, match):
+    after = match.last + (words[match.last : match.last + 1] == [","])
+    if not names_topic and words[after : after + 1] == ["how"] and _beside_none(line, match):
         best = max(best, ASKED_OF)  # "each half how wide?"
     said = match.entry.words if match.entry is not None else words[match.first : match.last]
     cut = len(said) > match.last - match.first  # "large" in "large and small squares"
@@ -356,6 +357,9 @@ def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
     if any(spot in line.at_value and not line.at_value[spot].soft for spot in range(match.first, match.last)):
         return True
+    beside = line.at_value.get(match.last)
+    if line.words[match.first] in ("which", "where") and beside is not None and beside.soft:
+        return False  # "where does the middle one go?"
     if line.words[match.first] in ("how", "what") or ENOUGH.issuperset(line.words[match.first : match.last]):
         return False  # "how far round", "enough" name no number that stands before them
     before = match.first - 1

@@ -35,6 +35,7 @@ HYPHENED = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"
 _HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarter|eighth)")
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
+NOTES = {"fiver": 5, "tenner": 10}
 _NTH = re.compile(r"([4-9]|1\d)th")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
@@ -81,6 +82,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             parts = (Part(many.value * chunk.value, chunk.unit),)
             made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Word) and chunk.lower in NOTES:
+            made.append(Measure((Part(Fraction(NOTES[chunk.lower]), "GBP"),), chunk.text, chunk.start, chunk.end))
         elif isinstance(chunk, Word) and (nth := _NTH.fullmatch(chunk.lower)) and made and made[-1].text.lower() in ("a", "an", "another"):
             made.append(Measure((Part(Fraction(nth[1]), ""),), nth[1], chunk.start, chunk.start + len(nth[1])))  # "found a 7th button"
         elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
@@ -112,6 +115,8 @@ def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
     if measure.unit != "in" or measure.per is not None or not measure.text.lower().endswith(" in") or not after:
         return False
     first = after[0]
+    if isinstance(first, Measure):
+        return first.unit in ("cm", "m", "mm") and first.per is None  # "fullness 1.5 in 140 cm linen"
     if not isinstance(first, Word):
         return False
     if first.lower in ("each", "every"):

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from grammar.query import Measure
+from rules.engine.buying import IN_HAND, WIDTHS_OF_CLOTH
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, MONEY, PRICE, RATIO, ROWS, STITCHES
 
@@ -39,6 +40,8 @@ OF_THEM = frozenset(("them", "those", "these", "em"))
 MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
+CLOTH_WIDTHS = {"in": (35, 66), "cm": (88, 168)}
+WIDTH_COST = 1.5
 SIDES = frozenset(("diameter", "width", "height", "depth", "thickness"))
 MEASURES = frozenset(("width", "length", "height", "depth", "diameter", "breadth"))
 WIDE = frozenset(("wide", "width", "across"))
@@ -163,6 +166,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
+        if slot.name == IN_HAND.name and _looks_like_a_width(places.rule, value):
+            score -= WIDTH_COST
         if slot.stated:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
@@ -173,6 +178,12 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, slot.takes, mention, affinity >= BESIDE))
     return found
+
+
+def _looks_like_a_width(rule: Rule, value: Value) -> bool:
+    """Whether a length told as in hand is likelier the width of the cloth: "I've 60 in"."""
+    low, high = CLOTH_WIDTHS.get(value.main.unit, (0, 0))
+    return low <= value.main.value <= high and any(item.label in WIDTHS_OF_CLOTH for item in rule.inputs)
 
 
 def _is_counted(line: Line, value: Value) -> bool:
