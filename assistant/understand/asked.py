@@ -225,6 +225,8 @@ def _sought(line: Line, match: Match) -> bool:
     told = after in IS and any(spot in line.at_value for spot in range(match.last + 1, match.last + 4))  # "my tension is really 18"
     if told and not asking:
         return False
+    if before == "." and after in ("my", "the", "a", "her", "his"):
+        return False  # "washed my 12 in square" tells what was done
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
 
@@ -265,7 +267,7 @@ def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
         first -= 1  # "what size are the squares"
     asked = tuple(line.words[max(0, first - 2) : first])
     declared = rule.step(name) or rule.input(name)
-    if declared is not None and declared.kind is COUNT and asked[-1:] == ("what",) and not _as_typed(line, match.last - 1).endswith("s"):
+    if declared is not None and declared.kind is COUNT and asked[-1:] in (("what",), ("which",)) and not _as_typed(line, match.last - 1).endswith("s"):
         return False  # "what square" asks for no number of them
     if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
         return True

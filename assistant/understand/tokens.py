@@ -47,6 +47,7 @@ KEEP_S = frozenset(
     lens trous apus previous series chess guess boss pass unless process address press progress""".split()
 )
 
+PER_CENT = ("per", "cent")  # one word however it is written
 _WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)*", re.UNICODE)
 
 
@@ -86,7 +87,11 @@ def tokens(text: str) -> tuple[str, ...]:
     >>> tokens("one-way prints")
     ('1', 'way', 'print')
     """
-    return tuple(part for word in _WORD.findall(text) for part in stem(word).split())
+    found = [part for word in _WORD.findall(text) for part in stem(word).split()]
+    while PER_CENT in zip(found, found[1:], strict=False):
+        spot = next(spot for spot in range(len(found)) if tuple(found[spot : spot + 2]) == PER_CENT)
+        found[spot : spot + 2] = ["percent"]
+    return tuple(found)
 
 
 # Words that carry no trade meaning; they neither count for nor against a reading.

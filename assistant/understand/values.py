@@ -14,7 +14,7 @@ from rules.engine.request import Given
 from rules.engine.units import CURRENCIES, convert, factor, rough_factor
 
 from .joined import put_right
-from .tokens import LINKS, tokens
+from .tokens import LINKS, PER_CENT, tokens
 
 LENGTHS = frozenset(("in", "ft", "yd", "mm", "cm", "m", "km", "ligne"))
 MONEYS = frozenset((*CURRENCIES, "pence", "cent"))
@@ -136,6 +136,9 @@ def lay_out(query: Query) -> Line:
     for chunk in put_right(query.chunks):
         if isinstance(chunk, Word):
             for part in tokens(chunk.lower) or (chunk.lower,):
+                if part == PER_CENT[1] and line.words[-1:] == [PER_CENT[0]]:
+                    line.words[-1], line.origin[-1] = "percent", (line.origin[-1][0], chunk.end)
+                    continue
                 line.words.append(part)
                 _tell_what(line.words)
                 line.origin.append((chunk.start, chunk.end))
