@@ -7,7 +7,6 @@ from fractions import Fraction
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, STITCHES, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import COUNT_NEAR
 from ..engine.run import Impossible, Run
 from .row_reader import ACTIONS, knit, spaced, write_row
 from .words import FLAT_OR_ROUND
@@ -92,7 +91,7 @@ def _work(run: Run, action: str, count: int) -> Outcome:
     knitted = knit(text, stitches)
     assert knitted.shapings == count, "the row was written with another number of shapings"
     _say(run, stitches, count, action, in_round, text)
-    return Outcome({"row": text, "after": Fraction(knitted.left)}, notes=(ABBREVIATIONS[action],))
+    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count)}, notes=(ABBREVIATIONS[action],))
 
 
 def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text: str) -> None:
@@ -153,7 +152,7 @@ def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
     """How many times the row shapes, and the stitches it starts from: asked for by name."""
     word = "increase" if change == "add" else "decrease"
     return (
-        Step("times", f"One {word} for each of the stitches", change, COUNT, rounding=COUNT_NEAR, label="times it is worked",
+        Step("times", f"One {word} for each of the stitches", kind=COUNT, label="times it is worked",
              says=(f"how many {word}s", f"number of {word}s", f"{word}s is that", f"{word}s do i need", f"{word}s will that be",
                    f"{word}s must i make", f"{word}s do i make", f"{word}s in all", f"{word}s altogether", *more)),
         Step("before", "The stitches before the row", "stitches", STITCHES, label="stitches before",

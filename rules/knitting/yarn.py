@@ -45,6 +45,15 @@ DISCOUNT = Input("discount", "discount", PERCENT, says=("off", "discount", "redu
                                                         "off the price", "off it"),
                  default=Default("0 %", derived=True), spoken=True, sane="0 %..100 %", practice="10 %..50 % by 5 %")  # fmt: skip
 
+LEFT = ("left over", "will be left", "is left", "are left", "will be left over", "is left over", "are left over", "would be left", "left",
+         "over", "to spare", "be left", "remain", "will remain", "do i have left", "will i have left", "have i left", "will i have over")
+_YARN = ("how much yarn", "how much wool", "how many metres", "how many yards", "what length", "how much")
+
+
+def asks(subjects: tuple[str, ...], tails: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(f"{subject} {tail}" for subject in subjects for tail in tails)
+
+
 YARN_NEEDED = Rule(
     topic="yarn needed",
     family="knitting",
@@ -110,6 +119,9 @@ YARN_NEEDED = Rule(
                     "exactly what"),
               extra=True, default=Default("=pattern_balls", derived=True, given=("pattern_balls",)), sane="1..500",
               spoken=True),
+        Input("bought", "balls bought", COUNT, says=("if i buy", "if i bought", "if i get", "and buy", "if i take"),
+              default=(Default("=stash", derived=True, given=("stash",)), Default("=rounded(balls)", derived=True)), sane="1..500",
+              spoken=True),
     ),
     steps=(
         Step("total", "Add the spare", "length * (1 + spare)", rounding=YARN_LENGTH, label="yarn to buy",
@@ -117,7 +129,9 @@ YARN_NEEDED = Rule(
              says=("how much yarn", "metres", "yards", "total length", "yardage", "total", "total yarn", "total metres",
                    "total yards",
                    "yarn in total", "metres in total", "yards in total", "length to buy", "metres to buy", "yards to buy",
-                   "with the spare", "including the spare", "spare included", "including spare")),
+                   "with the spare", "including the spare", "spare included", "including spare",
+                   *asks(_YARN, ("do i buy", "must i buy", "should i buy", "to buy", "altogether do i buy", "in all do i buy",
+                                  "do i need with the spare", "altogether do i need", "in all do i need")))),
         Step("balls", "Divide by the length of one ball, and take whole balls", "total / ball", COUNT,
              rounding=COUNT_UP, noun="ball",
              says=("how many balls", "balls", "how many skeins", "how many", "skeins", "hanks", "how many hanks",
@@ -151,15 +165,21 @@ YARN_NEEDED = Rule(
                    "get away with",
                    "will it last", "be short", "manage with", "reach")),
         Step("to_spare", "Take what the pattern takes from the yarn in hand", "held - length", rounding=YARN_LENGTH, unit=("yd", "m"),
-             label="to spare", when={"enough": "enough"}, says=("to spare", "left over", "will be left", "how much over")),
+             label="to spare", when={"enough": "enough"}, says=("to spare", "how much over")),
+        Step("leftover", "Take what the pattern takes from the whole balls bought", "bought * ball - length",
+             rounding=YARN_LENGTH, unit=("yd", "m"), label="left over",
+             says=("left over", "will be left", "leftover", "over at the end", *asks(_YARN, LEFT))),
         Step("lacking", "Take the yarn in hand from what the pattern takes", "length - held", rounding=YARN_LENGTH, unit=("yd", "m"),
-             label="lacking", when={"enough": "short"}, says=("lacking", "short by", "how short", "how much short")),
+             label="lacking", when={"enough": "short"}, says=("lacking", "short by", "how short", "how much short", "short am i", "short will i be", "am i short",
+                                                 *asks(_YARN, ("short", "am i short", "short am i", "too few", "too little", "do i lack",
+                                                                "short will i be", "are missing", "is missing", "do i still need")))),
         Step("more", "Take the balls in hand from those needed", "max(0 * stash, rounded(balls) - stash)", COUNT,
              rounding=COUNT_UP, noun="ball", label="balls still to buy",
              says=("how many more", "more balls", "more skeins", "still need", "still to buy", "extra balls", "more must i",
                    "many more", "balls more", "skeins more",
                    "another ball", "more do i need", "more do i have to buy", "further balls")),
     ),
+    no_unknown=("bought",),
     answers=("balls", "total", "cost", "held", "enough", "to_spare", "lacking", "more", "covers"),
     sizes=(("pattern_balls", "pattern_ball"),),
     insists=True,
@@ -234,16 +254,21 @@ YARN_BY_SWATCH = Rule(
     steps=(
         Step("bare", "The swatch's weight, as many times as its area goes into the piece",
              "area / (swatch_width * swatch_length) * swatch_weight", MASS,
-             label="weight before the spare"),
+             label="weight before the spare",
+             says=("without the spare", "before the spare", "will it weigh", "does it weigh", "how heavy", "weigh when finished",
+                   "weigh when it is finished", "will the scarf weigh", "will the blanket weigh", "will the piece weigh",
+                   "will the shawl weigh", "will the throw weigh", "finished scarf weigh", "finished blanket weigh", "would it weigh")),
         Step("weight", "Add the spare", "bare * (1 + spare)", MASS, rounding=YARN_WEIGHT, label="yarn needed",
              says=("how many grams", "grams", "how much wool", "how much yarn", "wool", "yarn", "ounces", "weight",
-                   "how much")),
+                   "how much"),
+             stated=("have", "have got", "i've got", "got", "in hand", "only have", "left", "i own", "all i have", "of yarn left")),
         Step("balls", "Divide by the weight of one ball, and take whole balls", "weight / ball_weight", COUNT,
              rounding=COUNT_UP, noun="ball",
              says=("how many balls", "balls", "skeins", "how many skeins")),
         Step("yarn_length", "The same weight as a length of this yarn", "weight / ball_weight * ball_length",
              rounding=YARN_LENGTH, label="length of yarn",
-             unit=("yd", "m"), says=("how many metres", "metres", "yards", "how many yards")),
+             unit=("yd", "m"), says=("how many metres", "metres", "yards", "how many yards", "what length of yarn",
+                                      "how many metres altogether", "how many yards altogether")),
         Step("cost", "Multiply the whole balls by the price of one",
              "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost", says=("cost", "price")),
