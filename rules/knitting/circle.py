@@ -40,7 +40,7 @@ ROUNDS_OF_A_CIRCLE = Rule(
         Input("each", "stitches in each round", STITCHES,
               says=("taking out", "each round", "every round", "per decrease round", "a decrease round", "decrease rounds of", "increase rounds of", "a round", "per round",
                     "in every decrease round", "each decrease round", "at a time", "losing", "lose",
-                    "decrease", "increase", "adding", "add", "gaining", "a time", "per increase round", "each increase round",
+                    "adding", "add", "gaining", "a time", "per increase round", "each increase round",
                     "in every round", "every decrease round", "times a round", "sections", "decreasing", "take away", "fewer",
                     "grows by",
                     "loses", "take out", "taking away", "reducing by", "minus", "reduce by", "at once"),
