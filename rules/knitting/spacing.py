@@ -33,7 +33,7 @@ WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to"
         "dec to", "make it", "end with", "after it", "after the row", "after the round", "after this row",
         "need to have", "want to have", "to reach", "becomes",
         "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
-        "total", "ended up with", "ended with")  # fmt: skip
+        "total", "ended up with", "ended with", "be left with", "left with", "am left with")  # fmt: skip
 
 
 def _start(default: Default) -> Input:
@@ -91,7 +91,7 @@ def _work(run: Run, action: str, count: int) -> Outcome:
     knitted = knit(text, stitches)
     assert knitted.shapings == count, "the row was written with another number of shapings"
     _say(run, stitches, count, action, in_round, text)
-    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count)}, notes=(ABBREVIATIONS[action],))
+    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count), "before": Fraction(stitches)}, notes=(ABBREVIATIONS[action],))
 
 
 def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text: str) -> None:
@@ -112,7 +112,15 @@ def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text:
             f"{stitches} used, {stitches + count * (made - used)} left")
 
 
+def _before_told(run: Run, way: str) -> None:
+    """What there was before the row is asked for: the stitches told are then those after it, and must be said to be so."""
+    if run.request.asked[:1] == ("before",) and not run.was_given("total"):
+        raise Impossible(f"I took {int(run.get('stitches'))} for the stitches before the row. Say which are wanted after it, such as: "
+                         f"{way} 8 stitches evenly to end up with 88, how many did I start with")
+
+
 def _increase(run: Run) -> Outcome:
+    _before_told(run, "add")
     stitches, total = run.get("stitches"), run.get("total")
     if total <= stitches:
         raise Impossible(f"{int(total)} is not more than {int(stitches)} stitches, so there is nothing to increase. "
@@ -125,6 +133,7 @@ def _increase(run: Run) -> Outcome:
 
 
 def _decrease(run: Run) -> Outcome:
+    _before_told(run, "lose")
     stitches, total = run.get("stitches"), run.get("total")
     if total >= stitches or total < 1:
         raise Impossible(f"decreasing cannot bring {int(stitches)} stitches to {int(total)}. Give a smaller number "
@@ -155,7 +164,7 @@ def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
         Step("times", f"One {word} for each of the stitches", kind=COUNT, label="times it is worked",
              says=(f"how many {word}s", f"number of {word}s", f"{word}s is that", f"{word}s do i need", f"{word}s will that be",
                    f"{word}s must i make", f"{word}s do i make", f"{word}s in all", f"{word}s altogether", *more)),
-        Step("before", "The stitches before the row", "stitches", STITCHES, label="stitches before",
+        Step("before", "The stitches before the row", kind=STITCHES, label="stitches before",
              says=("did i start with", "did i begin with", "were there before")),
     )
 
