@@ -60,9 +60,11 @@ STITCHES_AFTER_SHAPING = Rule(
              label="stitches changed"),
         Step("after", "Add them to the stitches at the start, or take them off", "start + sign * change", STITCHES,
              label="stitches at the end", says=_CALLED[:19]),
-        Step("rows", "Rows from one to the next, as many times", "every * times", ROWS, label="rows it takes", says=_CALLED[22:]),
+        Step("rows", "Rows from one to the next, as many times", "every * times", ROWS, label="rows it takes",
+             says=("how many rows", "rows in all", *_CALLED[22:])),
     ),
     answers=("after", "change", "rows"),
+    insists=True,
     headline=("It leaves {after}.",),
     no_unknown=("start", "times", "every", "a_row", "sign"),
     refusals=(Refusal("after < 1", "there are not so many stitches to lose. Give more stitches or fewer times, such as: 48 stitches, "

@@ -91,7 +91,8 @@ def _work(run: Run, action: str, count: int) -> Outcome:
     knitted = knit(text, stitches)
     assert knitted.shapings == count, "the row was written with another number of shapings"
     _say(run, stitches, count, action, in_round, text)
-    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count), "before": Fraction(stitches)}, notes=(ABBREVIATIONS[action],))
+    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count), "before": Fraction(stitches)},
+                   notes=(ABBREVIATIONS[action],))
 
 
 def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text: str) -> None:

@@ -7,7 +7,16 @@ from dataclasses import replace
 from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
-from .words import EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, NEEDLE_TOLD, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import (
+    EDGE_STITCHES,
+    HOW_MANY_REPEATS,
+    MULTIPLE,
+    NEEDLE_TOLD,
+    REALLY_WIDE,
+    ROW_TENSION,
+    STITCH_TENSION,
+    SWATCH_CAUTION,
+)
 
 # The stitches would be given as cast on, and be more than the width holds.
 NO_ROOM_FOR_EDGES = Refusal("edge > product", "the edge stitches alone are wider than the piece. Give fewer of them "
