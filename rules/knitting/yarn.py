@@ -237,7 +237,7 @@ YARN_BY_SWATCH = Rule(
                                                              "panel", "finished"), axis="length",
               ask="How long is the piece?", example="180 cm", sane="1 cm..30 m", practice="100 cm..200 cm by 10 cm"),
         Input("pieces", "pieces", COUNT, says=("pieces", "squares", "panels", "of them", "piece", "alike", "sleeves", "fronts", "cushions",
-                                                   "blankets", "scarves", "shawls", "blocks", "dishcloths", "for"),
+                                                   "blocks", "dishcloths"),
               default=Default("1", "one piece", derived=True), noun="piece",
               sane="1..2000", practice="1..6 by 1", spoken=True),
         Input("area", "area of the piece", AREA, says=("area", "in all", "total area", "piece"),
