@@ -13,7 +13,7 @@ from rules.engine.work import answer as work
 from . import drawing, practice
 from .notebook import Notebook
 from .practice.state import Practice
-from .understand import follow, likely, say, weigh
+from .understand import asides, follow, likely, say, weigh
 from .understand.build import Habits, NeedsUnit, build, system_of_line
 from .understand.doubt import against
 from .understand.lexicon import Match
@@ -133,6 +133,7 @@ class Conversation:
         pass_over(line)
         line.sum = read_sum(line, self.mind.reader)
         corrected = self._correct(line)
+        asides.mark(line, self.mind.lexicon.words)
         talked_of = self.context.request.topic if self.context.request is not None else ""
         return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)
 
@@ -184,6 +185,18 @@ class Conversation:
         return likely.readings(self.mind, heard.line, heard.matches, system_of_line(heard.line) or self.habits.system, every)
 
     def _fresh(self, heard: Heard) -> Answer:
+        """The answer to a line on its own; what seemed an aside is a number like any other where nothing is answered without it."""
+        made = self._alone(heard)
+        if made.status == "answered" or (line := asides.other_way(heard.line, self.mind.lexicon.words)) is None:
+            return made
+        before = self.context
+        again = self._alone(replace(heard, line=line))
+        if again.status == "answered" or made.status == "unclear":
+            return again
+        self.context = before
+        return made
+
+    def _alone(self, heard: Heard) -> Answer:
         self.forget()
         readings = self.readings(heard)
         best = weigh.best(readings, heard.matches)
@@ -252,7 +265,7 @@ class Conversation:
                 return say.disagree(reading, told, other)
             if len(idle := weigh.idle(reading, made)) > 1 and reading.topic_score < weigh.PLAINLY_NAMED:
                 return say.unplaced(reading, idle)  # a rule hardly named, that has no use for two of the numbers
-        if made.status == "answered" and (more := weigh.unheard(reading, self.mind.lexicon.words)):
+        if made.status == "answered" and (more := (*reading.asides, *weigh.unheard(reading, self.mind.lexicon.words))):
             made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
 

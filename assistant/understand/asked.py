@@ -19,7 +19,7 @@ ASK_WORDS = frozenset(
 SUPPOSES = frozenset(("about", "if"))
 BEFORE_ITS_NUMBER = frozenset(("is", "of", "=", ":", "are", "was", "be", "to"))
 SINGLES_OUT = frozenset(("how", "what", "which", "whats", "whose"))
-SMALL = frozenset(("are", "is", "should", "must", "do", "the", "my", "those", "these"))
+SMALL = frozenset(("are", "is", "should", "must", "do", "of", "the", "my", "those", "these"))
 KNOWN = (["the"], ["those"], ["these"], ["my"])
 HOW_MANY = ("how", "many")
 WHAT_SIZE = (("what", "size"), ("how", "big"), ("how", "large"), ("which", "size"))
@@ -219,7 +219,7 @@ def _sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
-    asking = _asks_in(line.words, max(0, match.first - 4), match.last)
+    asking = _asks_in(line.words, max(0, match.first - 4), match.last) and not (before == "for" and _asks_other(line, match))
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
     asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
     told = after in IS and any(spot in line.at_value for spot in range(match.last + 1, match.last + 4))  # "my tension is really 18"
@@ -227,6 +227,16 @@ def _sought(line: Line, match: Match) -> bool:
         return False
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
+
+
+def _asks_other(line: Line, match: Match) -> bool:
+    """Whether something else stands between the asking word and "for": "what square for half-square triangles"."""
+    for spot in range(match.first - 2, max(-1, match.first - 5), -1):
+        if line.words[spot] in ASKING:
+            return False
+        if line.words[spot] not in FILLERS:
+            return True
+    return False
 
 
 def _asks_in(words: list[str], first: int, last: int) -> bool:
@@ -293,7 +303,8 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    if not names_topic and words[match.last : match.last + 1] == ["how"] and _beside_none(line, match):
+    after = match.last + (words[match.last : match.last + 1] == [","])
+    if not names_topic and words[after : after + 1] == ["how"] and _beside_none(line, match):
         best = max(best, ASKED_OF)  # "each half how wide?"
     said = match.entry.words if match.entry is not None else words[match.first : match.last]
     cut = len(said) > match.last - match.first  # "large" in "large and small squares"
@@ -346,6 +357,9 @@ def _beside_value(line: Line, match: Match) -> bool:
     """Whether a number stands right beside the phrase, so that the phrase names the number."""
     if any(spot in line.at_value and not line.at_value[spot].soft for spot in range(match.first, match.last)):
         return True
+    beside = line.at_value.get(match.last)
+    if line.words[match.first] in ("which", "where") and beside is not None and beside.soft:
+        return False  # "where does the middle one go?"
     if line.words[match.first] in ("how", "what") or ENOUGH.issuperset(line.words[match.first : match.last]):
         return False  # "how far round", "enough" name no number that stands before them
     before = match.first - 1

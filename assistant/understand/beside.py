@@ -24,6 +24,7 @@ AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # These follow the number they speak of, even with another number straight after them: "1 in wide 50 cm long".
 # "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
 TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
+SAYS_NO_MORE = frozenset(("i", "she", "he", "we", "they", "you", "measure"))  # "I measure 72 waist" names it by what follows
 AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
 STOPS = frozenset((".", ",", ";", ":", "?", "!", "and", "but", "whose", "which", "where", "if", "\n"))
 ARTICLES = frozenset(("the", "my", "a", "our", "each", "her", "his"))
@@ -126,7 +127,7 @@ def leads_to(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     followed = not AFTER_ITS_NUMBER.isdisjoint(line.words[value.last : value.last + 1])  # "inverted pleat 6.5 cm deep"
     start = value.first - (line.words[value.first - 1] in ("a", "an") if value.first else 0)
     return any(
-        mention.last in (start, value.first) and not mention.stated
+        mention.last in (start, value.first) and not mention.stated and not SAYS_NO_MORE.issuperset(line.words[mention.first : mention.last])
         and not (followed and LEADING.isdisjoint(line.words[mention.first : mention.last]))
         for mention in mentions
         if mention.last - mention.first > 1

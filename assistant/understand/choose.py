@@ -29,6 +29,7 @@ CANDIDATES = 8
 ALWAYS, FAINT = 2, 0.35
 NOTHING = frozenset(("no", "without", "zero", "nil", "none", "minus", "skip", "forget", "omit"))
 SAID_AFTER = (["nil"], ["none"], ["zero"], ["nothing"])  # "waste nil"
+TAKES, TAKEN = frozenset(("take", "leave", "put", "lose")), (["away"], ["off"], ["out"])  # "take the sashing away again"
 BEFORE_NOTHING = (["any"], ["extra"], ["a"], ["an"], ["the"], ["my"])
 DENIED = frozenset(("no", "not", "nothing", "none", "never", "without", "isnt", "arent", "wont", "neither"))
 
@@ -225,7 +226,8 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, Gi
     for match in matches:
         before = match.first - (line.words[match.first - 1 : match.first] in BEFORE_NOTHING)
         said_before = before > 0 and line.words[before - 1] in NOTHING
-        if not said_before and line.words[match.last : match.last + 1] not in SAID_AFTER:
+        taken = line.words[match.last : match.last + 1] in TAKEN and line.words[before - 1] in TAKES if before > 0 else False
+        if not said_before and not taken and line.words[match.last : match.last + 1] not in SAID_AFTER:
             continue
         for tag in match.tags:
             item = rule.input(tag.name) if tag.what == "role" else None

@@ -31,7 +31,7 @@ from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
-from .weigh import PLAINLY_MEANT, answers_in, coverage
+from .weigh import PLAINLY_MEANT, PLAINLY_NAMED, answers_in, coverage
 from .weigh import best as best_of
 
 if TYPE_CHECKING:
@@ -212,7 +212,8 @@ def _change(talk: Conversation, heard: Heard, request: Request) -> Followed:
         carried = carry(talk, heard, best, request)
         if carried is not None:
             return carried
-    if alone and not (followed is not None and (_goes_on(heard) or _speaks_of_it(heard, best.rule, rule))):
+    renamed = best.rule.topic != rule.topic and asks(heard) and best.topic_score > reading.topic_score and _in_full(heard, best.rule)
+    if alone and not (followed is not None and ((_goes_on(heard) and not renamed) or _speaks_of_it(heard, best.rule, rule))):
         return None
     return followed
 
@@ -222,6 +223,14 @@ def _names_another(heard: Heard, best: Reading, reading: Reading) -> bool:
     return any(
         match.weight >= PLAINLY_MEANT and any(tag.what == "topic" for tag in match.of(best.rule.topic))
         and reading.heard.isdisjoint(range(match.first, match.last))
+        for match in heard.matches
+    )  # fmt: skip
+
+
+def _in_full(heard: Heard, rule: Rule) -> bool:
+    """Whether a line names a rule's topic in several words: "4 inch quarter-square triangles"."""
+    return any(
+        sum(word not in FILLERS for word in heard.line.words[match.first : match.last]) > 1 and any(tag.what == "topic" for tag in match.of(rule.topic))
         for match in heard.matches
     )  # fmt: skip
 

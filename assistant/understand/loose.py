@@ -18,7 +18,8 @@ OVER = {Fraction(10): "cm", Fraction(4): "in"}
 # Words of shaping: in "decrease 40 sts to 10" ten are left.
 SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
 MOST_OF_A_TENSION = 60
-BODY = frozenset(("the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
+SOMEBODY = frozenset(("he's", "hes", "she's", "shes", "i'm", "im", "is"))
+BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
 
 
 # Parts of an inch by name; a ruler has no others.
@@ -34,6 +35,8 @@ HYPHENED = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"
 _HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarter|eighth)")
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
+NOTES = {"fiver": 5, "tenner": 10}
+_NTH = re.compile(r"([4-9]|1\d)th")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
 
@@ -43,12 +46,14 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
     shapes = any(isinstance(chunk, Word) and chunk.lower.startswith(SHAPING) for chunk in chunks)
     for spot, chunk in enumerate(chunks):
         after = chunks[spot + 1] if spot + 1 < len(chunks) else None
-        if isinstance(chunk, Measure) and _is_girth(chunk, after):
+        if isinstance(chunk, Measure) and _is_girth(chunk, after, made[-1] if made else None):
             made += _apart(chunk)
         elif isinstance(chunk, Measure) and chunk.bare and (above := _counted(made)) is not None and chunk.value in OVER:
             made[-2:] = [replace(above, per=Part(chunk.value, OVER[chunk.value]), text=f"{above.text} per {chunk.text}", end=chunk.end)]
         elif isinstance(chunk, Span) and chunk.low.unit in COUNTED and chunk.high.unit in ("", chunk.low.unit) and chunk.high.value in OVER:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
+        elif isinstance(chunk, Measure) and (again := _tension_again(made, chunk, shapes)) is not None:
+            made[len(made) - again.taken :] = [again.rate]
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
         elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
@@ -77,6 +82,10 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             parts = (Part(many.value * chunk.value, chunk.unit),)
             made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Word) and chunk.lower in NOTES:
+            made.append(Measure((Part(Fraction(NOTES[chunk.lower]), "GBP"),), chunk.text, chunk.start, chunk.end))
+        elif isinstance(chunk, Word) and (nth := _NTH.fullmatch(chunk.lower)) and made and made[-1].text.lower() in ("a", "an", "another"):
+            made.append(Measure((Part(Fraction(nth[1]), ""),), nth[1], chunk.start, chunk.start + len(nth[1])))  # "found a 7th button"
         elif isinstance(chunk, Word) and (said := _SIDE.fullmatch(chunk.lower)):
             number = Measure((Part(Fraction(said[2]), ""),), said[2], chunk.start + 1, chunk.end)
             made += [number, Word(chunk.text[:1], SIDES[said[1]], chunk.start, chunk.start + 1)]
@@ -106,12 +115,16 @@ def _is_within(measure: Measure, after: Sequence[Chunk]) -> bool:
     if measure.unit != "in" or measure.per is not None or not measure.text.lower().endswith(" in") or not after:
         return False
     first = after[0]
+    if isinstance(first, Measure):
+        return first.unit in ("cm", "m", "mm") and first.per is None  # "fullness 1.5 in 140 cm linen"
     if not isinstance(first, Word):
         return False
     if first.lower in ("each", "every"):
         return any(isinstance(one, Word) and one.lower in ROUNDS for one in after[1:])
     if first.lower in ("hand", "stock", "store"):
         return True
+    if first.lower in ("my", "her", "his") and len(after) > 1 and isinstance(worn := after[1], Word):
+        return worn.lower.startswith(("sock", "stocking", "shoe", "bare", "heel", "slipper"))
     metric = len(after) > 1 and isinstance(second := after[1], Measure) and second.unit in ("cm", "m", "mm")
     return (first.lower in ("a", "an", "the") and metric) or (measure.spelled and first.lower == "side")
 
@@ -237,8 +250,10 @@ def _part_of_an_inch(made: Sequence[Chunk], word: Word) -> Measure | None:
     return None
 
 
-def _is_girth(measure: Measure, after: Chunk | None) -> bool:
-    """Whether "94 round" measures round something: "I'm 94 round the hips" knits no rounds."""
+def _is_girth(measure: Measure, after: Chunk | None, before: Chunk | None = None) -> bool:
+    """Whether "94 round" measures round something: "I'm 94 round the hips", "he's 88 round" knit no rounds."""
+    if isinstance(before, Word) and before.lower.replace("’", "'") in SOMEBODY and isinstance(after, Mark | None):
+        after = Word("body", "body", measure.end, measure.end)
     said_round = measure.unit == "row" and measure.per is None and measure.text.lower().endswith((" round", " around"))
     return said_round and isinstance(after, Word) and after.lower in BODY
 
@@ -255,6 +270,29 @@ def _counted(made: Sequence[Chunk]) -> Measure | None:
         return None
     above = made[-2]
     return above if isinstance(above, Measure) and above.unit in COUNTED and above.per is None else None
+
+
+class _Again(NamedTuple):
+    """A tension told again, and how many of the chunks before it are part of it."""
+
+    rate: Measure
+    taken: int
+
+
+def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Again | None:
+    """A second tension told shortly after a first: "4 1/2 to the inch" after 5 stitches to the inch, "16 to 10" after 24 sts to 10 cm."""
+    first = next((one for one in made if isinstance(one, Measure) and (one.unit == "st/in" or (one.unit == "st" and one.per))), None)
+    if first is None:
+        return None
+    if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
+        return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
+    before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None
+    if not isinstance(before, Measure) or not before.bare or not measure.bare or shapes or first.per is None:
+        return None
+    if measure.value != first.per.value or measure.value not in OVER or not measure.value < before.value <= MOST_OF_A_TENSION:
+        return None
+    rate = replace(before, parts=(Part(before.value, "st"),), per=Part(measure.value, first.per.unit))
+    return _Again(replace(rate, text=f"{before.text} to {measure.text}", end=measure.end), 2)
 
 
 def _as_tension(span: Span) -> Measure:

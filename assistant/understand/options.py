@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from grammar.query import Measure
+from rules.engine.buying import IN_HAND, WIDTHS_OF_CLOTH
 from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, MONEY, PRICE, RATIO, ROWS, STITCHES
 
 from .beside import (
     BESIDE,
+    BOUGHT_BY,
     affinity_of,
     counts_its_noun,
     counts_things,
@@ -23,6 +25,7 @@ from .beside import (
 )
 from .fitting import OUT_OF_SENSE, Fitting, rate_parts
 from .slots import Mention, Slot
+from .tokens import FILLERS
 from .values import Line, Value, lacks_length
 
 UNPLACED = -6.0
@@ -37,6 +40,11 @@ OF_THEM = frozenset(("them", "those", "these", "em"))
 MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
+CLOTH_WIDTHS = {"in": (35, 66), "cm": (88, 168)}
+WIDTH_COST = 1.5
+SIDES = frozenset(("diameter", "width", "height", "depth", "thickness"))
+MEASURES = frozenset(("width", "length", "height", "depth", "diameter", "breadth"))
+WIDE = frozenset(("wide", "width", "across"))
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
 
@@ -80,6 +88,8 @@ class Places:
 def options_of(places: Places, value: Value) -> list[Option]:
     """Every way to place a value, the best first."""
     found: list[Option] = []
+    if value.aside:
+        return found
     if value.shape in GROUPED or value.main.per is not None:
         found = _of_groups(places, value, value.members if value.shape in GROUPED else rate_parts(value.main))
     elif value.last in places.squares:
@@ -110,6 +120,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     following = line.at_value.get(value.last)
     before_measure = following is not None and not following.main.bare  # "two 40 cm envelope cushions" are two
     is_counted = _is_counted(line, value)
+    of_stuff = main.unit in BOUGHT_BY and main.per is None and _of_stuff(line, value)
     in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
         named = set()  # in "3 yd of 45 in called for" the 3 yd are called for
@@ -119,6 +130,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if kind.name not in fitting.kinds and kind is not ANY:
             continue
         is_length, is_input = kind is LENGTH, not slot.stated
+        if of_stuff and is_length and slot.declared.axis in SIDES:
+            continue  # "2 m of canvas" is no diameter
         if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
             continue
         if (bare and slot.stated and kind is MONEY) or (kind is COUNT and is_counted):
@@ -153,6 +166,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
+        if slot.name == IN_HAND.name and _looks_like_a_width(places.rule, value):
+            score -= WIDTH_COST
         if slot.stated:
             score -= STATED_COST_BACKWARDS if backwards else STATED_COST
             score += LATER * value.number  # what it comes to is said after what it is made from, other things being equal
@@ -163,6 +178,12 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if score > UNPLACED / 2:
             found.append(Option((slot,), score, slot.takes, mention, affinity >= BESIDE))
     return found
+
+
+def _looks_like_a_width(rule: Rule, value: Value) -> bool:
+    """Whether a length told as in hand is likelier the width of the cloth: "I've 60 in"."""
+    low, high = CLOTH_WIDTHS.get(value.main.unit, (0, 0))
+    return low <= value.main.value <= high and any(item.label in WIDTHS_OF_CLOTH for item in rule.inputs)
 
 
 def _is_counted(line: Line, value: Value) -> bool:
@@ -184,11 +205,24 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             continue
         if slot.kind is COUNT and _is_counted(places.line, value):
             continue
+        if value.main.unit in BOUGHT_BY and "width" in slot.declared.label and not _says_wide(places.line, value):
+            continue  # "2 yd denim" is so long, "1.5 m wide denim" so wide
         if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
             fit = fitting.of(slot)
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)
     return named
+
+
+def _of_stuff(line: Line, value: Value) -> bool:
+    """Whether what a length is of follows it: "2 metres of canvas"."""
+    after = line.words[value.last : value.last + 2]
+    return after[:1] == ["of"] and after[1:] != [] and after[1] not in FILLERS and after[1] not in MEASURES and value.last + 1 not in line.at_value
+
+
+def _says_wide(line: Line, value: Value) -> bool:
+    """Whether a word for a width stands close behind a value."""
+    return not WIDE.isdisjoint(line.words[value.last : value.last + 3])
 
 
 def _in_duo(places: Places, value: Value) -> tuple[bool, frozenset[str]]:

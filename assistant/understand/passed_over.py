@@ -1,4 +1,4 @@
-"""Numbers of a line that are none to place: ages, years, "each one", the length that a tension is asked over."""
+"""Numbers of a line that are none to place: ages, years, dates, "each one", the length that a tension is asked over."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from grammar.query import Part
 
+from .asides import leave_out
 from .tokens import FILLERS
 from .values import Line, Value
 
@@ -14,7 +15,7 @@ TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "i
 OVER = (TENTH, FOUR_INCHES, AN_INCH, (Part(Fraction(10), ""),), (Part(Fraction(4), ""),))
 POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
-AGED = frozenset(("aged", "turning", "hes", "shes", "he", "she", "whos"))
+AGED = frozenset(("aged", "turn", "he", "she", "who"))
 SOMEONE = frozenset(("he", "she", "who"))
 THE_ONE = (["each"], ["every"], ["that"], ["this"], ["which"], ["first"], ["last"], ["another"], ["next"], ["other"], ["between"])
 AFTER_SOMEONE: tuple[list[str], ...] = ([], ["and"], [","], ["."], ["?"], ["then"], ["instead"], ["please"], ["is"], ["with"])
@@ -31,6 +32,7 @@ def pass_over(line: Line) -> None:
         line.aged = line.aged or aged
         if aged or any(is_none(words, value) for is_none in NO_NUMBERS) or _is_asked_over(line, value):
             spots.add(spot)
+    spots |= leave_out(line)
     if spots:
         _leave_out(line, spots)
 
@@ -73,12 +75,6 @@ def _is_of_each_end(words: list[str], value: Value) -> bool:
     return shaped and words[after : after + 2] in EACH_END
 
 
-def _is_year(words: list[str], value: Value) -> bool:
-    """Whether a number is the year of something long past or to come: "in 1962"."""
-    year = value.shape == "one" and value.main.bare and value.main.value.denominator == 1 and 1900 <= value.main.value < 2100
-    return year and words[value.first - 1 : value.first] in (["in"], ["since"])
-
-
 def _is_age(words: list[str], spot: int, value: Value) -> bool:
     """Whether a number is how old someone is: "3 year old", "he's 2", "aged four"."""
     if words[spot + 1 : spot + 2] in AGES and words[spot + 2 : spot + 3] == ["old"]:
@@ -88,4 +84,4 @@ def _is_age(words: list[str], spot: int, value: Value) -> bool:
     return words[spot - 1] in AGED or (words[spot - 1] == "is" and words[spot - 2] in SOMEONE) if spot else False
 
 
-NO_NUMBERS = (_is_year, _is_someone, _is_of_each_end)
+NO_NUMBERS = (_is_someone, _is_of_each_end)

@@ -110,9 +110,20 @@ def _roles_lead(line: Line, values: list[Value], mentions: list[Mention]) -> boo
         return False  # "5 cm shorter than the waist" is named by what follows
     after = {mention.first for mention in mentions if not _closes(line, mention)}
     leading = {mention.first for mention in mentions if mention.last - mention.first > 1}  # "high bust 37" names what follows
+    if _alternate(values, mentions):
+        return True
     if any(value.last not in leading and AFTER_ITS_NUMBER.intersection(line.words[value.last : value.last + 1]) for value in values):
         return False
     return all(value.first in before for value in values) and not all(value.last in after for value in values)
+
+
+def _alternate(values: list[Value], mentions: list[Mention]) -> bool:
+    """Whether words and numbers take turns, and the last number has no word but that before it: "waist 25 in long 20 in"."""
+    spans = {(mention.first, mention.last) for mention in mentions}
+    firsts = {first for first, _ in spans}
+    between = [(one.last, other.first) for one, other in pairwise(values)]
+    led = any(last == values[0].first and first == 0 for first, last in spans)
+    return led and all(span in spans for span in between) and values[-1].last not in firsts
 
 
 def _closes(line: Line, mention: Mention) -> bool:
@@ -232,7 +243,7 @@ def _search(values: list[Value], options: list[list[Option]], order: list[int], 
             chosen[index] = option
             spoken = heard | {option.mention} if option.mention >= 0 else heard
             go(depth + 1, score + option.score + ALIKE * beside, used | takes, spoken, chosen)
-        without = score + (UNPLACED_SOFT if values[index].soft else UNPLACED)
+        without = score + (UNPLACED_SOFT if values[index].soft or values[index].aside else UNPLACED)
         if without + rest > best_score:
             chosen[index] = None
             go(depth + 1, without, used, heard, chosen)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from rules.engine.answer import Answer
 from rules.engine.declare import Rule
+from rules.engine.kinds import COUNT
 from rules.engine.request import Given, Request
 
 from .counted import Counted
@@ -42,8 +43,21 @@ class Reading:
 
     @property
     def lost(self) -> list[Value]:
-        """Numbers that found no place; a number word ("one of them") is not counted as lost."""
-        return [value for value in self.placing.unplaced if not value.soft or self._counts(value)]
+        """Numbers that found no place; a number word ("one of them") or that of an aside is not counted as lost."""
+        return [value for value in self.placing.unplaced if not self._left_out(value) and (not value.soft or self._counts(value))]
+
+    @property
+    def asides(self) -> tuple[str, ...]:
+        """Numbers that were left out as no part of the sum, as typed."""
+        return tuple(value.text for value in self.placing.unplaced if self._left_out(value))
+
+    def _left_out(self, value: Value) -> bool:
+        """Whether a number is an aside's; one that counts things may be how many to make, where the rule makes several."""
+        if not value.counts_others:
+            return value.aside
+        filled = {slot.name for slots in self.placing.spots.values() for slot in slots}
+        several = (item for item in self.rule.inputs if item.kind is COUNT and (item.noun or item.label.startswith("how many")))
+        return all(item.name in filled for item in several)
 
     def _counts(self, value: Value) -> bool:
         """Whether a number word stands right before a measure and counts what is so large: "two 40 cm cushions"."""

@@ -30,7 +30,8 @@ def slips(left: str, right: str, most: int) -> int:
     return row[-1]
 
 
-SHORTEST = 5
+SHORTEST, LEAST_BARE = 5, 3
+VOWELS = str.maketrans("", "", "aeiou")
 
 
 @lru_cache(maxsize=1)
@@ -42,12 +43,17 @@ def common_words() -> frozenset[str]:
 
 @lru_cache(maxsize=4096)
 def _nearest(word: str, known: frozenset[str]) -> str:
-    if len(word) < SHORTEST or word in common_words():
+    bones = word.translate(VOWELS)
+    bare = bones == word and len(word) >= LEAST_BARE  # "skrt", "wdth": typed without its vowels
+    if (len(word) < SHORTEST and not bare) or word in common_words():
         return ""
+    alike = sorted((other for other in known if other[:1] == word[0] and other.translate(VOWELS) == bones), key=lambda other: (len(other), other))
+    if bare and alike:
+        return alike[0]
     most = 1 if len(word) < 8 else 2
     best, least = "", most + 1
-    for other in sorted(known):
-        if len(other) < 4 or (other[0] != word[0] and other[1:2] != word[:1]):
+    for other in (*alike, *sorted(known)):  # a vowel left out is likelier than a letter changed
+        if len(other) < 4 or (other[0] != word[0] and other[1:2] != word[:1]) or len(word) < SHORTEST:
             continue
         count = slips(word, other, most)
         if count < least:

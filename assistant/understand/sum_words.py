@@ -21,7 +21,8 @@ _ASKS_OF_IT = re.compile(
     re.IGNORECASE,
 )
 # "..., in inches": the stop before the unit that is wanted.
-_STOP_BEFORE_UNIT = re.compile(r"[,;:.–—]+(?=\s+(?:in|as)\s+[a-z]+\W*$)", re.IGNORECASE)
+_STOP_BEFORE_UNIT = re.compile(r"[,;:.–—]+(?=\s+(?:in|as)\s+[a-z]+(?:\s+please)?\W*$)", re.IGNORECASE)
+_ASIDE = re.compile(r"\b(?:for me|(?:the\s+)?answer|(?:the\s+)?result)\b", re.IGNORECASE)
 _ADD = re.compile(r"\s*(?:please\s+|(?:can|could)\s+you\s+)?add(?:\s+up|\s+together)?\b", re.IGNORECASE)
 _TOGETHER = re.compile(
     r"\b(?:(?:added|put|joined|sewn|laid)\s+)?(?:(?:al)?together|in\s+all|all\s+told|in\s+total|end\s+to\s+end)\b", re.IGNORECASE
@@ -38,7 +39,7 @@ _JOINS = re.compile(rf"\b(?:and|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNOR
 
 _ASKING = frozenset(
     "what what's whats how much many long is are do does will make makes come comes to total that it this can could you please add up"
-    " added put joined sewn laid together altogether in all told end take from with equal equals as & n".split()
+    " added put joined sewn laid together altogether in all told end take from with equal equals as & n for me the answer result".split()
 )
 
 
@@ -64,7 +65,7 @@ def _known(reader: Reader) -> frozenset[str]:
 
 def only_the_sum(text: str) -> str:
     """A text with blanks for what only asks, and signs for the words that add or take away; every position as it was."""
-    text = _STOP_BEFORE_UNIT.sub(_blank, _ASKS_OF_IT.sub(_blank, text))
+    text = _STOP_BEFORE_UNIT.sub(_blank, _ASKS_OF_IT.sub(_blank, _ASIDE.sub(_blank, text)))
     if _PERCENT.search(text):
         return text  # a share of something is added to it otherwise than a length is
     if taken := _TAKE.match(text):

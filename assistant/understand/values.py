@@ -56,6 +56,8 @@ class Value:
     shape: one, size, span, series, or sweep. first, last: its place in the row of tokens.
     why: where it comes from, when it was not typed. main: the first of the members.
     soft: a number word that may be no number at all ("one of the pieces", "what is that a metre").
+    aside: it is likely none of the sum's ("I'm 61"), and is placed only where nothing can be answered without it.
+    counts_others: an aside's, and a number of things that no rule knows ("6 deckchairs"), so it may be how many are made.
     """
 
     shape: str
@@ -68,6 +70,8 @@ class Value:
     alternatives: bool = False
     number: int = 0
     why: str = ""
+    aside: bool = False
+    counts_others: bool = False
     main: Measure = field(init=False)
     soft: bool = field(init=False)
 

@@ -80,6 +80,7 @@ BOX_CORNER = Rule(
             "depth of the base",
             LENGTH,
             says=(
+                "depth of base", "what depth", "what depth does that give", "how deep is the base",
                 "deep",
                 "depth",
                 "bag depth",
@@ -157,7 +158,10 @@ BOX_CORNER = Rule(
             "square",
             "square that was cut out",
             LENGTH,
-            says=("squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
+            says=(
+                "squares",
+                "corner squares", "square cut", "square out",
+                "squares cut out", "square cut out", "squares cut", "squares out", "squares taken out", "corner squares cut",
                 "squares out of the corners", "squares out of the bottom corners", "squares out of the bottom",
                 "in squares", "cut-outs of", "corners cut out", "corner squares are",
                 "corner squares were", "squares are", "squares of", "corner squares of", "squares were", "square was", "square is",
@@ -262,7 +266,9 @@ BOX_CORNER = Rule(
             "depth / 2 - seam",
             rounding=CUT,
             label="cut-out from the fold",
-            says=("from the fold",),
+            says=(
+                "in from the fold", "at the fold", "how far from the fold", "up from the fold",
+                "from the fold",),
             when={"base": "folded"},
         ),
         Step(
@@ -282,7 +288,10 @@ BOX_CORNER = Rule(
             "depth / 2",
             rounding=CUT,
             label="line from the point",
-            says=("from the point", "from the tip", "distance from the point"),
+            says=(
+                "how far from the tip", "how far from the point", "far in from the tip",
+                "in from the tip", "in from the point",
+                "from the point", "from the tip", "distance from the point"),
             stated=("from the point", "from the tip", "from the corner"),
         ),
         Step(
@@ -291,7 +300,10 @@ BOX_CORNER = Rule(
             "panel_width - depth - 2 * seam",
             rounding=CUT,
             label="finished width",
-            says=("finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
+            says=(
+                "does the bag end up", "what width does the bag end up", "how wide does the bag end up",
+                "what width is the bag", "what width will the bag be", "width does the bag come out",
+                "finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
                 "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
                 "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
                 "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",
@@ -307,7 +319,14 @@ BOX_CORNER = Rule(
             "panel_height - depth / 2 - seam - top",
             rounding=CUT,
             label="finished height",
-            says=("finished height", "how high", "how tall", "how big a tote", "how big a bag", "big a tote comes out",
+            says=(
+                "how tall will the bag stand", "how tall does the bag stand", "how tall will it stand",
+                "how high does it come out", "how tall does it come out",
+                "how high does the bag finish", "how tall does the bag finish",
+                "how high will the bag be", "how tall will the bag be", "how high will it be",
+                "how tall will it be", "height of the bag", "finished bag height",
+                "how high is the bag", "how tall is the bag",
+                "finished height", "how high", "how tall", "how big a tote", "how big a bag", "big a tote comes out",
                 "big a bag comes out", "size does the bag finish", "what size does the bag finish", "what size will the bag finish",
                 "how big does the bag finish"),
             axis="height",
@@ -323,7 +342,7 @@ BOX_CORNER = Rule(
         "Sew across where the line is {across} long.",
     ),
     sizes=(("panel_width", "panel_height"),),
-    defers=("drawstring bag",),
+    defers=("drawstring bag", "diagonal"),
     refusals=(
         Refusal("from_fold <= 0", "with half the depth no more than the seam, nothing would be left to cut at the fold. "
                 "Type a deeper base or a narrower seam.", {"base": "folded"}),

@@ -16,7 +16,9 @@ ENDS = Input(
 STRAP = Rule(
     topic="strap",
     family="bags",
-    says=("strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
+    says=(
+                "strap strip", "handle strip", "strips for straps", "strips for handles",
+                "strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
         "shoulder strap", "crossbody strap", "strap width", "handle length", "bag handle", "drop"),
     about="How long a strap is for its drop, how wide to cut it, and the webbing for several.",
     inputs=(
@@ -55,7 +57,13 @@ STRAP = Rule(
                 "webbing": ("webbing", "tape", "ready made", "leather"), },
             default="folded in four", because="the usual cloth strap"),
         Input("finished", "finished width", LENGTH,
-            says=("strap", "handle", "finished", "wide", "finished width", "finish", "finishes", "wide strap",
+            says=(
+                "strap width when done", "width when done", "width when finished",
+                "width will the handles be", "width will the straps be", "width will the strap be",
+                "width will the handle be", "what width will the handles be",
+                "what width will the straps be", "what width does it finish",
+                "strap width when finished", "width does the strap finish",
+                "strap", "handle", "finished", "wide", "finished width", "finish", "finishes", "wide strap",
                 "wide when finished", "to finish", "when done", "when ready", "ready strap", "ready width",
                 "its width now", "width now", "wide is it now",
                 "comes out how wide", "come out how wide", "how wide is the strap",
@@ -108,7 +116,10 @@ STRAP = Rule(
                 "strip of", "cut strip", "wide strip", "strips", "cut strips", "strips are", "strip is",
                 "wide strips", "strip width", "strip was")),
         Step("webbing", "All the straps together", "number * rounded(strap)", rounding=BUY_TAPE, label="in all",
-            says=("webbing", "total", "in all", "altogether", "total length", "how much webbing", "how much",
+            says=(
+                "total length of both", "length of both", "both together", "for both", "for the pair",
+                "both straps", "both handles", "of webbing in all",
+                "webbing", "total", "in all", "altogether", "total length", "how much webbing", "how much",
                 "total webbing", "how many metres", "how many yards", "buy"), stated=("in all", "came to", "altogether",
                 "straps came to", "handles came to")),
     ),
@@ -182,7 +193,11 @@ WEBBING = Rule(
 STRAPS_FROM = Rule(
     topic="straps from a length",
     family="bags",
-    says=("how many straps", "how many handles", "straps from", "handles from", "straps out of", "handles out of",
+    says=(
+                "straps each", "each strap takes", "each handle takes", "whats left of the webbing",
+                "left of the webbing", "webbing is left", "left over webbing", "straps out of it",
+                "handles out of it",
+                "how many straps", "how many handles", "straps from", "handles from", "straps out of", "handles out of",
         "of webbing", "webbing in hand", "webbing left", "straps can i get", "handles can i get", "straps can i cut",
         "handles can i cut"),
     about="How many straps of a length can be cut from the webbing or strip in hand.",
@@ -203,7 +218,11 @@ STRAPS_FROM = Rule(
             says=("how many straps", "how many handles", "how many belts", "straps", "handles", "how many",
                 "how many can i get", "how many can i cut", "how many lengths", "belts")),
         Step("spare", "Take the straps from the whole", "whole - rounded(straps) * cut", rounding=CUT_TAPE,
-            label="left over", says=("left over", "leftover", "spare", "waste")),
+            label="left over", says=(
+                "how much remains", "how much is over",
+                "what's left", "whats left", "how much is left", "left", "is left over",
+                "left at the end", "remains", "remainder", "how much is wasted", "offcut",
+                "left over", "leftover", "spare", "waste")),
     ),
     answers=("straps", "spare"),
     headline=("It gives {straps}, with {spare} left over.", "It gives {straps}."),

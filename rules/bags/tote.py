@@ -247,7 +247,8 @@ TOTE = Rule(
                   "how tall do i cut the panels",
                 "how high do i cut the panels", "how tall are the panels", "how high are the panels",
                 "tall do i cut the panels"), axis="height",
-            when={"base": "seamed"}, ),
+            when={"base": "seamed"},
+            stated=("panel cut", "high cut", "cut high", "panels cut", "cut height",)),
         Step("panel_length", "The piece goes down one side, under the base and up the other, with a hem at each end",
             "2 * height + depth + 2 * top", rounding=CUT, label="length of the piece",
             says=("length of piece", "length of the piece", "length of the panel", "length of panel", "how long",
@@ -311,7 +312,7 @@ TOTE = Rule(
         Refusal("cut_panels > 2 * many", "so many panels are more than the bags take. If the sizes are of the panels as cut, ask for the "
                 "cloth by a lay plan, such as: lay plan: 40 panels 38 x 42 cm on 150 cm cloth, not turned"),
     ),
-    defers=("box corner",),
+    defers=("box corner", "interfacing"),
     no_unknown=("cloth_width", "seam", "top", "straps", "many", "cut_panels"),
     cautions=(
         Caution(

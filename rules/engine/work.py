@@ -42,7 +42,8 @@ def answer(rule: Rule, request: Request) -> Answer:
         unknown = _unknown(rule, request)
         if unknown:
             return backwards(rule, request, unknown)
-        return forwards(rule, request)
+        made = forwards(rule, request)
+        return (_untold(rule, request) or made) if made.status == "answered" else made
     except (Impossible, NoAnswer) as error:
         return impossible(rule.topic, _sentence(str(error)), given=given_values(rule, request))
     except Needs as need:  # met on the way back from a result that was told
@@ -348,6 +349,18 @@ def _unknown(rule: Rule, request: Request) -> str:
     if len(needs) == 1 and needs[0] not in rule.no_unknown:
         return needs[0]
     return ""
+
+
+def _untold(rule: Rule, request: Request) -> Answer | None:
+    """What to say where an input is asked for first, and no result was told that it would follow from; None otherwise."""
+    first = next(iter(request.asked), "")
+    item = rule.input(first)
+    if item is None or first in request.given or request.stated or item.default is not None or item.extra:
+        return None
+    if any(rule.step(name) is not None for name in request.asked):
+        return None
+    return Answer("incomplete", topic=rule.topic, given=given_values(rule, request), missing=(missing_of(rule, first),),
+                  message=f"I read this as {rule.topic} with the {item.label} asked for, but nothing was told that it follows from.")
 
 
 def _by_inputs_alone(rule: Rule, name: str) -> bool:

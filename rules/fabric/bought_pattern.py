@@ -8,6 +8,7 @@ from ..engine.declare import Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import BUY_CLOTH
 from .width_swap import (
+    COMPARED,
     EXTRA_EACH,
     EXTRA_SOURCE,
     FAR_APART,
@@ -68,7 +69,7 @@ BOUGHT_PATTERN = Rule(
     ),
     steps=(
         Step("swapped", "The same area of cloth on the width in hand", "stated_length * stated_width / width",
-             label="length on this width", unit=("yd", "m"), says=("width swap",)),
+             label="length on this width", unit=("yd", "m"), says=("width swap", "exact length", "before rounding", "exactly")),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
              label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",
@@ -85,6 +86,7 @@ BOUGHT_PATTERN = Rule(
                                          "length",
              "how much fabric", "yardage", "ask for", *CLOTH_ASKED),
              stated=("only have", "have only", "left", "left on the roll", "only", *IN_HAND_WORDS)),
+        *COMPARED,
     ),
     answers=("cloth",),
     headline=("Buy {cloth}.",),

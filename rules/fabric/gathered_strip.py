@@ -50,6 +50,8 @@ FULLNESS = Input(
     sane="1..10", usual="1.2..4", practice="1..3",
 )  # fmt: skip
 
+STRIPS = ("gathered skirt", "dirndl", "strip", "ruffle", "frill", "flounce", "panel", "skirt", "valance")
+
 GATHERED_STRIP = Rule(
     topic="gathered strip",
     family="fabric",
@@ -63,7 +65,9 @@ GATHERED_STRIP = Rule(
                                                        "length", "drop", "tall", "high",
               "in length", "finished length", "wide", "how long can it be", "how long can the skirt be", "finishes", "finishing",
               "how long a skirt", "finish at", "does it finish at", "will it finish at", "come out at", "finish how deep",
-              "the deepest", "what's the longest", "the longest", "deep does it finish", "deep will it finish"), axis="depth",
+              "the deepest", "what's the longest", "the longest", "deep does it finish", "deep will it finish", "finished depth of the",
+              *(f"{how} the {thing} {verb}" for how in ("deep does", "deep will", "long does", "long will") for thing in STRIPS
+                for verb in ("finish", "be", "come out", "end up"))), axis="depth",
               ask="How deep is it when finished?",
               example="15 cm", sane="5 mm..3 m",
               usual="2 cm..1.3 m", practice="5 cm..60 cm by 5 cm"),
@@ -88,16 +92,23 @@ GATHERED_STRIP = Rule(
         Step("cut_depth", "Add a seam allowance and the hem to the depth", "depth + seam + hem", label="cut depth",
              rounding=CUT,
              says=("cut depth", "how deep to cut", "depth to cut", "cut width of the strip", "cut how deep",
-                   "how deep", "deep do i cut", "wide do i cut it"), axis="depth",
+                   "how deep", "deep do i cut", "wide do i cut it", "cut depth of each",
+                   *(f"{how} {verb} i cut {thing}" for how in ("wide", "deep") for verb in ("do", "must", "should", "shall")
+                     for thing in ("the strip", "the strips", "the frill", "the ruffle", "each strip", "each panel", "the panels", "them")),
+                   *(f"{verb} i cut {thing} long" for verb in ("do", "must", "should") for thing in ("the panels", "each panel")),
+                   *(f"cut depth of {a} {thing}" for a in ("the", "each") for thing in STRIPS)), axis="depth",
              stated=("cut depth", "cut depth came out at", "cut depth was", "cut depth of", "cut depth is", "was cut", "is cut",
-                     "i cut it", "i cut")),
+                     "i cut it", "i cut", "cut")),
         Step("cloth", "Each panel takes its cut depth of cloth", "rounded(panels) * cut_depth", rounding=BUY_CLOTH,
              label="cloth to buy",
              says=("how much", "fabric", "cloth", "yardage", "how many metres", "how many yards", "buy", *BUY_WORDS),
              stated=("only", "only have")),
         Step("real", "Whole panels gathered into the edge", "rounded(panels) * (width - 2 * seam) / edge", RATIO,
              label="fullness with whole panels",
-             says=("real fullness", "actual fullness")),
+             says=("real fullness", "actual fullness", "true fullness", "how full does it really", "full does it really come out",
+                   "how full is it really", "how full really", "how full will it really", "full will it really be", "how full in the end",
+                   "fullness in the end", "fullness with whole panels", "fullness do i really get", "fullness will i really get",
+                   "fullness does that really", "how full with whole panels", "fullness come out at", "fullness really")),
     ),
     answers=("cloth", "panels", "full", "cut_depth", "real"),
     headline=("Buy {cloth}: cut {panels}, each {cut_depth} deep.", "Cut the strip {full} long, {cut_depth} deep.",
@@ -142,7 +153,8 @@ GATHER_RATIO = Rule(
                                                           "down to", "gathers to",
               "gather to", "gathered length", "gathers up to", "gathered up to", "gathers into", "goes on",
               "edge it goes on", "drawn up to",
-              "pulled up to", "final length", "gathered width", "goes into"), ask="How wide is it once gathered?",
+              "pulled up to", "final length", "gathered width", "goes into", "rail", "pole", "track",
+              "curtain rail", "curtain pole", "curtain track"), ask="How wide is it once gathered?",
               example="1 m", sane="1 mm..1 km", usual="5 cm..30 m",
               practice="50 cm..2 m by 10 cm"),
     ),

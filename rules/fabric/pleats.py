@@ -42,11 +42,12 @@ def pleats(run: Run) -> Outcome:
         run.say("Full pleats meet, and lie three thick: three times the finished width",
                 "flat width = 3 × finished width",
                 f"3 × {_size(run, finished)}", _size(run, 3 * finished))  # fmt: skip
-        values: dict[str, Any] = {"flat": 3 * finished}
+        values: dict[str, Any] = {"flat": 3 * finished, "taken": 2 * finished}
         if number is None and run.request.asked[:1] and run.request.asked[0] in ("count", "fits", "takes"):
             run.get("number")
         if number is not None:
-            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number, "taken": 2 * finished}
+            values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
+            values["under"] = finished / number / (1 if kind == "knife" else 2)
         return Outcome(values)
     number = number or run.get("number")
     shown = pleat if pleat is not None else finished / number
@@ -56,7 +57,7 @@ def pleats(run: Run) -> Outcome:
     run.say("The finished width and what all the pleats take", "flat width = finished width + taken up × pleats",
             f"{_size(run, finished)} + {_size(run, takes)} × {number}", _size(run, flat))  # fmt: skip
     return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number,
-                    "taken": takes * number})
+                    "taken": takes * number, "under": under})
 
 
 def _takes(run: Run, kind: str, under: Any) -> Any:
@@ -104,7 +105,8 @@ PLEATS = Rule(
     inputs=(
         Input("finished", "finished width", LENGTH, says=("finished", "pleated section", "waist", "section", "hips",
                                                           "hip", "pleated to", "into",
-              "to fit", "front", "skirt front", "panel", "wide when pleated", "once pleated", "waistband",
+              "to fit", "meeting on", "meeting over", "across when pleated", "across once pleated", "front", "skirt front", "panel",
+              "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
               "pleated down to", "pleated up to", "comes to", "pleated up", "when pleated up", "when it's pleated",
@@ -137,7 +139,8 @@ PLEATS = Rule(
                                                          "box pleat", "inverted pleat"), noun="pleat",
               sane="1..1000", usual="1..80", practice="4..24", ask="How many pleats are there?", example="12"),
         Input("depth", "pleat depth", LENGTH, says=("deep", "depth", "pleat depth", "depth of each", "underlay",
-                                                    "return", "depth of pleat", "fold depth"),
+                                                    "return", "depth of pleat", "fold depth", "depth is each pleat", "depth is each",
+                                                    "deep was each pleat"),
               axis="depth", extra=True, spoken=True, sane="1 mm..1 m", usual="5 mm..25 cm",
               practice="2 cm..6 cm by 1 cm"),
         Input("length", "finished length", LENGTH, says=("long", "length", "skirt length", "in length", "drop"),
@@ -158,22 +161,36 @@ PLEATS = Rule(
              stated=("flat", "cloth flat", "of cloth flat", "before pleating", "unpleated", "strip", "flat fabric", "flat cloth",
                      "of flat fabric",
                      "of flat cloth", "strip of cloth", "strip of fabric", "my strip of cloth", "strip of cloth is", "strip is", "my strip",
-                   "flat the cloth is", "flat it is", "flat it's", "the cloth is", "cloth is", "lies flat", "laid flat", "lying flat")),
+                   "flat the cloth is", "flat it is", "flat it's", "the cloth is", "cloth is", "lies flat", "laid flat", "lying flat",
+                   "flat i have", "flat i've got", "flat i've")),
         Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
              says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "takes up how much", "takes how much", "take up how much", "does it take up",
                    "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
-                   "take up", "does each pleat take", "does one pleat take", "pleat take")),
+                   "take up", "does each pleat take", "does one pleat take", "pleat take", *(
+                       f"how much {much} {one} pleat take{up}" for much in ("cloth does", "fabric does", "does")
+                       for one in ("one", "each", "a single", "every", "each knife", "each box", "each inverted") for up in ("", " up")), *(
+                       f"{one} pleat take{up}" for one in ("each knife", "each box", "each inverted", "a knife", "a box", "an inverted")
+                       for up in ("", " up")))),
         Step("taken", "What all the pleats take", rounding=CUT, label="taken up by all the pleats",
-             says=("taken up by all", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
+             says=("taken up by all", "total taken up", "total taken up by the pleats", "total take up", "extra for the pleat",
+                   "extra cloth",
+                   "extra cloth for the pleat", "extra width", "extra fabric", "extra for the pleats", "how much wider",
+                   "how much wider do i cut",
+                   "goes into the pleats", "go into the pleats", "much goes into the pleats", "goes in the pleats",
+                   "used up by the pleats", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
                    "much they take", "much do they take", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
              stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
              says=("how wide is each pleat", "how wide each", "width of each pleat", "corrected pleat width",
                    "what size pleats", "how wide each pleat", "wide is each", "wide is each one", "wide are they",
                    "wide will each be", "wide each one",
-                   "each pleat", "pleat width")),
+                   "each pleat how wide", "pleat width", "wide is every pleat", "wide does each pleat")),
+        Step("under", "What lies under each fold", rounding=SPACING, label="depth of each fold",
+             says=("deep is each fold", "deep are the folds", "depth of each fold", "deep each fold", "deep is the fold", "deep a fold",
+                   "deep will each pleat be", "deep will each fold be", "deep will the pleats be", "fold back how deep",
+                   "underlay of each")),
         Step("panels", "Divide by what one width gives between its seams, and take whole widths",
              "flat / (width - 2 * seam)", COUNT,
              rounding=COUNT_UP, noun="panel", says=("how many panels", "how many widths", "number of widths")),

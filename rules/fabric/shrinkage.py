@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step
+from ..engine.declare import Caution, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import LENGTH, PERCENT
-from ..engine.rounding import BUY_CLOTH, PERCENT_TENTH
+from ..engine.rounding import BUY_CLOTH, CUT, FINE, PERCENT_TENTH
 from .words import CLOTH_ASKED
 
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
                 "wash took", "wash takes", "goes in", "go in by", "goes in by", "draw up", "draws up", "draw up by", "draws up by",
                 "pulls up", "pull up by", "draw in by", "draws in by")
+
+LOST = ("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
+        "lost in the wash",
+        "is lost", "lost to shrinkage", "how much shorter", "how much will be lost", "will it lose", "goes in the wash")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -34,6 +38,9 @@ SHRINKAGE = Rule(
               "for", "what'll be left", "what'll i have", "what will be left", "will be left of it", "length after washing",
               "length after the wash", "does it end up",
               "long does it end up", "how long does it end up", "length have i got", "have i got now", "long will it be",
+              "how long is it after",
+              "long is it after", "long is it after the wash", "how long is it afterwards", "long is it then", "long will it be after",
+              "how long is it now", "long is it now",
               "buy to have", "get to have",
               "buy to end up with"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
@@ -41,6 +48,9 @@ SHRINKAGE = Rule(
         Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
             extra=True,
               spoken=True, sane="10 cm..5 m", usual="85 cm..3 m"),
+        # Whether the length told is what is left, or what goes in: it makes a difference to what is lost.
+        flag("said_after", "length said as wanted or left", ("need", "needed", "want", "wanted", "after the wash", "after washing", "left",
+             "end up with", "finished", "once washed", "i need", "require", "must have")),
         Input("shrink", "shrinkage", PERCENT, says=SHRINK_WORDS, ask="By how much does it shrink?", example="5 %",
               sane="0 %..99 %", usual="0 %..25 %",
               practice="2 %..10 %"),
@@ -52,6 +62,10 @@ SHRINKAGE = Rule(
                    "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
                    "length before the wash", "prior to washing", *CLOTH_ASKED),
              stated=("bought", "before the wash", "before washing", "mark", "marked")),
+        Step("lost", "The wash takes its share of what is bought", "cloth * shrink", rounding=CUT, label="lost in the wash",
+             when={"said_after": "yes"}, says=LOST),
+        Step("loses", "The wash takes its share of the length", "needed * shrink", rounding=CUT, label="lost of the length in the wash",
+             when={"said_after": "no"}, says=LOST),
     ),
     answers=("cloth",),
     pairs=(("needed", "width"),),
@@ -134,6 +148,9 @@ SHRINK_TEST = Rule(
         Step("crossways", "What was lost across, as a share of the width before",
              "(before_across - after_across) / before_across", PERCENT,
              rounding=PERCENT_TENTH, label="shrinkage across", says=("across", "crossways"), sane="0 %..100 %"),
+        Step("lost", "What was lost of the length", "before - after", rounding=FINE, label="length lost",
+             says=("how many inches", "how many cm", "how many centimetres", "how many mm", "how much shorter", "length lost",
+                   "was lost in inches", "was lost in cm", "lost in inches", "lost in cm", "in length was lost", "much length")),
     ),
     answers=("lengthways", "crossways"),
     headline=("It shrank {lengthways} lengthways and {crossways} across.", "It shrank {lengthways}."),

@@ -26,8 +26,13 @@ HEM = Input(
     "hem", "hem", LENGTH, says=("hem", "hems", "double hem", "deep hem", "hem of", "hem allowance", "single hem"),
     default=(Default("1/2 in | 1.2 cm", "a narrow hem on a round cloth", when={"shape": "round"}),
              Default("1 in | 2.5 cm", "the usual hem of table linen")),
-    sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in",
+    sane="0 cm..20 cm", practice="1/2 in..2 in by 1/2 in", spoken=True,
 )  # fmt: skip
+
+TRIMS = ("lace", "trim", "trimming", "braid", "fringe", "edging", "ribbon", "binding", "bias", "bobble trim", "piping")
+EDGING = (*(f"how much {trim}" for trim in TRIMS), *(f"how many {unit} of {trim}" for unit in ("metre", "yard") for trim in TRIMS),
+          *(f"{trim} for the edge" for trim in TRIMS), *(f"{trim} to go round" for trim in TRIMS), "round the finished edge",
+          "all round the finished edge", "round the finished cloth")  # fmt: skip
 
 TABLECLOTH = Rule(
     topic="tablecloth",
@@ -44,7 +49,11 @@ TABLECLOTH = Rule(
                default=(Default("oblong", derived=True),)),
         Input("table_width", "table width", LENGTH, says=("table", "table top", "wide", "width", "diameter", "across",
                                                           "table is", "round table",
-              "square table", "runner", "top"), ask="How wide is the table?", example="90 cm", sane="5 cm..10 m",
+              "square table", "runner", "top", "biggest table", "largest table", "what table",
+                                                          "what size table", "size table", "big a table", "table will it suit",
+                                                          "table does it suit", "table will it fit", "table does it fit",
+                                                          "table would it suit", "table would it fit", "wide a table"),
+                                                          ask="How wide is the table?", example="90 cm", sane="5 cm..10 m",
               usual="30 cm..2.5 m",
               practice="80 cm..120 cm by 10 cm"),
         Input("table_length", "table length", LENGTH, says=("long", "length", "table length", "long finished"), sane="5 cm..20 m",
@@ -75,10 +84,37 @@ TABLECLOTH = Rule(
              stated=("cloth is", "across", "piece", "piece of", "fabric is", "cut", "damask", "square of cloth", "have",
                      "linen", "cut size", "square cloth", "cloth of", "my cloth", "cloth", "square of",
                      "cut cloth was", "cloth was", "cut cloth",
-                     "i cut", "cut it at", "was cut", "cut at", "is cut")),
+                     "i cut", "cut it at", "was cut", "cut at", "is cut", "cloth is cut", "my cloth is cut", "cloth cut", "a cloth cut",
+                     "tablecloth cut")),
         Step("cut_length", "The table, a drop and a hem at both ends", "table_length + 2 * drop + 2 * edge_hem",
              label="cut length", rounding=CUT,
              says=("cut length", "how long to cut")),
+        Step("long_side", "The longer of the two", "max(cut_width, cut_length)", label="cut length", rounding=CUT,
+             says=(*tuple(f"long {verb} i cut" for verb in ("do", "should", "must", "shall")), "length do i cut", "length should i cut",
+                   "cut how long", "how long and how wide do i cut", "how long and wide do i cut")),
+        Step("short_side", "The shorter of the two", "min(cut_width, cut_length)", label="cut width", rounding=CUT,
+             says=(*tuple(f"wide {verb} i cut" for verb in ("do", "should", "must", "shall")), "width do i cut", "width should i cut",
+                   "cut how wide")),
+        Step("finished_width", "The table and a drop at both sides", "table_width + 2 * drop", label="finished width", rounding=CUT,
+             says=("finished size", "big is it when finished", "size when finished", "finished cloth", "big will it finish",
+                   "big does it finish",
+                   "finished width", "size once hemmed", "big once hemmed", "when it's finished",
+                   "when it's hemmed", "when hemmed", "cloth measure when it's hemmed", "cloth measure", "measure when it's hemmed",
+                   "measure when hemmed", "measure when finished", "measure when it's finished", "measure once hemmed",
+                   "size will it finish",
+                   "big is it finished", "size is it finished", "size does it finish", "finished tablecloth", "finished diameter",
+                   "big is the finished cloth")),
+        Step("finished_length", "The table and a drop at both ends", "table_length + 2 * drop", label="finished length", rounding=CUT,
+             says=("finished length", "long is it when finished", "long will it finish", "long does it finish", *(
+                 "finished size", "big is it when finished", "size when finished", "big will it finish", "cloth measure",
+                 "measure when it's hemmed", "measure when hemmed", "when it's hemmed", "cloth measure when it's hemmed",
+                 "big does it finish",
+                 "size once hemmed", "size will it finish", "size does it finish", "finished tablecloth"))),
+        Step("edging", "All round the finished edge", "2 * (finished_width + finished_length)", label="edging to go all round",
+             rounding=CUT,
+             when={"shape": ("square", "oblong")}, says=EDGING),
+        Step("round_edging", "Round the finished edge", "pi * finished_width", label="edging to go all round", rounding=CUT,
+             when={"shape": "round"}, says=EDGING),
         Step("widths", "Widths of cloth side by side, joined where there is more than one (the lesser side across, "
                        "where that saves)",
              "min(cut_width, cut_length) / width", COUNT, rounding=COUNT_UP, noun="width", says=("how many widths",
@@ -94,6 +130,14 @@ TABLECLOTH = Rule(
               "Buy {cloth}."),
     sizes=(("table_width", "table_length"),),
     source=COMMON_PRACTICE,
+    refusals=(
+        Refusal("table_length - table_width > 0", "a round table has one measure, its diameter, and two were told. Say "
+        "rectangular table, or "
+                "the diameter alone.", choices={"shape": "round"}),
+        Refusal("table_width - table_length > 0", "a round table has one measure, its diameter, and two were told. Say "
+        "rectangular table, or "
+                "the diameter alone.", choices={"shape": "round"}),
+    ),
     cautions=(Caution("A join takes two seam allowances more: put whole width in the middle and half a width at each "
                       "side", when="ceil(widths) > 1"),),
     related=("napkins",),
@@ -144,7 +188,8 @@ NAPKINS = Rule(
         flag("both_said", "finished size said", ("finished size", "finish size", "size when finished")),
         HEM_KIND, HEM,
         Input("edge_hem", "hem allowance an edge", LENGTH, says=("hem in all",), spoken=True, sane="0 cm..40 cm",
-              default=(Default("0 cm", "The size said is that of the pieces as cut", when={"as_cut": "yes", "to_finish": "no"},
+              default=(Default("0 cm", "The size said is that of the pieces as cut", when={"as_cut": "yes", "to_finish": "no",
+                                                                                                          "both_said": "no"},
                                derived=True),
                        Default("=2 * hem", "A double hem takes its depth twice", when={"turned": "double"},
                                derived=True),
@@ -164,7 +209,10 @@ NAPKINS = Rule(
              rounding=CUT, says=("cut length",)),
         Step("in_a_row", "How many lie side by side", "width / cut_across", COUNT, rounding=COUNT_DOWN, noun="napkin",
              label="across the cloth",
-             says=("how many across",)),
+             says=("how many across", "fit across", "how many fit across", "go across", "how many go across", "lie across",
+                   "side by side", "in a row", "how many in a row", "in each row", "across the cloth", "across the fabric",
+                   "lie side by side",
+                   "in one row", "to a row", "from one width", "across one width")),
         Step("rows", "Rows for all of them", "count / rounded(in_a_row)", COUNT, rounding=COUNT_UP, noun="row",
              label="rows of them", says=("how many rows",)),
         Step("cloth", "Each row takes a cut length", "rounded(rows) * cut_down", rounding=BUY_CLOTH,

@@ -16,8 +16,10 @@ from ..engine.units import factor
 from .gathered_strip import NAMED_FULLNESS
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
 
-# What is asked of the last tier alone, forwards or back from it: no length of skirt is needed for that.
-LAST_ALONE = (("last",), ("edge",), ("fullness",))
+# The tiers whose width may be asked for by their place.
+PLACES = {"top": 1, "second": 2, "third": 3, "fourth": 4}
+# What is asked of widths alone, forwards or back from the last: no length of skirt is needed for that.
+LAST_ALONE = ("last", "edge", "fullness", "middle", *PLACES)
 
 
 def tiers(run: Run) -> Outcome:
@@ -25,7 +27,7 @@ def tiers(run: Run) -> Outcome:
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
     unit = run.unit_of(LENGTH)
-    if run.request.asked[:1] in LAST_ALONE and run.maybe("total") is None:
+    if run.request.asked[:1] and run.request.asked[0] in LAST_ALONE and run.maybe("total") is None:
         return _last_only(run, edge, number, fullness)
     depth = run.get("total") / number
     run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))
@@ -42,23 +44,30 @@ def tiers(run: Run) -> Outcome:
             cloth, panels_in_all = cloth + panels * cut, panels_in_all + panels
             row += [panels, panels * cut]
         rows.append(row)
-    values: dict[str, Any] = {"last": flat, "first_depth": rows[0][2], "last_depth": rows[-1][2]}
+    values: dict[str, Any] = {"last": flat, "first_depth": rows[0][2], "last_depth": rows[-1][2], "each": depth}
+    values |= _by_place([row[1] for row in rows])
     if width is not None:
         run.say("Add up the tiers, each its panels at its cut depth", "sum of panels × cut depth",
                 " + ".join(f"{row[3]} × {shown(row[2], unit)}" for row in rows), shown(cloth, unit))  # fmt: skip
-        values |= {"cloth": cloth, "panels": panels_in_all}
+        values |= {"cloth": cloth, "panels": panels_in_all, "last_panels": rows[-1][3], "first_panels": rows[0][3]}
     return Outcome(values, table=_table(run, rows))
 
 
 def _last_only(run: Run, edge: Any, number: int, fullness: Any) -> Outcome:
-    """The last tier's width alone, which needs no length."""
+    """The tiers' widths alone, which need no length."""
     times = number - (1 if run.get("yoke") == "yes" else 0)
     flat = edge * fullness**times
     unit = run.unit_of(LENGTH)
     run.say("Each gathering takes its fullness once more", f"first edge × fullness, {times} times",
             f"{shown(edge, unit)} × {decimal(fullness)} ^ {times}",
             shown(flat, unit))  # fmt: skip
-    return Outcome({"last": flat})
+    return Outcome({"last": flat, **_by_place([edge * fullness ** (times - above) for above in reversed(range(number))])})
+
+
+def _by_place(widths: list[Any]) -> dict[str, Any]:
+    """The widths of the tiers that are spoken of by their place, from the top."""
+    named = {name: widths[place - 1] for name, place in PLACES.items() if place <= len(widths)}
+    return {**named, "middle": widths[len(widths) // 2]} if len(widths) % 2 else named
 
 
 def _table(run: Run, rows: list[list[Any]]) -> Table:
@@ -77,6 +86,21 @@ def _table(run: Run, rows: list[list[Any]]) -> Table:
         texts.append(tuple(words))
     return Table(columns, tuple(made), tuple(texts))
 
+
+LASTS = ("last", "bottom", "lowest")
+
+
+def _place(*names: str) -> tuple[str, ...]:
+    """How the width of a tier is asked for by its place."""
+    return tuple(phrase for name in names for phrase in (f"{name} tier", f"{name} tier width", f"width of the {name} tier",
+        f"wide is the {name} tier", f"cut the {name} tier", f"{name} tier cut", f"{name} tier cut how wide", f"{name} one wide"))
+
+
+PANELS_OF_LAST = tuple(phrase for last in LASTS for phrase in (f"panels does the {last} tier", f"panels in the {last} tier",
+    f"panels for the {last} tier", f"panels of the {last} tier", f"panels does the {last} tier take", f"panels does the {last} tier need",
+    f"widths does the {last} tier take", f"widths in the {last} tier", f"widths for the {last} tier"))  # fmt: skip
+PANELS_OF_FIRST = tuple(phrase.replace("last", "top") if place == "top" else phrase.replace("last", "first")
+    for place in ("top", "first") for phrase in PANELS_OF_LAST if "last" in phrase)  # fmt: skip
 
 TIERS = Rule(
     topic="tiers",
@@ -118,14 +142,36 @@ TIERS = Rule(
             "fabric", "cloth", "yardage",
              "how many metres", "how many yards", "buy", "total cloth", *BUY_WORDS)),
         Step("panels", "Panels in all", kind=COUNT, rounding=COUNT_NEAR, noun="panel", says=("how many panels",
-            "panels in all", "strips")),
+            "panels in all", "strips", "number of panels", "panels altogether", "total panels", "how many strips", "how many widths")),
+        Step("last_panels", "Panels of the last tier", kind=COUNT, rounding=COUNT_NEAR, label="panels of the last tier",
+             says=PANELS_OF_LAST),
+        Step("first_panels", "Panels of the first tier", kind=COUNT, rounding=COUNT_NEAR, label="panels of the first tier",
+             says=PANELS_OF_FIRST),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",
              says=("last tier", "bottom tier", "how wide is the bottom tier", "how wide is the last tier", "bottom",
-                   "hem width", "widest tier", "third tier", "last one", "bottom one", "lowest tier", "the last", "is the last one"),
+                   "hem width", "widest tier", "last one", "bottom one", "lowest tier", "the last", "is the last one"),
              stated=("bottom tier is", "bottom tier of", "bottom tier", "last tier", "last tier is", "bottom tier was", "last tier was")),
         Step("first_depth", "Cut depth of the upper tiers", rounding=CUT, label="cut depth of the upper tiers",
-             says=("cut depth", "how deep", "depth of each tier", "deep")),
-        Step("last_depth", "Cut depth of the last tier", rounding=CUT, label="cut depth of the last tier"),
+             says=("cut depth", "how deep", "deep", "how deep to cut", "cut depth of each", "cut each tier", "cut depth of the upper tiers",
+                   "cut the upper tiers", "upper tiers", "cut depth of the top tier", "cut the top tiers", "deep do i cut each",
+                   "cut the upper tiers deep", "upper tiers deep")),
+        Step("last_depth", "Cut depth of the last tier", rounding=CUT, label="cut depth of the last tier",
+             says=tuple(phrase for last in LASTS for phrase in (f"cut depth of the {last} tier", f"{last} tier cut depth",
+                                                                f"cut the {last} tier", f"deep do i cut the {last} tier",
+                                                                f"deep to cut the {last} tier", f"depth of the {last} tier",
+                                                                f"deep is the {last} tier cut", f"{last} tier cut how deep"))),
+        Step("each", "Share the length out evenly", rounding=CUT, label="finished depth of each tier",
+             says=("deep is each tier", "finished depth of each tier", "depth of each tier", "each tier finished",
+                   "each tier when finished",
+                   "deep is each tier when finished", "deep is each finished tier", "long is each tier", "each tier finish",
+                   "deep does each tier finish", "finished depth of a tier", "length of each tier", "deep each tier",
+                   "finished tier depth", "deep does each finish",
+                   "deep does each one finish", "deep will each finish", "deep is each one", "long does each tier finish")),
+        Step("top", "The first tier before gathering", rounding=CUT, label="width of the first tier", says=_place("top", "first")),
+        Step("second", "The second tier before gathering", rounding=CUT, label="width of the second tier", says=_place("second", "2nd")),
+        Step("third", "The third tier before gathering", rounding=CUT, label="width of the third tier", says=_place("third", "3rd")),
+        Step("fourth", "The fourth tier before gathering", rounding=CUT, label="width of the fourth tier", says=_place("fourth", "4th")),
+        Step("middle", "The middle tier before gathering", rounding=CUT, label="width of the middle tier", says=_place("middle")),
     ),
     answers=("cloth", "panels", "last", "first_depth", "last_depth"),
     headline=("Buy {cloth}: {panels} in all; the last tier is {last} wide.",

@@ -100,6 +100,19 @@ NAP_NAMED = Caution("This cloth usually has a nap or pile: if the length stated 
                     mentions=("velvet", "corduroy", "needlecord", "cord", "velveteen", "fur", "terry",
                               "towelling"))  # fmt: skip
 
+STATES = ("it says", "the pattern says", "that", "the pattern", "stated", "the pattern states", "the envelope says", "the envelope",
+          "it states")
+COMPARED = (
+    Step("more", "Take the stated length from what is needed", "cloth - stated_length", label="more than is stated", unit=("in", "cm"),
+         says=("how much more than", "how much extra", "how much longer", *(f"{much} than {states}" for states in STATES for much in (
+             "more", "longer", "more do i need", "more must i buy", "more do i buy", "extra do i buy")))),
+    Step("less", "Take what is needed from the stated length", "stated_length - cloth", label="less than is stated", unit=("in", "cm"),
+         says=("how much less", "how much shorter", "how much do i save", "how much cloth do i save", "do i save", "save me", "saved",
+               "how much does that save", "how much less cloth", "cloth is saved", *(f"{much} than {states}"
+                                                                                     for states in STATES for much in (
+                   "less", "shorter", "less do i need", "less do i buy")))),
+)  # fmt: skip
+
 WIDTH_SWAP = Rule(
     topic="width swap",
     family="fabric",
@@ -129,7 +142,7 @@ WIDTH_SWAP = Rule(
     steps=(
         Step("swapped", "The same area of cloth on the new width", "stated_length * stated_width / width",
              label="length on the new width",
-             unit=("yd", "m"), sane="30 cm..200 m"),
+             unit=("yd", "m"), sane="30 cm..200 m", says=("exactly", "exact length", "before rounding", "exact amount", "to be exact")),
         Step("napped", "Add for the nap", "if(nap_extra > 0, swapped + nap_extra, swapped)",
              label="length with the nap", unit=("yd", "m")),
         Step("upright", "Add for the one-way design", "if(one_way_extra > 0, napped + one_way_extra, napped)",
@@ -140,6 +153,7 @@ WIDTH_SWAP = Rule(
              says=("how much", "cloth to buy", "how many yards", "how many metres", "yardage", "length", "how long",
                    *CLOTH_ASKED),
              stated=("left", "only have", "have only", "left on the roll", "buy only", "get away with", *IN_HAND_WORDS)),
+        *COMPARED,
     ),
     answers=("cloth", "swapped"),
     headline=("Buy {cloth} of the new width.",),

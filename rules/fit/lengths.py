@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import CHANGES, LENGTH
 from ..engine.rounding import CUT
 
@@ -126,6 +126,7 @@ LENGTH_CHANGE = Rule(
         ),
     ),
     answers=("change", "new"),
+    refusals=(Refusal("new <= 0", "so much taken out leaves nothing. Type a smaller change, such as: shorten a 58 cm sleeve by 3 cm"),),
     headline=(
         "The length changes by {change}: it is now {new}.",
         "The length changes by {change} altogether.",

@@ -17,13 +17,13 @@ PURSE = Input(
           "i've got", "voucher", "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
-CHANGE_WORDS = ("change", "left over", "left", "what change", "my change", "remainder", "money left")
+CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left")
 
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
 HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
                  "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of",
-                 "sold every")  # fmt: skip
+                 "sold every", "cut to a", "cut to the")  # fmt: skip
 
 BUDGET = Rule(
     topic="budget",
@@ -48,7 +48,8 @@ BUDGET = Rule(
              "how many yards", "how long", "fabric", "cloth", "the most i can have", "most i can have", "the most i can get",
              "most i can buy", "how much do i get", "what length can i", *WHAT_LENGTH_WILL)),
         Step("spent", "What that length costs", "rounded(length) * net", MONEY, rounding=PENNY,
-             says=("spent",)),
+             says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "actually spend", "really spend",
+                   "much is spent", "will that cost", "does that cost", "that length cost")),
         Step("change", "What is left of the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS),
     ),
     answers=("length", "change"),
@@ -68,7 +69,7 @@ BUDGET = Rule(
 CHANGE = Rule(
     topic="change given",
     family="money",
-    says=("change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
+    says=("change", "change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
           "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
           "i hand over", "do i get back",
           "get back", "comes back", "money comes back", "gave her", "gave him"),
@@ -81,9 +82,9 @@ CHANGE = Rule(
     ),
     steps=(
         Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
-             label="spent", says=("spent", "cost")),
+             label="spent", says=("spent", "cost", "did i spend", "do i spend", "will i spend", "would i spend", "i spend", "i spent")),
         Step("change", "Take that from the money", "money - rounded(spent)", MONEY, rounding=PENNY, says=CHANGE_WORDS,
-             stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back")),
+             stated=("came back", "got back", "change was", "was my change", "handed back", "given back", "in change", "comes back",)),
     ),
     answers=("change", "spent"),
     headline=("{change} is left: it costs {spent}.",),
@@ -92,6 +93,7 @@ CHANGE = Rule(
     "it costs more than the money there is. Ask how much the money buys, such as: £20 at "
                       "£7.50 a metre, how much can I get?"),),
     tells=("money + length + price a length",),
+    defers=("budget",),
     related=("budget", "cost"),
     examples=(
         "change from £20 for 2.2 m at £8.50 a metre -> £1.30; £18.70",
@@ -128,7 +130,11 @@ HOW_MANY_FOR_THE_MONEY = Rule(
         Step("things", "Divide the money by the price of one, and take whole ones", "money / (each * (1 - discount))",
              COUNT, rounding=COUNT_DOWN,
              noun="piece", label="how many", says=("how many", "how many shall", "how many can", "how many do",
-                 "how many shall i bring home", *(f"how many {thing}" for thing in SOLD_EACH))),
+                 "how many shall i bring home", "how many can i buy", "how many can i get", "how many can i afford",
+                 *(f"how many {thing}" for thing in SOLD_EACH))),
+        Step("spent", "What those cost", "rounded(things) * each * (1 - discount)", MONEY, rounding=PENNY, label="spent",
+             says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "do they come to", "will they come to",
+                   "will they cost", "do they cost", "would they cost", "would they come to")),
         Step("change", "What is left of the money", "money - rounded(things) * each * (1 - discount)", MONEY,
              rounding=PENNY, says=CHANGE_WORDS),
     ),

@@ -73,7 +73,11 @@ COST = Rule(
     ),
     steps=(
         Step("full_price", "The length at its price", "if(times > 1, length * times * price, length * price)", MONEY, rounding=PENNY,
-             label="before the discount"),
+             label="before the discount",
+             says=("before the discount", "without the discount", "at full price", "before the sale", "without the sale",
+                   "before it was reduced", "before the reduction", "been full price", "cost full price", "be full price",
+                   "be at full price", "the full price be", "not in the sale",
+                   "without the reduction")),
         Step("cost", "Take off the discount", "if(discount > 0, full_price * (1 - discount), full_price)", MONEY,
              rounding=PENNY,
              says=("cost", "pay", "total", "come to", "how much money", "price", "how much"),
@@ -85,7 +89,7 @@ COST = Rule(
     headline=("It costs {cost}.", "It saves {saved}."),
     source=ARITHMETIC,
     tells=("length + price a length",),
-    defers=("price per length",),
+    defers=("price per length", "sale price"),
     refusals=(TWO_PRICES,
               Refusal("made > 1", "the length could be for each of them, or for all. Say which, such as: 14 capes, each takes 1.6 m, at "
                       "£3.49 a metre, total cost.", choices={"each_takes": "no"})),
@@ -180,7 +184,8 @@ PRICE_PER_LENGTH = Rule(
           "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
           "what's the price per metre", "is how much", "makes the metre", "makes the yard", "as a price", "as a price per metre",
           "as a price per yard",
-          "as price per yard", "as price per metre", "the yard how much", "the metre how much", "if the yard is", "if the metre is",
+          "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost",
+          "would the metre be", "would the yard be", "if the yard is", "if the metre is",
           "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(

@@ -22,6 +22,8 @@ COST_EACH = Rule(
           "what's that each", "what was that each", "for each one", "we shared", "how many of us", "how many shared",
           "each one how much", "each one what", "that for each",
           "for the batch", "materials", "is that per", "how much is that per", *(f"per {thing}" for thing in GARMENTS[:-1]),
+          *(f"one {thing} cost" for thing in GARMENTS[:-1]), *(f"{how} {thing}" for how in ("cost of one", "what does one", "cost me per",
+            "what's one", "what is one") for thing in GARMENTS[:-1]),
           "we each owe", "each owe", "each pay", "do we each", "what costs one", "how much is a", "of us", "how many did i make"),
     about="What one costs of several that cost so much together, or what each wear of a garment has cost.",
     inputs=(

@@ -39,9 +39,11 @@ COST_OF_SOME = Rule(
     steps=(
         Step("total", "Multiply the number by the price of one, less any discount", "number * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost", says=("cost", "total", "pay", "come to", "in for", "how much", "altogether", "in all", "the lot")),
+        Step("saved", "What the discount takes off", "number * each * discount", MONEY, rounding=PENNY,
+             says=("how much do i save", "do i save", "save", "saving", "saved", "is taken off", "is knocked off", "comes off")),
     ),
     answers=("total",),
-    headline=("They cost {total}.",),
+    headline=("They cost {total}.", "It saves {saved}."),
     source=ARITHMETIC,
     refusals=(Refusal("number > 1", "the price could be for all of them, or for each. Say which, such as: 5 balls at £4.50 each, what do "
                       "they cost; or: 5 balls cost £22.50, how much each.", choices={"lot": "yes"}),),

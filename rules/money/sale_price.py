@@ -6,7 +6,9 @@ from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, ch
 from ..engine.kinds import MONEY, PERCENT
 from ..engine.rounding import PENNY
 
-SAVED = ("save", "how much do i save", "do i save", "saving", "saved", "how much did i save", "knocked off in money", "money off")
+SAVED = ("save", "how much have i saved", "have i saved", "how much do i save", "do i save", "saving", "saved", "how much did i save",
+         "knocked off in money", "money off", "is taken off", "much is taken off", "comes off", "much comes off", "is knocked off",
+         "off in money", "much discount", "discount in money", "how much cheaper")
 SHARES_OFF = {"half": "50 %", "third": "33 1/3 %", "quarter": "25 %"}
 ON_TOP = ("on top", "plus", "add", "added", "extra", "went up", "gone up", "going up", "goes up", "up by", "dearer", "rise", "increase",
           "tax", "sales tax", "vat", "gst", "markup", "mark up", "put on")  # fmt: skip
@@ -16,21 +18,24 @@ SALE_PRICE = Rule(
     family="money",
     says=("sale price", "discount", "off now", "in the sale", "reduced by", "reduced",
           "so i pay", "so what do i pay", "what do i pay then", "do i pay now", "pay after", "hand over", "new price", "original price",
-          "full price", "price before", "before the sale", "before the discount", "percent did i save", "what discount",
-          "trade discount", "what percent off", "percent off is that", "what percentage off", "sales tax", "vat",
+          "full price", "price before", "before the sale", "before the discount", "it cost before", "percent did i save", "what discount",
+          "trade discount", "what percent off", "percent off is that", "per cent off", "per cent off is that", "what per cent off",
+          "what percentage off", "sales tax", "vat",
           "plus tax", "half price", "come down to", "marked down", "knocked off", "what do i pay", "cost before", "before and now",
           "is off",
-          *(words for words in SAVED[:6] if " " in words)),
+          *(words for words in SAVED[:8] if " " in words)),
     about="What is paid when a percentage is taken off a price or put on it, and what it saves; or the price there was before.",
     inputs=(
         Input("price", "full price", MONEY,
               says=("was", "original", "originally", "original price", "full price", "before", "price before", "marked", "off", "of",
                   "from",
-                    "price was", "regular", "normally", "usual price", "cost before", "ticket", "less", "minus", "on"),
+                    "price was", "was it before", "what was it before", "it cost before", "regular", "normally", "usual price",
+                    "cost before", "ticket", "less", "minus", "on"),
               ask="What was the price before?", example="£48", practice="4 money..80 money by 4 money", usual="0.1 money..5000 money"),
         Input("percent", "percentage", PERCENT, says=("off", "discount", "less", "reduction", "reduced by", "on top", "tax", "vat", "plus",
                                                       "up by", "by", "what percent off", "percent off",
-                                                      "what percentage off", "what percent did i save", "how many percent off"),
+                                                      "what percentage off", "percentage off", "per cent off", "what per cent off",
+                                                      "what percent did i save", "how many percent off"),
               default=tuple(Default(off, derived=True, when={"share": name}) for name, off in SHARES_OFF.items()),
               ask="What percentage?", example="20 %", sane="0 %..1000 %", practice="10 %..50 % by 5 %"),
         choice("way", "off or on top", {"off": ("off", "discount", "less", "reduced by", "cheaper", "sale", "minus", "reduced"),

@@ -31,6 +31,22 @@ WHAT = {
     "pin": ("pins",),
     "mark": ("marks", "points", "notches"),
 }
+ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth")
+ONE_OF_THEM = ("one", "button", "buttonhole", "snap", "hook", "eyelet", "ring", "loop", "mark", "hole", "rivet", "pleat")
+
+
+def _called(*ordinals: str) -> tuple[str, ...]:
+    """What a mark is called by its place: "the third one", "third button"."""
+    return tuple(f"{ordinal} {one}" for ordinal in ordinals for one in ONE_OF_THEM)
+
+
+def _sought(ordinal: str) -> tuple[str, ...]:
+    """How one mark's place is asked for: "where do I put the third"."""
+    verbs = ("is", "does", "will", "should", "must", "do i put", "do i mark", "do i sew", "do i work")
+    return (*(f"where {verb} the {ordinal}" for verb in verbs), f"position of the {ordinal}", f"place of the {ordinal}",
+            *(f"how far {way} is the {ordinal}" for way in ("down", "along", "from the top", "from the start")))
+
+
 MOST_LISTED = 200
 MOST_DRAWN = 40
 
@@ -103,9 +119,7 @@ def _marks(run: Run) -> Outcome:
     if place is not None and setting.spacing > 0:
         setting = _through(run, setting, place)
     if setting.number > MOST_LISTED:
-        raise Impossible(
-            f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing"
-        )
+        raise Impossible(f"{setting.number} marks are more than I list; give at most {MOST_LISTED}, or a longer spacing")
     places = [run.get("first") + index * setting.spacing for index in range(setting.number)]
     texts = [_shown(run, at) for at in places]
     unit = SPACING.of(run.system).unit
@@ -121,7 +135,11 @@ def _marks(run: Run) -> Outcome:
         if len(places) <= MOST_DRAWN
         else None
     )
-    values = {"spacing": setting.spacing, "count": Fraction(setting.number), "places": f"{numbers} {unit}"}
+    if run.request.asked[:1] == ("middle",) and len(places) % 2 == 0:
+        raise Impossible(f"of {len(places)} marks none is in the middle; ask where one of them stands, such as: where is the third one")
+    named = {f"mark_{index}": at for index, at in enumerate(places[: len(ORDINALS)], start=1)}
+    named |= {"final": places[-1]} | ({"middle": places[len(places) // 2]} if len(places) % 2 else {})
+    values = {**named, "spacing": setting.spacing, "count": Fraction(setting.number), "places": f"{numbers} {unit}"}
     return Outcome(values, notes=setting.notes, drawing=drawing)
 
 
@@ -226,8 +244,25 @@ EVEN_MARKS = Rule(
                   "number of poppers", "number of hooks",
                 "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
                 "how many buttons", "many buttons", "many"), ),
+        *(Step(f"mark_{index}", f"The {ordinal} from the start of the line", rounding=SPACING, label=f"the {ordinal} at",
+            says=(*_called(ordinal), *_sought(ordinal)))
+            for index, ordinal in enumerate(ORDINALS, start=1)),
+        Step("middle", "The middle one, from the start of the line", rounding=SPACING, label="the middle one at",
+            says=(*_called("middle", "centre"), *_sought("middle"), *_sought("centre"))),
+        Step("final", "The last one, from the start of the line", rounding=SPACING, label="the last one at",
+            says=(*_called("last"), *_sought("last"), *(f"{where} button" for where in _sought("last")))),
+        Step("spaces", "The spaces between the marks", "gaps", COUNT, noun="gap", label="gaps",
+            says=("how many gaps", "how many spaces", "number of gaps", "number of spaces", "gaps are there", "spaces are there")),
+        Step("end_left", "What the spaces leave of the line, half at each end", "(length - gaps * apart) / 2", rounding=SPACING,
+            label="left at each end",
+            says=("left at each end", "left over at each end", "is left at each end", "how much at each end", "space at each end",
+                "leave at each end", "left at either end", "what is left at the ends", "left at both ends", "margin at each end",
+                "margin at either end", "from each end")),
         Step("line", "The whole line", "length", rounding=CUT, label="whole line",
-            says=("how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
+            says=(
+                "whole band", "band in all", "whole strip", "whole edge", "length of the whole band",
+                "how long is the whole band", "how long an edge", "length of the edge",
+                "how long", "length of the band", "length of the strip", "length of strip", "strip", "button band",
                 "how long is the band", "band length", "whole length", "how long is", "total length", "how long",
                 "how long a band", "length of a band", "length of band", "length of a strip", "length of the line"), ),
         Step("places", "Each mark's place from the start of the line", kind=TEXT, label="marks at",

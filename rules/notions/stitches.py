@@ -13,7 +13,11 @@ from ..engine.run import Impossible, Needs, Run
 STITCH_LENGTH = Rule(
     topic="stitch length",
     family="notions",
-    says=("stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch",
+    says=(
+                "how long is each stitch", "length of each stitch", "how long a stitch",
+                "long is each stitch", "how long a seam", "length is each stitch",
+                "how long is one stitch", "each stitch how long",
+                "stitch length", "stitches per inch", "stitches an inch", "stitches to the inch", "spi", "machine stitch",
         "stitch setting", "stitches in a seam", "stitch size", "mm stitch", "stitch dial", "machine stitches",
         "set mine to", "set my machine", "what do i set", "machine is put on", "machine is set", "machine is on",
         "stitch is", "mm stitches", "stitches in seam", "dial", "dial setting", "walking foot", "stitch length dial",
@@ -34,14 +38,20 @@ STITCH_LENGTH = Rule(
             ask="How long is a stitch, or how many are there to the inch?", example="2.5 mm", sane="0.1 mm..2 cm",
             usual="0.3 mm..12 mm", practice="2 mm..4 mm by 1/2 mm", spoken=True),
         Input("seam", "seam length", LENGTH,
-            says=("seam", "hem", "of seam", "edge", "in a seam of", "along", "seam of", "over", "topstitching",
+            says=(
+                "how long a seam", "how long a seam is that", "how long is the seam",
+                "how long was the seam", "length of the seam",
+                "seam", "hem", "of seam", "edge", "in a seam of", "along", "seam of", "over", "topstitching",
                   "topstitch", "of it"), extra=True,
             spoken=True, sane="2 cm..1000 km", practice="10 in..60 in by 5 in"),
     ),
     steps=(
         Step("length", "A stitch is as long as the length over the stitches in it", "mm", rounding=MM_TENTH,
             label="stitch length in mm", unit=("mm", "mm"),
-            says=("how long", "length", "what length", "stitch length", "what setting", "dial setting", "setting", "set the dial")),
+            says=(
+                "how long is each stitch", "length of each stitch", "each stitch",
+                "how long is one stitch", "how long a stitch",
+                "how long", "length", "what length", "stitch length", "what setting", "dial setting", "setting", "set the dial")),
         Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI,
             label="stitches to the inch", unit=("st/in", "st/in"),
             says=("per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch",
@@ -145,7 +155,9 @@ def _metric(size: int) -> int:
 NEEDLE = Rule(
     topic="machine needle",
     family="notions",
-    says=("needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
+    says=(
+                "american number", "us number needle", "european number",
+                "needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
         "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric",
                 "needle in american", "american needle", "needle in european", "needle american", "packet of needles",
         "american call", "us call"),
@@ -167,7 +179,10 @@ NEEDLE = Rule(
     steps=(
         Step("other", "The size in the other system", kind=COUNT, rounding=COUNT_NEAR,
             label="size in the other system",
-            says=("us size", "metric size", "metric", "other", "equivalent", "convert", "same as", "us", "in us",
+            says=(
+                "american number", "us number", "european number", "american needle size",
+                "in american", "in european",
+                "us size", "metric size", "metric", "other", "equivalent", "convert", "same as", "us", "in us",
                 "american size", "european size", "what size", "size", "american call", "would an american call",
                 "us call", "called in us", "called in america"), ),
         Step("blade", "A metric size is a hundred times the blade's thickness in mm", kind=LENGTH, label="blade",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.drawing import BackingDrawing
 from ..engine.kinds import AREA, COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
@@ -25,7 +25,7 @@ OVER = Input("over", "extra on each side", LENGTH, says=("over", "extra", "each 
 
 def _layout(run: Run) -> Outcome:
     """Which way the seams run, in words and to scale."""
-    upright, panels = run.get("down_cloth") <= run.get("across_cloth"), int(run.get("panels"))
+    upright, panels = run.get("need") == run.get("down_cloth"), int(run.get("panels"))
     width, length, unit = run.get("wide"), run.get("long"), run.unit_of(LENGTH)
     if panels == 1:
         words = f"in one piece, its {'length' if upright else 'width'} along the cloth"
@@ -39,7 +39,8 @@ def _layout(run: Run) -> Outcome:
 BACKING = Rule(
     topic="backing",
     family="quilting",
-    says=("backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
+    says=("in backing", "inch backing", "cm backing",
+          "backing", "quilt back", "backing fabric", "back a quilt", "back a", "back my", "back the", "back this",
           "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
           "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
           "back the quilt", "back it", "back side of the quilt", "back side for quilt", "back side for a quilt",
@@ -50,38 +51,57 @@ BACKING = Rule(
         LENGTH_OF_QUILT,
         SQUARE,
         OVER,
-        USABLE_WIDTH,
+        replace(USABLE_WIDTH, says=(*USABLE_WIDTH.says, "in backing", "cm backing", "backing fabric", "backing on the roll")),
         Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins",
               "for joining", "seam", "joining seam", "joins taking", "joins of", "lost to joins", "joint loss",
               "lost at each join"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
               sane="0 cm..10 cm", practice="1/2 in..1 in by 1/4 in"),
+        choice("seams", "seams run", {"thriftier": ("whichever takes less", "whichever way takes less"), "down": ("seams down",
+               "vertical seams", "seam down", "lengthwise", "seams running down", "seams run down", "seam running down",
+               "vertical seam", "seams go down", "seams lengthwise"), "across": ("seams across", "horizontal seams", "seam across",
+               "widthwise", "crosswise seams", "seams running across", "seams run across", "horizontal seam", "seam running across",
+               "seams go across", "seams crosswise", "crosswise")}, default=Default("thriftier", derived=True)),
+        Input("way", "way the seams must run", COUNT, spoken=True, default=(Default("0", derived=True, when={"seams": "thriftier"}),
+              Default("1", derived=True, when={"seams": "down"}), Default("2", derived=True, when={"seams": "across"}))),
     ),
     steps=(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="backing width",
-             says=("backing size", "size of the backing", "how big", "how large", "what size",
+             says=("backing is how wide", "backing how wide", "backing be how wide",
+             "inches wide", "how wide is the backing", "how wide should the backing", "how wide must the backing",
+             "backing width", "how wide the backing", "width of the backing", "how wide a backing",
+             "how wide will the backing", "cm wide is the backing",
+             "backing size", "size of the backing", "how big", "how large", "what size",
                    "size", "size of backing", "what size backing", "how big a backing", "how big is the backing",
                    "how big should the backing", "what size should the backing", "how large a backing",
                    "size backing"), stated=("wide", "backing came to", "backing is", "backing measures", "came to",
              "came out at")),
-        Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="backing length"),
+        Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="backing length",
+             says=("backing is how long", "backing how long", "backing be how long",
+             "how long will the backing", "how long is the backing", "how long should the backing",
+             "how long must the backing", "how long a backing", "backing length", "length of the backing",
+             "how long the backing", "how long does the backing",),
+             stated=("backing is", "backing came to",)),
         Step("area", "Its area, if it is pieced from what is left over", "wide * long", AREA, label="backing area",
              says=("area", "square inches", "left over", "leftovers", "scraps")),
         Step("down_panels", "Seams down the quilt: every width of cloth but the first loses a join",
              "ceil((wide - join) / (usable - join))", COUNT, label="panels, seams down", noun="panel"),
-        Step("down_cloth", "Each panel is as long as the backing", "down_panels * long", label="cloth, seams down",
-             says=("seams down", "vertical seams", "seam down", "lengthwise", "seams running down")),
+        Step("down_cloth", "Each panel is as long as the backing", "down_panels * long", label="cloth, seams down"),
         Step("across_panels", "Seams across the quilt: the cloth lies the other way",
              "ceil((long - join) / (usable - join))", COUNT, label="panels, seams across", noun="panel"),
         Step("across_cloth", "Each panel is as long as the backing is wide", "across_panels * wide",
-             label="cloth, seams across", says=("seams across", "horizontal seams", "seam across", "widthwise",
-             "crosswise seams")),
-        Step("need", "Take the way that needs less", "min(down_cloth, across_cloth)", label="length of cloth",
+             label="cloth, seams across"),
+        Step("need", "Take the way that needs less, or the one named",
+             "if(way = 1, down_cloth, if(way = 2, across_cloth, min(down_cloth, across_cloth)))", label="length of cloth",
              unit=("in", "cm")),
         Step("cloth", "As it is bought", "need", rounding=BUY_CLOTH, label="cloth for the backing",
             says=(*CLOTH_ASKED, "how much backing", "yards", "metres"), stated=("have", "left")),
-        Step("panels", "Its panels", "if(down_cloth <= across_cloth, down_panels, across_panels)", COUNT,
+        Step("panels", "Its panels", "if(need = down_cloth, down_panels, across_panels)", COUNT,
              rounding=COUNT_UP, noun="panel", label="panels", says=("how many panels", "panels", "how many widths",
              "how many lengths", "number of panels")),
+        Step("panel_length", "Each panel is as long as the backing is that way", "if(need = down_cloth, long, wide)", rounding=SHEET,
+             label="length of a panel", says=("how long is each panel", "length of each panel", "long is each panel",
+             "long are the panels", "length of the panels", "long must each panel", "long do i cut each panel",
+             "long is a panel", "cut length of each panel", "length of a panel")),
         Step("layout", "", kind=TEXT, label="how it lies", says=("which way", "seams run", "layout")),
     ),
     answers=("cloth", "panels", "layout", "wide", "long", "down_cloth", "across_cloth", "area"),
@@ -97,7 +117,7 @@ BACKING = Rule(
         Caution("Longarm services may ask for more on each side, and for square edges: ask yours",
                 mentions=("longarm", "longarmer", "service", "quilter", "backing")),
         Caution("What the joins take tips the count here: charts that leave them out give a panel fewer",
-                when="if(down_cloth <= across_cloth, down_panels - ceil(wide / usable), across_panels - ceil(long / "
+                when="if(need = down_cloth, down_panels - ceil(wide / usable), across_panels - ceil(long / "
                 "usable)) > 0"),
     ),
     examples=(

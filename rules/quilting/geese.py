@@ -8,7 +8,7 @@ from ..engine.declare import GEOMETRY, Default, Input, Refusal, Rule, Step, choi
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, FINE, PATCH_CUT
 from .seam_geometry import half_square_addition, quarter_square_addition
-from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN
+from .triangles import AS_SEWN, HALF_SQUARE, QUARTER_SQUARE, TAKEN, UNFINISHED
 from .words import SEAM
 
 NOT_TWO_TO_ONE = (
@@ -22,8 +22,11 @@ def _told(name: str, *kinds: str) -> tuple[Input, Input]:
     """A square already cut, from which the goose's size follows. A number with no unit is its size only where the words say
     so plainly: "the big square is 9 1/4", and not "9 big squares"."""
     plain = [words for kind in kinds for words in (f"{kind} square is", f"{kind} square was", f"{kind} squares are",
-             f"{kind} square of", f"{kind} square cut", f"{kind} square measures", f"{kind} squares at", f"{kind} square is cut",
+             f"{kind} square of", f"{kind} square cut", f"my {kind} squares", f"cut the {kind} squares",
+             f"cut my {kind} squares", f"{kind} square measures", f"{kind} squares at", f"{kind} square is cut",
              f"{kind} squares are cut")]  # fmt: skip
+    if name == "large":  # squares named alone are the large ones
+        plain += ["squares of", "in squares", "from squares of"]
     label, sane = f"{name} square in hand", "8 mm..60 cm"
     return (
         Input(f"{name}_told", label, LENGTH, says=tuple(f"{kind} square" for kind in kinds), extra=True, spoken=True, sane=sane,
@@ -86,7 +89,14 @@ FLYING_GEESE = Rule(
         Step("high", "And the shorter its height", "min(width, height) - taken", label="height of the goose"),
         Step("goose_width", "So wide it finishes", "wide", label="goose, finished width", rounding=FINE, when=GOOSE,
              says=("how big", "what size", "geese finish", "do the geese finish", "size geese", "goose do i get")),
-        Step("goose_height", "And so high", "high", label="goose, finished height", rounding=FINE, when=GOOSE),
+        Step("goose_height", "And so high", "high", label="goose, finished height", rounding=FINE, when=GOOSE,
+             says=("how high does the goose finish", "how high do the geese finish", "how high does it finish",
+             "how high do they finish", "how tall do they finish", "height of the geese", "how high are the geese",
+             "how high will they finish", "how high will the geese finish",
+             "how high", "how tall", "goose high",)),
+        Step("raw_width", "Before it is sewn in, a goose has a seam on both sides", "wide + 2 * seam", rounding=FINE,
+             label="goose, unfinished width", says=UNFINISHED),
+        Step("raw_height", "And above and below", "high + 2 * seam", rounding=FINE, label="goose, unfinished height", says=UNFINISHED),
         Step("rectangle_width", "Add a seam on both sides of the goose", "wide + 2 * seam", rounding=PATCH_CUT,
              label="rectangle width", when=ONE, says=("rectangle", "big patch", "cut", "size of the rectangle",
              "size of the rectangles", "rectangle size")),
@@ -98,7 +108,8 @@ FLYING_GEESE = Rule(
         Step("rectangles", "A rectangle for each goose", "count", COUNT, noun="rectangle", rounding=COUNT_UP,
              when=ONE, label="rectangles", says=("how many rectangles", )),
         Step("corner_squares", "Two squares for each goose", "2 * count", COUNT, noun="square", rounding=COUNT_UP,
-             when=ONE, label="corner squares", says=("how many squares", "how many corner squares")),
+             when=ONE, label="corner squares", says=("number of squares", "squares needed", "number of corner squares", "squares in all",
+             "how many squares", "how many corner squares")),
         Step("large_addition",
              "The large square ends up as four geese, quarter-square triangles: it takes seam × (2 + 2√2) more",
              QUARTER_SQUARE, rounding=PATCH_CUT, label="addition to the large square", when=FOUR),
@@ -111,13 +122,21 @@ FLYING_GEESE = Rule(
              label="small square", when=FOUR, says=("small square", "small squares", "little squares", "sky squares",
              "smaller squares", "squares for the sky", "little square")),
         Step("large_squares", "One large square makes four geese", "count / 4", COUNT, rounding=COUNT_UP,
-             noun="large square", when=FOUR, says=("how many large squares", "how many big squares", "large squares",
+             noun="large square", when=FOUR, says=("large squares needed", "big squares needed", "number of large squares",
+             "number of big squares",
+             "large squares in all", "big squares in all",
+             "how many large squares", "how many big squares", "large squares",
              "big squares", "how many squares", "of the big squares", "of the large squares", "of the big ones", "many big",
              "many large"), stated=("big squares", "large squares"), label="large squares"),
         Step("small_squares", "Four small squares go with each large one", "4 * rounded(large_squares)", COUNT,
-             rounding=COUNT_UP, noun="small square", when=FOUR, says=("how many small squares",
+             rounding=COUNT_UP, noun="small square", when=FOUR, says=("small squares needed", "little squares needed",
+             "number of small squares", "small squares in all",
+             "how many small squares",
              "how many little squares", "small squares", "of the small squares", "of the little squares", "of the small ones",
              "many small"), label="small squares"),
+        Step("spare", "Four from each large square, less those wanted", "4 * rounded(large_squares) - count", COUNT, noun="goose unit",
+             when=FOUR, label="geese to spare", says=("spare geese", "geese left over", "geese to spare", "geese over", "extra geese",
+             "how many spare", "how many extra", "geese are left")),
     ),
     answers=("goose_width", "goose_height", "large", "small", "large_squares", "small_squares", "rectangle_width", "rectangle_height",
              "corner_square", "rectangles", "corner_squares", "wide", "high"),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice, flag
-from ..engine.drawing import QuiltDrawing
+from ..engine.drawing import OnPointDrawing, QuiltDrawing
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import COUNT_UP, CUT
@@ -62,13 +62,16 @@ QUILT_SIZE = Rule(
         Step("width", "The blocks, the sashes between (and outside) them, and a border on each side",
              "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
              label="quilt width", axis="width", says=("how big", "size", "how large", "what size", "finished size",
-             "big", "width", "quilt", "how wide", "quilt size", "finished quilt size", *HOW_BIG), stated=("wide", "width",
+             "big", "width", "quilt", "how wide", "quilt size", "finished quilt size", *HOW_BIG), stated=("makes", "make", "it makes",
+             "comes to", "come to",
+             "wide", "width",
              "come out", "comes out", "finished top", "whole quilt", "whole top", "finished quilt")),
         Step("length", "The same down the quilt",
              "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT, label="quilt length",
              axis="length", says=("length", "how long", *HOW_LONG), stated=("long", )),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks",
-             says=("how many blocks", "blocks in all", "number of blocks")),
+             says=("how many blocks", "blocks in all", "number of blocks"),
+             stated=("blocks in all", "blocks",)),
         Step("layout", "", kind=TEXT, label="layout"),
     ),
     answers=("width", "length", "blocks", "layout"),
@@ -92,13 +95,26 @@ QUILT_SIZE = Rule(
         "4 x 5 blocks, 2 in sashing, 3 in border, how big are the blocks if it comes out 60 in wide -> 12 in",
     ),
     related=("blocks for a size", "binding strips", "backing"),
-    defers=("blocks for a size",),
+    defers=("blocks for a size", "on-point size"),
 )
+
+def _layout_for_a_size(run: Run) -> Outcome:
+    """Drawn in straight rows, or on point."""
+    if run.get("on_point") == "no":
+        return layout(run)
+    across, down = int(run.rounded("across")), int(run.rounded("down"))
+    words = f"on point, {across} across and {down} down, {(across - 1) * (down - 1)} more between them"
+    drawing = OnPointDrawing(across, down, run.rounded("width"), run.rounded("length"), run.unit_of(LENGTH))
+    return Outcome({"layout": words}, drawing=drawing)
+
 
 BLOCKS_FOR_A_SIZE = Rule(
     topic="blocks for a size",
     family="quilting",
-    says=("how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
+    says=("blocks for a", "blocks for my", "blocks for an", "blocks for her", "blocks for his", "blocks will cover",
+          "blocks to fill",
+          "really be", "really come out", "really measure", "really finish", "really come to", "how many rows of blocks",
+          "how many blocks", "blocks for a size", "blocks needed", "number of blocks", "blocks do i need",
           "blocks for a quilt", "how many blocks for", "blocks to make", "squares make", "squares for a quilt",
           "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks", "quilt to be",
               "quilt should be", "blocks for quilt", "blocks to cover",
@@ -120,6 +136,9 @@ BLOCKS_FOR_A_SIZE = Rule(
         OUTSIDE,
         UNFINISHED_BLOCK,
         SEAM,
+        flag("on_point", "set on point", ("on point", "on pt", "on their points", "set diagonally", "diagonal set", "diagonally set")),
+        Input("pointed", "blocks stand on a corner", COUNT, spoken=True, default=(Default("0", derived=True, when={"on_point": "no"}),
+              Default("1", derived=True, when={"on_point": "yes"}))),
         choice("aim", "how near", {"at_least": ("at least", "no smaller", "minimum", "or more", "not smaller",
                "cover"), "about": ("about", "around", "roughly", "nearest", "approximately", "more or less", "or so",
                "near enough", "doesn t have to be exact", "close to", "as near as", "near"), "at_most": ("at most",
@@ -131,25 +150,43 @@ BLOCKS_FOR_A_SIZE = Rule(
               Default("1", derived=True, when={"aim": "at_most"}))),
     ),
     steps=(
+        Step("pitch", "A block takes its side, or its diagonal when it stands on a corner", "block * if(pointed = 1, sqrt(2), 1)",
+             label="room for a block"),
         Step("fit_across",
              "What is left inside the borders, one sash lent to it, shared out in blocks with their sash",
-             "(wide - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT,
+             "(wide - 2 * (border + outer) + (1 - outside) * sash) / (pitch + sash)", COUNT,
              label="blocks across, unrounded"),
         Step("across", "Whole blocks", "if(spared >= 1, floor(fit_across), ceil(fit_across - spared))", COUNT,
-             label="across", says=("blocks across", "across", "how many across")),
+             label="across", says=("how many blocks across", "blocks go across", "blocks across and down", "blocks across the quilt",
+             "number of blocks across",
+             "in a row", "in each row", "blocks in a row", "blocks in each row", "how many wide", "each row",
+             "blocks across", "across", "how many across")),
         Step("fit_down", "The same down the quilt",
-             "(long - 2 * (border + outer) + (1 - outside) * sash) / (block + sash)", COUNT,
+             "(long - 2 * (border + outer) + (1 - outside) * sash) / (pitch + sash)", COUNT,
              label="blocks down, unrounded"),
         Step("down", "Whole blocks", "if(spared >= 1, floor(fit_down), ceil(fit_down - spared))", COUNT,
-             label="down", says=("blocks down", "down", "how many down")),
-        Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks",
+             label="down", says=("how many blocks down", "blocks across and down", "number of blocks down", "blocks go down",
+             "how many rows", "rows", "rows down", "rows of blocks", "number of rows",
+             "blocks down", "down", "how many down")),
+        Step("blocks", "Across times down, and on point those that lie between", "across * down + pointed * (across - 1) * (down - 1)",
+             COUNT, rounding=COUNT_UP, noun="block", label="blocks",
              says=("how many blocks", "blocks", "blocks in all", "number of blocks", "total"), stated=("have",
              "blocks")),
         Step("width", "The size that really comes of it",
-             "across * block + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
-             label="quilt width", says=("real size", "real width", "actual size", "how big")),
-        Step("length", "And down", "down * block + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
-             label="quilt length"),
+             "across * pitch + (across - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
+             label="quilt width", says=("really be", "really come out", "really measure", "really come to", "really finish", "actually be",
+             "actually come out", "actually measure", "actually finish", "how wide will it", "finish at",
+             "finished size", "what size does it come to",
+             "real size", "real width", "actual size", "how big")),
+        Step("length", "And down", "down * pitch + (down - 1 + outside) * sash + 2 * (border + outer)", rounding=CUT,
+             label="quilt length",
+             says=("how long will it", "real length", "actual length", "how long does it really", "long will it really",
+             "how long is it really",)),
+        Step("over_width", "The quilt's width, less the width wanted", "width - wide", rounding=CUT, label="wider than wanted",
+             when={"aim": "at_least"}, says=("how much bigger", "how much wider", "how much larger", "wider than", "bigger than i want",
+             "larger than i want", "too wide", "how much over")),
+        Step("over_length", "The same for its length", "length - long", rounding=CUT, label="longer than wanted",
+             when={"aim": "at_least"}, says=("how much bigger", "how much longer", "how much larger", "longer than", "too long")),
         Step("layout", "", kind=TEXT, label="layout"),
     ),
     answers=("blocks", "across", "down", "width", "length", "layout"),
@@ -157,8 +194,9 @@ BLOCKS_FOR_A_SIZE = Rule(
     sizes=(("wide", "long"),),
     home="in",
     source=ARITHMETIC,
-    algorithm=layout,
-    refusals=(Refusal("fit_across <= 0",
+    algorithm=_layout_for_a_size,
+    refusals=(Refusal("pointed * sash > 0", "this is worked for blocks on point with no sashing. Leave the sashing out, or the on point."),
+              Refusal("fit_across <= 0",
                       "the borders leave no room for a block across. Type a narrower border or a wider quilt."),
               Refusal("fit_down <= 0",
                       "the borders leave no room for a block down. Type a narrower border or a longer quilt."),
@@ -173,4 +211,5 @@ BLOCKS_FOR_A_SIZE = Rule(
         "how many 6 in blocks do I need for a quilt 92 x 96 in -> 256 blocks",
     ),
     related=("quilt size", "quilt yardage"),
+    defers=("on-point size",),
 )

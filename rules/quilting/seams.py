@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import DRIFT
+from ..engine.rounding import COUNT_NEAR, DRIFT
 from .words import SEAM
 
 SEAM_DRIFT = Rule(
     topic="seam drift",
     family="quilting",
-    says=("drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out",
+    says=("out each", "out in each", "out at each",
+          "row out", "row is out", "each seam out by", "seam 1/16 out", "row out by", "is the row out", "out altogether",
+          "drift", "seam drift", "too short", "too long", "off by", "too narrow", "too wide", "seams out",
           "came out", "each seam is", "seam error", "out of true", "comes up short", "seam is off", "seams are off",
           "cumulative error", "accumulated error", "error per seam", "error a seam", "error in each seam",
           "total error over", "row should be", "row should have been", "row is meant to be", "each seam out",
@@ -41,7 +43,9 @@ SEAM_DRIFT = Rule(
         Input("meant", "length the row should have", LENGTH, says=("should be", "should have been", "supposed to be",
               "meant to be", "should measure", "ought to be", "was to be", "should finish", "instead of"), extra=True,
               spoken=True, ask="How long should the row be?", example="40 in", sane="20 cm..6 m"),
-        Input("came", "length of the row as sewn", LENGTH, says=("it measures", "measures", "came out at", "it s",
+        Input("came", "length of the row as sewn", LENGTH, says=("row came out at", "row came out", "row measures", "row is only",
+             "came out",
+             "it measures", "measures", "came out at", "it s",
               "ended up", "came to", "turned out", "it came out at"), extra=True,
               spoken=True, ask="How long has the row come out?", example="39 1/2 in", sane="20 cm..6 m"),
         choice("which", "the row is", {"too_short": ("too short", "short", "too narrow", "too small", "shorter",
@@ -58,6 +62,8 @@ SEAM_DRIFT = Rule(
              says=("each seam", "per seam", "error per seam", "is each seam out",
              "by each seam", "each seam lose", "each seam take", "out is each seam", "out each seam is", "error in each seam",
              "out is each of", "is each of the seams", "error in each", "error at each seam"), sane="0.1 mm..2 cm"),
+        Step("how_many", "The whole error over what each seam is out", "total / error", COUNT, rounding=COUNT_NEAR, noun="seam",
+             label="seams", says=("how many seams", "number of seams", "how many joins")),
         Step("right_narrower",
              "A row too short was sewn with too much seam: half a seam's error comes off each patch's allowance",
              "seam - total / seams / 2", rounding=DRIFT, label="seam that comes out right",

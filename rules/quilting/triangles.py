@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import GEOMETRY, Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import COUNT_UP, PATCH_CUT
+from ..engine.rounding import COUNT_UP, FINE, PATCH_CUT
 from .seam_geometry import half_square_addition, quarter_square_addition
 from .words import SEAM
 
@@ -16,7 +16,16 @@ QUARTER_SQUARE = "seam * (2 + 2 * sqrt(2))"
 AS_SEWN = flag("as_sewn", "the size is the unfinished one", ("unfinished", "trim to", "trimmed to", "trim down to",
                "trim them to", "trim them down to", "raw edge to raw edge", "before they are sewn in"),
                no=("what unfinished", "what is the unfinished", "what s the unfinished", "unfinished size do",
-               "unfinished size should", "unfinished size will", "trim to size", "trimmed to size"))  # fmt: skip
+               "unfinished size should", "unfinished size will", "trim to size", "trimmed to size", "size before they are sewn in",
+               "size before it is sewn in", "big before they are sewn in", "big before it is sewn in", "do i trim them to",
+               "do i trim to", "do i trim them down to", "trim them to what", "trim to what", "trim down to what",
+               "do i trim it to", "the unfinished size", "their unfinished size", "give unfinished size", "finished unfinished",
+               "finished unfinished size", "unfinished how big", "unfinished what size"))  # fmt: skip
+# And where it is what is asked for.
+UNFINISHED = ("what unfinished size", "unfinished size", "what is the unfinished", "unfinished size do", "size before", "how big before",
+              "what do i trim", "do i trim them to", "do i trim to", "trim to size", "trim them to what", "trim to what", "unfinished",
+              "size to trim", "what size to trim", "trimmed size", "how big raw", "before they are sewn in", "before it is sewn in",
+              "size before it s sewn in", "before it s sewn in", "before it goes in", "before they re sewn in")
 TAKEN = Input("taken", "seams in the size told", LENGTH, spoken=True, default=(
               Default("0 in | 0 cm", derived=True, when={"as_sewn": "no"}), Default("=2 * seam",
               "Sewn in, a unit loses a seam on every side", derived=True, when={"as_sewn": "yes"})))  # fmt: skip
@@ -83,13 +92,19 @@ HALF_SQUARE_TRIANGLES = Rule(
              "how large", "size of the squares", "cut size", "cut the squares", "starting squares", "size squares",
              "what size squares"), stated=("cut", "square", "squares", "start with", "starting", "already cut",
              "have", "squares cut", "squares are cut", "charm squares", "in charm squares", "in squares")),
+        Step("unfinished", "Before it is sewn in, a unit has a seam on every side", "finished - taken + 2 * seam", rounding=FINE,
+             label="unit, unfinished", says=UNFINISHED),
         Step("squares", "Share the units among the pairs, and take whole squares", "count / per_pair", COUNT,
              rounding=COUNT_UP, noun="square", label="squares of each cloth", says=("how many squares",
              "number of squares", "squares of each", "of each fabric", "of each colour", "of each cloth", "of each",
              "squares of each fabric", "squares of each colour", "how many", "squares of each colour do i need",
-             "pairs"), stated=("squares of each", )),
+             "pairs"), stated=("pairs of squares", "pairs",
+             "squares of each", )),
         Step("in_all", "As many of the other cloth", "2 * rounded(squares)", COUNT, noun="square",
-             label="squares in all", says=("squares in all", "altogether", "squares in total")),
+             label="squares in all", says=("how many squares in all", "how many squares in total", "in total",
+             "squares altogether", "both fabrics", "both cloths", "both colours", "of both", "in both",
+             "how many squares altogether",
+             "squares in all", "altogether", "squares in total")),
     ),
     answers=("cut", "squares", "in_all"),
     headline=("Cut {squares} of each cloth, {cut} a side: {in_all} in all.",
@@ -145,9 +160,16 @@ QUARTER_SQUARE_TRIANGLES = Rule(
              "size of the squares", "cut size", "cut the squares", "starting square", "what size squares"),
              stated=("cut", "square", "squares", "start with", "starting", "already cut", "have", "squares cut",
              "squares are cut", "in squares", "are cut")),
+        Step("unfinished", "Before it is sewn in, a unit has a seam on every side", "finished - taken + 2 * seam", rounding=FINE,
+             label="unit, unfinished", says=UNFINISHED),
         Step("squares", "A square gives four triangles", "triangles / 4", COUNT, rounding=COUNT_UP, noun="square",
              label="squares of each cloth", says=("how many squares", "number of squares", "squares of each",
              "of each fabric", "of each colour", "of each cloth", "of each", "how many")),
+        Step("in_all", "As many of the other cloth", "2 * rounded(squares)", COUNT, noun="square",
+             label="squares in all, for hourglass units of two cloths", says=("how many squares altogether", "how many squares in all",
+             "how many squares in total",
+             "squares in all", "altogether", "squares in total",
+             "squares altogether", "both fabrics", "both cloths", "both colours", "of both", "in both")),
     ),
     answers=("cut", "squares"),
     headline=("Cut {squares} of each cloth, {cut} a side, twice on the diagonal.",

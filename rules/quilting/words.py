@@ -7,7 +7,8 @@ from ..engine.kinds import COUNT, LENGTH
 
 WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "width", "quilt top", "top",
                        "square quilt", "across", "lap quilt", "baby quilt", "cot quilt", "throw",
-                       "wall hanging", "quilt is", "quilt measures"), ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
+                       "wall hanging", "square wall hanging", "square throw", "square lap quilt", "quilt is", "quilt measures"),
+                       ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
 # How a quilt's two sides, and cloth to buy, are asked for.
 HOW_LONG = ("how long is the quilt", "how long will the quilt", "how long the quilt", "how long should the quilt",
@@ -51,7 +52,7 @@ BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinish
               "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
               "what size should blocks", "what size should the blocks", "what size must the blocks", "how big must the blocks",
-              "what block", "which block", "how big a block", "how big should the blocks"),
+              "what block", "which block", "blocks of", "block of", "how big a block", "how big should the blocks"),
               ask="What size do the blocks finish?", example="12 in", sane="1 cm..2 m",
               practice="6 in..14 in by 1 in")  # fmt: skip
 UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfinished", "unfinished block",

@@ -38,6 +38,9 @@ VERBS = {
         "dropped",
         "plus",
         "gained",
+        "gain",
+        "give",
+        "gave",
         "lowered",
     ),
     LESS: _folded(
@@ -51,6 +54,7 @@ VERBS = {
         "removed",
         "remove",
         "lost",
+        "lose",
         "raised",
         "folded",
         "minus",
@@ -71,6 +75,8 @@ AFTER = {
 }
 # "Let the skirt down", "let it out": what is let, in few words, stands between.
 LET, LET_WHAT = frozenset(("down", "out")), 4
+PIECES = _folded("sleeve", "skirt", "dress", "leg", "piece", "bodice", "jacket", "coat", "trouser", "hem", "pattern", "strap", "top")
+ARTICLES = (["a"], ["an"], ["the"], ["my"], ["her"], ["his"])
 WAS = _folded("was", "originally", "original", "pattern", "from", "length", "long", "started")
 
 
@@ -111,9 +117,17 @@ def item_of(measure: Measure, sign: int, unit: str) -> Item:
 def _sign(line: Line, value: Value) -> int:
     """What the words about a number say was done: those just after it first, else the last verb before it."""
     behind = [line.text[start:end].lower() for start, end in line.origin[value.last : value.last + 1]]
-    if behind == ["long"]:
-        return 0  # "on a sleeve 58 cm long" tells what there was, and no change to it
+    if behind in (["long"], ["now"]) or _is_now(line, value):
+        return 0  # "on a sleeve 58 cm long", "it's now 57 cm" tell what there was or is, and no change to it
+    if behind and line.words[value.last] in PIECES and line.words[value.first - 1 : value.first] in ARTICLES:
+        return 0  # "shortened a 62 cm sleeve by 2.5 cm"
     return _after(line, value.last) or _before(line, value.first)
+
+
+def _is_now(line: Line, value: Value) -> bool:
+    """Whether a number is what came of the changes: "it's now 57 cm", "ended up 57 cm"."""
+    before = line.words[max(0, value.first - 3) : value.first]
+    return "now" in before or before[-2:] in (["ended", "up"], ["end", "up"], ["came", "to"])
 
 
 def _after(line: Line, spot: int) -> int:

@@ -24,6 +24,8 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     for value in values:
         if value.shape != "one" or "percentage" in kinds_of(value.main)[:1]:
             continue
+        if _is_purse(line, value):
+            continue
         if not _is_money(value):
             if waiting is not None and not waiting.soft:
                 return None, frozenset()
@@ -38,6 +40,14 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
     if len(items) < FEWEST or (waiting is not None and not waiting.soft):
         return None, frozenset()
     return Given(tuple(items), items[0].unit, "; ".join(each.text for each in items)), frozenset(taken)
+
+
+def _is_purse(line: Line, value: Value) -> bool:
+    """Whether a sum of money is what there is to spend: "change from £30", "is £25 enough", "my budget is £40"."""
+    if not _is_money(value) or value.main.per is not None:
+        return False
+    before, after = line.words[max(0, value.first - 3) : value.first], line.words[value.last : value.last + 2]
+    return before[-1:] == ["from"] or before[-2:] == ["out", "of"] or "budget" in before or "enough" in after or before[-1:] == ["have"]
 
 
 def _is_money(value: Value) -> bool:

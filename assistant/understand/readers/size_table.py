@@ -156,15 +156,15 @@ def _by_grid(atoms: list[Atom]) -> list[Entry]:
 def _by_size_last(atoms: list[Atom]) -> list[Entry]:
     """ "bust is 94 cm in size 10, 100 cm in size 12 and 107 cm in 14": each measure before the size it is of."""
     entries: list[Entry] = []
-    place = ""
+    place, named = "", False  # "96 for a 10, 101 for a 12" names its sizes by "for a"
     for at, atom in enumerate(atoms):
         if atom.kind == "place":
             place = atom.text
         if atom.kind != "number" or [follower.text for follower in atoms[at + 1 : at + 2]] not in (["in"], ["for"], ["at"]):
             continue
         name = next((follower for follower in atoms[at + 2 : at + 5] if follower.text not in ("a", "the", "size")), None)
-        sized = any(follower.text == "size" for follower in atoms[at + 2 : at + 4]) or bool(entries)
-        if name is not None and sized and name.kind in ("number", "name") and not name.unit:
+        named = named or any(follower.text in ("size", "a") for follower in atoms[at + 2 : at + 4])
+        if name is not None and named and name.kind in ("number", "name") and not name.unit:
             entries.append((name.text, [(place, atom, atom)], [atom.number, name.number]))
     return entries if len(entries) > 1 else []
 

@@ -12,7 +12,7 @@ from ..values import Line, Value
 
 NO_COLOUR = frozenset(
     """row round rnd line over total altogether repeat repeats stripe then knit plain long wide tall sequence
-    pattern colour ball g m yarn wool piece times each stitch scarf blanket body sleeve hat sock total ml""".split()
+    pattern colour ball g m yarn wool piece time times each stitch scarf blanket body sleeve hat sock total ml""".split()
 )
 
 
@@ -64,5 +64,5 @@ def _colour(line: Line, spot: int) -> bool:
         return False
     word = line.words[spot]
     if len(word) == 1:
-        return (word in "abcdef" and word != "a") or line.text[slice(*line.origin[spot])].isupper()
+        return (word in "abcdef" and word != "a") or (word != "i" and line.text[slice(*line.origin[spot])].isupper())
     return word.isalpha() and word not in FILLERS and word not in LINKS and word not in NO_COLOUR
