@@ -355,7 +355,7 @@ def _untold(rule: Rule, request: Request) -> Answer | None:
     """What to say where an input is asked for first, and no result was told that it would follow from; None otherwise."""
     first = next(iter(request.asked), "")
     item = rule.input(first)
-    if item is None or first in request.given or request.stated or item.default is not None or item.extra:
+    if item is None or first in request.given or request.stated or item.default is not None or item.extra or first in rule.no_unknown:
         return None
     if any(rule.step(name) is not None for name in request.asked):
         return None
@@ -412,7 +412,7 @@ def _on_from(run: Run, asked: list[str], found: Found, told: tuple[Value, ...]) 
 
 def _input_result(run: Run, item: Input, value: Any, exact: Any) -> Result:
     unit = run.unit_of(item.kind)
-    if run.request.unit and item.kind is LENGTH:
+    if system_of(run.request.unit) and item.kind is LENGTH:
         unit = run.request.unit
     elif item.kind is ANY:
         unit = "1"

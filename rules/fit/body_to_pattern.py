@@ -40,6 +40,8 @@ BODY_TO_PATTERN = Rule(
         "how much bigger must i make",
         *(f"size says {place}" for place in ("bust", "waist", "hip")),
         "to a pattern for",
+        "each quarter grow",
+        "quarter piece grow",
     ),
     about=(
         "What to add to a pattern (or take off) where the body differs from its size, and how much of "
@@ -78,6 +80,9 @@ BODY_TO_PATTERN = Rule(
                 "table",
                 "drafted for",
                 "pattern is for",
+                "pattern for",
+                "a pattern for",
+                "to a pattern for",
                 "pattern's",
                 "envelope",
                 "pattern size",

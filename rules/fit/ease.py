@@ -25,7 +25,8 @@ BODY_MEASURE = Input(
     "body measure",
     LENGTH,
     says=(
-        "body", "i measure", "she measures", "i am", "she is", "i'm", "who is", "who", "she", "he", "she has", "he has", "has", "person", "wearer",
+        "body", "i measure", "she measures", "i am", "she is", "i'm", "who is", "who", "she", "he", "she has", "he has", "has",
+        "person", "wearer",
         "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
         *(f"body {place}" for place in PLACE_WORDS),
         *GARMENT_PLACES,
@@ -190,7 +191,7 @@ EASE = Rule(
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
             says=(
-                "percentage", "percent", "as a percentage", "per cent", "as a percent", "in percent",
+                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent", "as a percent", "in percent",
                 "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
                 "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),
@@ -203,6 +204,7 @@ EASE = Rule(
             LENGTH,
             rounding=FINE,
             label="less than the body",
+            says=("how much smaller", "how much tighter", "smaller is the"),
             stated=(
                 "negative ease",
                 "of negative ease",

@@ -19,6 +19,10 @@ def _percent_of(run: Run) -> Outcome:
     """The percentage of a measure, the measure less it, or the measure and it besides; or the measure there was before."""
     given = run.given("amount")
     share, how = run.get("percent"), run.get("how")
+    told = run.given("percent").text
+    if share > 1 and told.replace(" ", "").replace("/", "").replace(".", "").isdigit():
+        raise Impossible(f"I cannot take {told} for a percentage. Type it with its sign, such as: {told}% of {given.text}; or ask: what "
+                         f"percentage of {given.text} is {told}")
     if run.get("back") == "yes":
         return _before(run, given, share, how)
     part = given.value * share
@@ -60,28 +64,9 @@ PERCENTAGE = Rule(
     topic="percentage",
     family="measures",
     says=(
-        "percent of",
-        "percentage of",
-        "per cent of",
-        "percent off",
-        "percent more",
-        "percent less",
-        "add percent",
-        "percentage",
-        "% of",
-        "bigger by",
-        "smaller by",
-        "increase",
-        "decrease",
-        "plus percent",
-        "minus percent",
-        "increase by",
-        "decrease by",
-        "knock",
-        "so what do i pay",
-        "what do i pay then",
-        "pay after",
-        "percent",
+        "percent of", "percentage of", "per cent of", "percent off", "percent more", "percent less", "add percent",
+        "percentage", "% of", "bigger by", "smaller by", "increase", "decrease", "plus percent", "minus percent", "increase by",
+        "decrease by", "knock", "so what do i pay", "what do i pay then", "pay after", "percent",
     ),
     about="A percentage of any measure, or the measure with it taken off or added.",
     inputs=(
@@ -102,30 +87,11 @@ PERCENTAGE = Rule(
             {
                 "of": ("of",),
                 "off": (
-                    "off",
-                    "less",
-                    "take off",
-                    "minus",
-                    "reduce by",
-                    "reduced by",
-                    "smaller",
-                    "shorter",
-                    "decrease by",
-                    "decrease",
-                    "knock off",
+                    "off", "less", "take off", "minus", "reduce by", "reduced by", "smaller", "shorter", "decrease by",
+                    "decrease", "knock off",
                 ),
                 "more": (
-                    "more",
-                    "plus",
-                    "add",
-                    "added",
-                    "bigger",
-                    "larger",
-                    "longer",
-                    "increase by",
-                    "extra",
-                    "on top",
-                    "increase",
+                    "more", "plus", "add", "added", "bigger", "larger", "longer", "increase by", "extra", "on top", "increase",
                 ),
             },
             default="of",
@@ -136,19 +102,21 @@ PERCENTAGE = Rule(
             "back",
             "what it was before is wanted",
             (
-                "what was it originally",
-                "what was it to start with",
-                "what was it at first",
-                "what did it start at",
-                "what did it cost before",
-                "what was the original",
-                "what was the price before",
+                "what was it originally", "what was it to start with", "what was it at first", "what did it start at",
+                "what did it cost before", "what was the original", "what was the price before",
             ),
         ),
     ),
     steps=(
         Step("result", "The percentage", kind=ANY, label="result"),
-        Step("part", "The percentage by itself", kind=ANY, label="the percentage of it"),
+        Step(
+            "part",
+            "The percentage by itself",
+            kind=ANY,
+            label="the percentage of it",
+            says=("how much extra", "how much is added", "how much is taken off", "how much do i lose", "how much is lost",
+                "comes off", "how much less"),
+        ),
     ),
     answers=("result", "part"),
     tells=("any measure + percentage",),
@@ -157,8 +125,7 @@ PERCENTAGE = Rule(
     no_unknown=("amount", "percent"),
     source=ARITHMETIC,
     examples=(
-        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m",
-        "percentage: 20% off 45 cm -> 36 cm; 9 cm",
+        "decrease 3.2 m by 15 percent -> 2.72 m; 0.48 m", "percentage: 20% off 45 cm -> 36 cm; 9 cm",
         "increase 80 cm by 10% -> 88 cm",
     ),
 )
@@ -176,6 +143,8 @@ def _alike(part: Given, whole: Given) -> tuple[Given, Given]:
 def _share(run: Run) -> Outcome:
     """One measure as a percentage of another. Raises Impossible for two of different kinds."""
     part, whole = _alike(run.given("part"), run.given("whole"))
+    if run.get("left") == "yes" and part.value > whole.value:
+        part, whole = whole, part  # no more is left, or used, than there was
     if not whole.value or not same_kind(part.unit, whole.unit):
         raise Impossible(
             f"{part.text} is no part of {whole.text}: they must be measures of one kind. Such as: what "
@@ -183,6 +152,9 @@ def _share(run: Run) -> Outcome:
         )
     share = part.value / whole.value
     run.say("Divide the part by the whole", "part ÷ whole", f"{part.text} ÷ {whole.text}", shown(share, "%"))
+    if run.get("left") == "yes" and run.get("spent") == "yes":
+        share = 1 - share
+        run.say("What is left is the rest of the whole, 100 %", "", "", shown(share, "%"))
     if run.get("how") == "difference":
         share = share - 1
         run.say("Take away the whole, 100 %", "", "", shown(share, "%"))
@@ -193,24 +165,9 @@ PERCENTAGE_OF_WHOLE = Rule(
     topic="what percentage",
     family="measures",
     says=(
-        "what percentage",
-        "what percent",
-        "as a percentage",
-        "as percent",
-        "as percentage",
-        "in percent",
-        "as a percentage of",
-        "as a percent of",
-        "what share",
-        "percentage is",
-        "percent is",
-        "what per cent",
-        "how many percent",
-        "how many per cent",
-        "percentage by which",
-        "percent by which",
-        "per cent by which",
-        "out of",
+        "what percentage", "what percent", "as a percentage", "as percent", "as percentage", "in percent", "as a percentage of",
+        "as a percent of", "what share", "percentage is", "percent is", "what per cent", "how many percent",
+        "how many per cent", "percentage by which", "percent by which", "per cent by which", "out of",
     ),
     about="One measure as a percentage of another.",
     inputs=(
@@ -229,39 +186,18 @@ PERCENTAGE_OF_WHOLE = Rule(
             {
                 "share": ("share of",),
                 "difference": (
-                    "bigger",
-                    "larger",
-                    "longer than",
-                    "more than",
-                    "smaller",
-                    "shorter",
-                    "less than",
-                    "wider",
-                    "narrower",
-                    "shrank",
-                    "shrunk",
-                    "grew",
-                    "grown",
-                    "lost",
-                    "gained",
-                    "lose",
-                    "gain",
-                    "exceed",
-                    "exceeds",
-                    "by which",
-                    "went up",
-                    "gone up",
-                    "went down",
-                    "gone down",
-                    "dropped",
-                    "rose",
-                    "did i save",
-                    "saved",
-                    "saving",
+                    "bigger", "larger", "longer than", "more than", "smaller", "shorter", "less than", "wider", "narrower",
+                    "shrank", "shrunk", "grew", "grown", "lost", "gained", "lose", "gain", "exceed", "exceeds", "by which",
+                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "did i save", "saved", "saving",
                 ),
             },
             default=(Default("share", derived=True),),
         ),
+        # Of what was used the rest is left; of what is left, nothing is to be taken away.
+        flag("left", "what is left is wanted", ("percent is left", "per cent is left", "percentage is left", "percent left",
+        "per cent left",
+             "percentage left", "percent remains", "percent do i have left", "percent have i left")),
+        flag("spent", "the part is what was used", ("used", "i used", "cut off", "spent", "gone", "sold", "cut away", "used up")),
     ),
     steps=(
         Step(
@@ -280,9 +216,7 @@ PERCENTAGE_OF_WHOLE = Rule(
     no_unknown=("part", "whole"),
     source=ARITHMETIC,
     examples=(
-        "what percentage of 80 cm is 12 cm -> 15 %",
-        "12 in is what percent of 1 yd -> 33.3 %",
-        "what percentage is 35 of 140 -> 25 %",
-        "what percentage bigger is 110 cm than 100 cm -> 10 %",
+        "what percentage of 80 cm is 12 cm -> 15 %", "12 in is what percent of 1 yd -> 33.3 %",
+        "what percentage is 35 of 140 -> 25 %", "what percentage bigger is 110 cm than 100 cm -> 10 %",
     ),
 )

@@ -50,6 +50,11 @@ SCALE = Rule(
         "after enlarging",
         "after reducing",
         "drawn at",
+        "copied at",
+        "copier setting",
+        "photocopier setting",
+        "copier set",
+        "copied to",
     ),
     about="A length made larger or smaller by a factor or a percentage (150 % is half as large again).",
     inputs=(
@@ -150,7 +155,19 @@ SCALE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="as a percentage",
-            says=("percentage", "percent"),
+            says=("percentage", "percent", "copier setting", "photocopier setting", "setting"),
+        ),
+        Step(
+            "by",
+            "That share of the length is the difference",
+            "amount * factor",
+            LENGTH,
+            rounding=FINE,
+            label="difference",
+            says=("how much comes off", "comes off", "how much is added", "is added", "how much do i lose", "how much is lost",
+                "how much longer", "do i take off", "what's lost",
+                  "how much shorter"),
+            when={"share": ("off", "more")},
         ),
         Step(
             "change",
@@ -159,6 +176,7 @@ SCALE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="change",
+            when={"share": "of it"},
             says=(
                 "by how much",
                 "by how much do i enlarge",
@@ -167,6 +185,7 @@ SCALE = Rule(
                 "by what percentage do i reduce",
                 "how much larger",
                 "how much smaller",
+                *(f"{per} do i {make}" for per in ("per cent", "how much percent") for make in ("enlarge", "reduce")),
             ),
         ),
         Step(
@@ -179,7 +198,7 @@ SCALE = Rule(
             says=("full size", "full sized", "real size", "actual size", "life size"),
         ),
     ),
-    answers=("scaled", "less", "more", "percent", "change"),
+    answers=("scaled", "less", "more", "percent", "change", "by"),
     tells=("length + ratio",),
     headline=("Scaled, it is {scaled}.", "At full size it is {full}.", "That leaves {less}.", "With it, that is {more}."),
     refusals=(
