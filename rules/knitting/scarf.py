@@ -15,7 +15,7 @@ from ..engine.declare import (
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .width import NO_ROOM_FOR_EDGES
-from .words import EDGE_STITCHES, MULTIPLE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 SCARF_OR_BLANKET = Rule(
     topic="scarf, blanket",
@@ -55,7 +55,7 @@ SCARF_OR_BLANKET = Rule(
              label="stitches before rounding"),
         Step("repeats", "Take the edge stitches off and divide by the multiple, to the nearest whole one (a tie goes "
              "up)", "(product - edge) / multiple",
-             COUNT, rounding=COUNT_NEAR, label="multiples"),
+             COUNT, rounding=COUNT_NEAR, label="multiples", noun="repeat", says=HOW_MANY_REPEATS),
         Step("stitches", "Take that many multiples, and the edge stitches",
              "max(1, rounded(repeats)) * multiple + edge", STITCHES, rounding=STITCH,
              label="stitches to cast on", says=("cast on", "stitches", "how many", "how many stitches", "sts", "chain"),
@@ -63,12 +63,25 @@ SCARF_OR_BLANKET = Rule(
         Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW, label="rows",
              says=("rows", "how many rows", "rounds")),
         Step("real", "Divide the stitches by the tension", "stitches / tension", rounding=BODY,
-             label="width they give"),
+             label="width they give", says=REALLY_WIDE),
         Step("border_stitches", "The border at the tension", "border * tension", STITCHES, rounding=STITCH,
              label="border stitches at each side",
-             says=("border stitches", "for the border")),
+             says=("border stitches", "for the border", "stitches for the border", "stitches in the border", "stitches of border",
+                   "stitches is the border", "stitches wide is the border", "stitches each side", "stitches at each side",
+                   "border at each side", "stitches are the border", "stitches does the border take")),
         Step("border_rows", "The border at the row tension", "border * row_tension", ROWS, rounding=ROW,
-             label="border rows at each end"),
+             label="border rows at each end",
+             says=("border rows", "rows for the border", "rows of border", "rows is the border", "rows in the border",
+                   "rows at each end", "rows are the border", "rows does the border take", "rows of the border")),
+        Step("middle_stitches", "Take the border off both sides", "stitches - 2 * rounded(border_stitches)", STITCHES, rounding=STITCH,
+             label="stitches between the borders",
+             says=("stitches between the borders", "stitches in the middle", "middle stitches", "stitches inside the border",
+                   "stitches within the border", "stitches in the centre", "stitches left in the middle", "centre stitches",
+                   "stitches for the middle", "stitches for the centre"), when={"outside": "within"}),
+        Step("middle_rows", "Take the border off both ends", "rows - 2 * rounded(border_rows)", ROWS, rounding=ROW,
+             label="rows between the borders",
+             says=("rows between the borders", "rows in the middle", "middle rows", "rows inside the border", "rows within the border",
+                   "rows in the centre", "rows for the middle"), when={"outside": "within"}),
         Step("inside_left", "What the borders leave of the smaller side", "min(width, length) - 2 * border",
              label="left within the borders", when={"outside": "within"}),
         Step("whole_width", "Add the border to both sides", "width + 2 * border", rounding=BODY,
@@ -78,7 +91,7 @@ SCARF_OR_BLANKET = Rule(
         Step("whole_length", "Add the border to both ends", "length + 2 * border", rounding=BODY,
              label="length with the border", says=("long altogether", "long in all", "whole length", "overall length",
                                                    "total length",
-                                                   "long with the border", "finished length",
+                                                   "long with the border", "long altogether with the border", "finished length",
                                                    "long with border"), when={"outside": "added"}),
     ),
     answers=("stitches", "rows", "real", "border_stitches", "border_rows", "whole_width", "whole_length"),

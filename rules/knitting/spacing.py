@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
-from ..engine.kinds import STITCHES, TEXT
+from ..engine.kinds import COUNT, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.run import Impossible, Run
 from .row_reader import ACTIONS, knit, spaced, write_row
@@ -33,12 +33,12 @@ WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to"
         "dec to", "make it", "end with", "after it", "after the row", "after the round", "after this row",
         "need to have", "want to have", "to reach", "becomes",
         "increase evenly to", "inc evenly to", "decrease evenly to", "dec evenly to", "evenly up to", "evenly down to",
-        "total")  # fmt: skip
+        "total", "ended up with", "ended with", "be left with", "left with", "am left with")  # fmt: skip
 
 
-def _start(name: str = "stitches") -> Input:
+def _start(default: Default) -> Input:
     return Input(
-        name, "stitches on the needle", STITCHES, says=HAVE,
+        "stitches", "stitches on the needle", STITCHES, says=HAVE, default=default,
         ask="How many stitches are on the needle?", example="75 stitches", sane="2 st..5000 st",
         practice="40 st..160 st by 4 st", usual="12 st..800 st",
     )  # fmt: skip
@@ -91,7 +91,8 @@ def _work(run: Run, action: str, count: int) -> Outcome:
     knitted = knit(text, stitches)
     assert knitted.shapings == count, "the row was written with another number of shapings"
     _say(run, stitches, count, action, in_round, text)
-    return Outcome({"row": text, "after": Fraction(knitted.left)}, notes=(ABBREVIATIONS[action],))
+    return Outcome({"row": text, "after": Fraction(knitted.left), "times": Fraction(count), "before": Fraction(stitches)},
+                   notes=(ABBREVIATIONS[action],))
 
 
 def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text: str) -> None:
@@ -112,7 +113,15 @@ def _say(run: Run, stitches: int, count: int, action: str, in_round: bool, text:
             f"{stitches} used, {stitches + count * (made - used)} left")
 
 
+def _before_told(run: Run, way: str) -> None:
+    """What there was before the row is asked for: the stitches told are then those after it, and must be said to be so."""
+    if run.request.asked[:1] == ("before",) and not run.was_given("total"):
+        raise Impossible(f"I took {int(run.get('stitches'))} for the stitches before the row. Say which are wanted after it, such as: "
+                         f"{way} 8 stitches evenly to end up with 88, how many did I start with")
+
+
 def _increase(run: Run) -> Outcome:
+    _before_told(run, "add")
     stitches, total = run.get("stitches"), run.get("total")
     if total <= stitches:
         raise Impossible(f"{int(total)} is not more than {int(stitches)} stitches, so there is nothing to increase. "
@@ -125,6 +134,7 @@ def _increase(run: Run) -> Outcome:
 
 
 def _decrease(run: Run) -> Outcome:
+    _before_told(run, "lose")
     stitches, total = run.get("stitches"), run.get("total")
     if total >= stitches or total < 1:
         raise Impossible(f"decreasing cannot bring {int(stitches)} stitches to {int(total)}. Give a smaller number "
@@ -137,6 +147,28 @@ _ROW = ("row", "distribute", "space them", "space", "where do they go", "where d
         "how is it worked", "what is the row", "how do i work it", "instruction", "how", "spread", "evenly", "where",
         "how often", "every how many", "write the row",
         "spacing")
+
+_AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
+          "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then",
+          "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now",
+          "do i have now", "will i have now", "have i now", "have i got then", "do i have then", "will i have then",
+          "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
+          "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
+          "on my needle then", "on my needle now", "on the needles now", "do i finish with", "will i finish with", "stitches in all",
+          "stitches left on", "what am i left with", "am i left with")
+
+
+def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
+    """How many times the row shapes, and the stitches it starts from: asked for by name."""
+    word = "increase" if change == "add" else "decrease"
+    return (
+        Step("times", f"One {word} for each of the stitches", kind=COUNT, label="times it is worked",
+             says=(f"how many {word}s", f"number of {word}s", f"{word}s is that", f"{word}s do i need", f"{word}s will that be",
+                   f"{word}s must i make", f"{word}s do i make", f"{word}s in all", f"{word}s altogether", *more)),
+        Step("before", "The stitches before the row", kind=STITCHES, label="stitches before",
+             says=("did i start with", "did i begin with", "were there before")),
+    )
+
 
 EVENLY_SPACED_INCREASES = Rule(
     topic="evenly spaced increases",
@@ -151,7 +183,7 @@ EVENLY_SPACED_INCREASES = Rule(
           "more stitches evenly"),
     about="A row in words that adds stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
-        _start(),
+        _start(Default("=total - add", "Take the new stitches from those after the row", derived=True, given=("total", "add"))),
         Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding",
                                                         "extra", "new stitches", "more sts", "more st", "plus", "additional",
                                                         "increases of", "inc by", "up by", "go up by",
@@ -174,10 +206,9 @@ EVENLY_SPACED_INCREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left",
-                   "sts are left",
-                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then",
-                   "sts then")),
+             says=_AFTER),
+        *_counted("add", ("stitches do i add", "stitches must i add", "stitches to add", "stitches are added", "stitches do i need to add",
+                          "how many to add", "how many more stitches", "how many extra stitches")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -223,7 +254,7 @@ EVENLY_SPACED_DECREASES = Rule(
           "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
-        _start(),
+        _start(Default("=total + lose", "Add the lost stitches to those after the row", derived=True, given=("total", "lose"))),
         Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by",
                                                           "losing", "get rid of", "loose",
                                                           "take out", "by", "down by", "fewer sts", "fewer stitches",
@@ -240,10 +271,9 @@ EVENLY_SPACED_DECREASES = Rule(
     steps=(
         Step("row", "Write the row", kind=TEXT, label="row in words", says=_ROW),
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
-             says=("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left",
-                   "sts are left",
-                   "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then",
-                   "sts then")),
+             says=_AFTER),
+        *_counted("lose", ("stitches do i lose", "stitches must i lose", "stitches to lose", "stitches are lost", "stitches have to go",
+                           "stitches do i need to lose", "stitches must go", "how many to lose", "stitches to get rid of")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),

@@ -80,7 +80,7 @@ def _stripe(run: Run) -> Outcome:
         else "a stripe of odd rows ends at the other edge: cut the yarn, or work on a circular needle and slide the "
              "stitches back"
     )  # fmt: skip
-    by_rows = any(name.startswith(_BY_ROWS) for name in run.request.asked)
+    by_rows = any(name.startswith(_BY_ROWS) for name in run.request.asked[:1])
     rows = run.get("rows") if by_rows else run.maybe("rows")
     if rows is None:
         return Outcome(values)
@@ -97,6 +97,7 @@ def _stripe(run: Run) -> Outcome:
                 values[f"{kind}_{number}"] = total * counts[colour] / rows
                 labels[f"{kind}_{number}"] = f"yarn in {colour}"
     values["repeats"] = rows / repeat
+    values["rows_total"] = rows
     part = "the whole of" if worked == last.rows else f"{amount(Fraction(worked), 'row')} into"
     values["ends"] = f"ends with {part} the {last.colour} stripe of {amount(Fraction(last.rows), 'row')}"
     return Outcome(values, labels=labels)
@@ -167,7 +168,13 @@ STRIPES_RULE = Rule(
                    "how long is the repeat", "how many rows is one repeat", "how many rows in one repeat")),
         *_each_colour(),
         Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat",
-             says=("how many repeats", "repeats")),
+             says=("how many repeats", "repeats", "complete repeats", "whole repeats", "full repeats", "how many complete repeats",
+                   "how many whole repeats", "how many full repeats", "how often is the repeat", "how many times is the repeat",
+                   "how many times do i repeat", "how many times does the repeat")),
+        Step("rows_total", "Rows in all", kind=ROWS, label="rows in all",
+             says=("rows altogether", "rows in all", "total rows", "rows in total", "rows so far", "how many rows altogether",
+                   "how many rows in all", "how many rows so far", "rows have i worked", "rows will i have", "how many rows in total",
+                   "rows have i knitted", "rows have i done")),
         Step("ends", "Where it ends", kind=TEXT, label="end of the work",
              says=("where does it end", "where it ends", "which colour last", "end", "where do i end", "what colour last",
                    "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on")),

@@ -7,7 +7,7 @@ from dataclasses import replace
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROW_RATE, ROWS, STITCH_RATE, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, TENSION_ROW, TENSION_ST
-from .words import MULTIPLE_WORDS, NEEDLE_TOLD, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import HOW_MANY_REPEATS, MULTIPLE_WORDS, NEEDLE_TOLD, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 _COUNTED = ("count", "counted", "over", "across", "in", "swatch", "measured over", "sample")
 
@@ -112,7 +112,9 @@ ROWS_FOR_A_LENGTH = Rule(
                                                            "lace is", "pattern is", "motif is", "full cable",
                                                            "lace pattern", "lace", "cable", "cable pattern",
                                                            "motif", "whole pattern",
-                                                           "whole repeats of", "row pattern"), default="1 row",
+                                                           "whole repeats of", "row pattern", "a cable", "rows a cable", "row cables",
+                                                           "whole lace repeats of", "lace repeats of",
+                                                           "cable repeats of"), default="1 row",
               because="no row repeat was named",
               sane="1 row..400 row", practice="2 row..12 row by 2 row", usual="1 row..80 row", spoken=True),
         Input("extra", "extra rows", ROWS, says=("plus", "extra rows", "set-up rows", "setup rows"),
@@ -125,14 +127,17 @@ ROWS_FOR_A_LENGTH = Rule(
         Step("product", "Multiply the length by the row tension", "length * row_tension", ROWS,
              label="rows before rounding"),
         Step("repeats", "Take the extra rows off and divide by the multiple, to the nearest whole one (a tie goes up)",
-             "(product - extra) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples"),
+             "(product - extra) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples", noun="repeat", says=HOW_MANY_REPEATS),
         Step("rows", "Take that many multiples and put the extra rows back",
              "max(1, rounded(repeats)) * multiple + extra", ROWS, rounding=ROW,
              label="rows", says=("rows", "how many rows", "rounds", "row count"),
              stated=("rows", "have", "knitted", "worked", "done", "make")),
         Step("real", "Divide those rows by the row tension for the length they really give", "rows / row_tension",
              rounding=BODY,
-             label="length they give", says=("real length", "actual length")),
+             label="length they give",
+             says=("real length", "actual length", "true length", "really be", "really measure", "really come out", "length really",
+                   "exact length", "length after rounding", "really end up", "actually end up", "actually be", "actually measure",
+                   "length do they give", "length does it give", "really get")),
     ),
     answers=("rows", "real"),
     headline=("Work {rows}; they come to {real} long.",),

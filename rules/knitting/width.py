@@ -7,7 +7,16 @@ from dataclasses import replace
 from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
-from .words import EDGE_STITCHES, MULTIPLE, NEEDLE_TOLD, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import (
+    EDGE_STITCHES,
+    HOW_MANY_REPEATS,
+    MULTIPLE,
+    NEEDLE_TOLD,
+    REALLY_WIDE,
+    ROW_TENSION,
+    STITCH_TENSION,
+    SWATCH_CAUTION,
+)
 
 # The stitches would be given as cast on, and be more than the width holds.
 NO_ROOM_FOR_EDGES = Refusal("edge > product", "the edge stitches alone are wider than the piece. Give fewer of them "
@@ -47,7 +56,7 @@ STITCHES_FOR_A_WIDTH = Rule(
              says=("exact stitches", "before rounding")),
         Step("repeats", "Take the edge stitches off and divide by the multiple, to the nearest whole one (a tie goes "
              "up)",
-             "(product - edge) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples"),
+             "(product - edge) / multiple", COUNT, rounding=COUNT_NEAR, label="multiples", noun="repeat", says=HOW_MANY_REPEATS),
         Step("stitches", "Take that many multiples and put the edge stitches back",
              "max(1, rounded(repeats)) * multiple + edge",
              STITCHES, rounding=STITCH, label="stitches to cast on",
@@ -56,7 +65,7 @@ STITCHES_FOR_A_WIDTH = Rule(
                      "come out")),
         Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension",
              rounding=BODY,
-             label="width they give", says=("real width", "actual width")),
+             label="width they give", says=REALLY_WIDE),
         Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW,
              label="rows for the length",
              says=("rows", "how many rows")),

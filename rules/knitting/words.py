@@ -23,7 +23,10 @@ ROW_TENSION = Input(
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
-                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of")  # fmt: skip
+                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of", "cables over", "cable over",
+                  "lace over",
+                  "pattern over", "pattern repeats over", "pattern worked over", "pattern is worked over", "stitch pattern of", "motif of",
+                  "motif over", "repeats every", "lace is over", "cable is over")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
               "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches",
               "over for the edges", "balance stitches", "edging stitches", "edge stitches of")
@@ -36,6 +39,13 @@ EDGE_STITCHES = Input(
     "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default=Default("0 st", derived=True),
     sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st", spoken=True,
 )  # fmt: skip
+
+HOW_MANY_REPEATS = ("how many repeats", "repeats is that", "repeats are that", "how many pattern repeats", "how many cable repeats",
+                    "how many lace repeats", "how many cables", "how many multiples", "how many whole repeats", "how many motifs",
+                    "number of repeats", "how many times does the pattern", "how many full repeats")
+REALLY_WIDE = ("real width", "actual width", "true width", "really be", "really measure", "really come out", "width really", "exact width",
+               "width after rounding", "actually be", "actually measure", "actually come out", "width do they give", "width does it give",
+               "width do i really get", "width do i actually get", "really get")
 
 FLAT_OR_ROUND = choice(
     "held", "how it is worked",

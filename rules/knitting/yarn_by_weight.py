@@ -5,7 +5,9 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, MASS, MONEY, PERCENT
 from ..engine.rounding import COUNT_UP, PENNY, YARN_WEIGHT
-from .yarn import DISCOUNT, DYE_LOT, EACH, NO_SPARE, SPARE_SAYS
+from .yarn import DISCOUNT, DYE_LOT, EACH, LEFT, NO_SPARE, SPARE_SAYS, asks
+
+_WEIGHT = ("how many grams", "how much wool", "how much yarn", "what weight", "how much", "how many ounces")
 
 YARN_BY_WEIGHT = Rule(
     topic="yarn by weight",
@@ -41,21 +43,33 @@ YARN_BY_WEIGHT = Rule(
               because="a weight stated by a pattern already holds the spare", sane="0 %..100 %",
               practice="5 %..20 % by 5 %"),
         NO_SPARE,
+        Input("stash", "balls in hand", COUNT,
+              says=("i have", "i've", "i've got", "have got", "i got", "in hand", "in my stash", "only have", "already have",
+                    "already got", "own"), extra=True, sane="1..500", spoken=True),
         EACH,
         DISCOUNT,
     ),
     steps=(
-        Step("total", "Add the spare", "needed * (1 + spare)", MASS, rounding=YARN_WEIGHT, label="yarn to buy"),
+        Step("total", "Add the spare", "needed * (1 + spare)", MASS, rounding=YARN_WEIGHT, label="yarn to buy",
+             says=("how many grams", "grams altogether", "weight altogether", "total weight", "grams in all", "what weight of",
+                   "weight is that", "weight of wool is that", "weight of yarn is that", "how much does it weigh", "how much do they weigh",
+                   "grams is that", "grams do i buy", "how many ounces", "how much wool is that", "how much yarn is that")),
         Step("balls", "Divide by the weight of one ball, and take whole balls", "total / ball", COUNT,
              rounding=COUNT_UP, noun="ball",
              says=("how many balls", "balls", "how many skeins", "how many", "skeins", "hanks"),
              stated=("have", "got", "only have", "bought")),
+        Step("leftover", "Take what is needed from the whole balls bought", "rounded(balls) * ball - needed", MASS, rounding=YARN_WEIGHT,
+             label="left over", says=("left over", "will be left", "leftover", "over at the end", *asks(_WEIGHT, LEFT))),
+        Step("more", "Take the balls in hand from those needed", "max(0 * stash, rounded(balls) - stash)", COUNT, rounding=COUNT_UP,
+             noun="ball", label="balls still to buy",
+             says=("how many more", "more balls", "more skeins", "still need", "still to buy", "more must i", "many more", "balls more",
+                   "skeins more", "more do i need", "more do i have to buy", "further balls")),
         Step("cost", "Multiply the whole balls by the price of one",
              "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost",
              says=("cost", "price", "come to", "pay", "total cost")),
     ),
-    answers=("balls", "total", "cost"),
+    answers=("balls", "total", "cost", "more"),
     sizes=(("pattern_balls", "pattern_ball"),),
     insists=True,
     headline=("Buy {balls}, {cost} in all.", "Buy {balls}."),
