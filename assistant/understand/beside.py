@@ -134,6 +134,15 @@ def leads_to(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     )  # fmt: skip
 
 
+def is_subject(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
+    """Whether a phrase is what a number is told of: "the panel is 7 in wide", "panel 7 in wide"."""
+    start = subject_of(line, value)
+    return any(
+        (mention.first == start or mention.last == value.first) and not mention.stated and line.words[mention.last - 1] not in FILLERS
+        for mention in mentions
+    )
+
+
 def counts_things(line: Line, value: Value) -> bool:
     """Whether a bare whole number stands before a word in the plural, alone or beside numbers that have their units."""
     after = line.words[value.last : value.last + 1]

@@ -17,6 +17,7 @@ from .beside import (
     affinity_of,
     counts_its_noun,
     counts_things,
+    is_subject,
     leads_to,
     made_from,
     names_a_length,
@@ -211,7 +212,12 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             fit = fitting.of(slot)
             if fit is not None and fit > OUT_OF_SENSE + 1:
                 named.add(name)
-    return named
+    axes = {places.by_name[name].declared.axis for name in named} - {""}
+    return named | {
+        name for name, mentions in places.by_slot.items()
+        if axes and (slot := places.by_name.get(name)) and not slot.stated and slot.spoken and not axes.isdisjoint(slot.declared.label.split())
+        and is_subject(places.line, value, mentions)
+    }  # fmt: skip
 
 
 def _of_stuff(line: Line, value: Value) -> bool:

@@ -41,7 +41,7 @@ POCKET = Rule(
         Input("panel_height", "panel height", LENGTH,
             says=(
                 "panel measures",
-                "panel", "panel height", "high panel", "tall panel"), extra=True, spoken=True, sane="2 cm..3 m",
+                "panel", "panel height", "high panel", "tall panel", "back panel"), extra=True, spoken=True, sane="2 cm..3 m",
             practice="12 in..20 in by 1 in"),
         SEAM_OF_BAG,
         flag("all_edges", "seam on every edge", ("on all edges", "on every edge", "all edges", "every edge", "on all sides",
