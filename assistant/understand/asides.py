@@ -35,7 +35,7 @@ TIMES = frozenset(("year", "yr", "month", "week", "day", "hour", "hr", "minute",
 SAYS_NOTHING = TIMES | OF_AGE | PEOPLE | frozenset(("ive", "weve", "theyve", "id"))
 TIME_UNITS = frozenset(("hour", "minute", "degree"))
 LONG_AGO = frozenset(("last", "before", "ago", "once", "other"))
-PAST = frozenset(("were", "was", "paid", "pay", "had", "got", "spent", "buy"))
+PAST = frozenset(("paid", "pay", "got", "spent", "buy"))
 
 
 def leave_out(line: Line) -> set[int]:
@@ -55,9 +55,14 @@ def other_way(line: Line, known: Container[str]) -> Line | None:
     tall = {value.number for value in line.values if _is_height(line, value, known)}
     if not tall and not any(value.aside for value in line.values):
         return None
-    values = [replace(value, aside=value.number in tall, counts_others=False) for value in line.values]
+    values = [replace(value, aside=value.number in tall or _of_another(line, value), counts_others=False) for value in line.values]
     at_value = {spot: values[value.number] for spot, value in line.at_value.items()}
     return replace(line, values=values, at_value=at_value)
+
+
+def _of_another(line: Line, value: Value) -> bool:
+    """Whether an age is told of somebody else: "He is 34" is no waist, where "I'm 35" may be a measure."""
+    return value.aside and value.first > 0 and line.words[value.first - 1] in ("he", "she", "is", "was")
 
 
 def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
@@ -80,7 +85,7 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
     if after and after[0] in TIMES:
         return quiet
     if _is_age(line, value, known):
-        return quiet or line.words[value.first - 1] == "turn"
+        return quiet or line.words[value.first - 1] == "turn" or line.words[value.last : value.last + 1] == ["if"]
     return quiet and bool(after) and after[0][:1].isalpha() and after[0] not in FILLERS and after[0] not in known
 
 

@@ -233,6 +233,8 @@ def _sought(line: Line, match: Match) -> bool:
 
 def _asks_other(line: Line, match: Match) -> bool:
     """Whether something else stands between the asking word and "for": "what square for half-square triangles"."""
+    if line.words[match.first] in ASKING:
+        return False  # "enough for what waist?"
     for spot in range(match.first - 2, max(-1, match.first - 5), -1):
         if line.words[spot] in ASKING:
             return False

@@ -238,6 +238,20 @@ def _none_of(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, Gi
     return found, denied
 
 
+def denied_in(reading: Reading, matches: list[Match]) -> set[str]:
+    """The measures that a line says there are none of, and that the reading's rule cannot take as nothing."""
+    rule, line, denied = reading.rule, reading.line, set()
+    chosen = {spot for found in reading.options.values() for match in found for spot in range(match.first, match.last)}
+    for match in matches:
+        if not chosen.isdisjoint(range(match.first, match.last)) or any(tag.name in reading.listed for tag in match.of(rule.topic)):
+            continue
+        before = match.first - (line.words[match.first - 1 : match.first] in BEFORE_NOTHING)
+        if before > 0 and line.words[before - 1] in NOTHING:
+            items = (rule.input(tag.name) for tag in match.of(rule.topic) if tag.what == "role")
+            denied |= {item.name for item in items if item is not None and item.kind is LENGTH and not item.sane.startswith("0 ")}
+    return denied
+
+
 def _states(placing: Placing, prefer: Mapping[str, float]) -> bool:
     """Whether a number was taken for a result told, and not in the place of one that was told before."""
     return any(slot.stated and slot.name not in prefer for slots in placing.spots.values() for slot in slots)

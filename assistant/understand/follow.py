@@ -21,7 +21,7 @@ from . import onward, relative, why
 from .beside import BOUGHT_BY
 from .build import NeedsUnit, build
 from .carry import assumed, carry
-from .choose import read_as
+from .choose import denied_in, read_as
 from .lexicon import Match
 from .options import of_them
 from .pull import near, of_cloth, pulls, replaces, spoken_for, told
@@ -237,6 +237,8 @@ def _in_full(heard: Heard, rule: Rule) -> bool:
 
 def _follows(talk: Conversation, heard: Heard, reading: Reading, request: Request) -> Followed:
     """The line as a change to the last request: every number placed, and each of them changing something."""
+    if not denied_in(reading, heard.matches).isdisjoint(request.given):
+        return None  # "and with no repeat?" where the sum cannot do without one
     if reading.lost or not (reading.placing.spots or reading.chosen or reading.asked or reading.listed):
         return None
     if of_cloth(heard.line) and not reading.rule.parts and not any(item.label in WIDTHS_OF_CLOTH for item in reading.rule.inputs):

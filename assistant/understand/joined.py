@@ -52,8 +52,9 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
             made.append(Word(chunk.text, "at", chunk.start, chunk.end))
         else:
             made.append(chunk)
+    made = told_loosely(made)
     _share_lengths(made)
-    return with_steps(told_loosely(made))
+    return with_steps(made)
 
 
 def _written_as_share(measure: Measure) -> Measure | None:

@@ -30,7 +30,7 @@ AWAITED = 1.5
 TAKEN_OFF = 1.5
 OFF = frozenset(("less", "off", "discount", "reduction", "knocked", "minus"))
 ABOUT_AS_LARGE = (0.4, 2.5)
-HEDGES = frozenset(("really", "actually", "now", "only", "just", "about", "is", "was"))
+HEDGES = frozenset(("it", "really", "actually", "now", "only", "just", "about", "is", "was"))
 CLOTH = (["cloth"], ["fabric"], ["material"], ["kind"], ["sort"], ["stuff"])
 ONES_OWN = frozenset(("mine", "i've"))  # "mine is 120 cm wide": not what the pattern said
 
