@@ -96,7 +96,7 @@ class Conversation:
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             going_on = follow.asks(heard) or len(heard.line.values) >= MANY or self.context.request is not None
             doubted = told.status in ("incomplete", "unclear") and going_on
-            if doubted and (made := self.attempt(text, heard)).status == "answered":
+            if doubted and ((made := self.attempt(text, heard)).status == "answered" or (follow.asks(heard) and made.topic)):
                 return made  # "I knitted 27 stitches and they measure 4 1/2 in. What is my tension?" is no line for the notebook
             return replace(told, question=text)
         return practice.resumed(self.answer(text, heard, trouble), session, self)
@@ -157,7 +157,7 @@ class Conversation:
     # -- one line -----------------------------------------------------------------------------------------------
 
     def _answer(self, text: str, heard: Heard) -> Answer:
-        if self.context.request is not None or self.context.choices:
+        if (self.context.request is not None or self.context.choices) and not follow.changes_subject(heard):
             followed = follow.follow(self, heard)
             if followed is not None:
                 return self._keep(*followed)

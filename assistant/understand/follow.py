@@ -47,6 +47,9 @@ GOES_ON = frozenset(
 GOES_ON_PAIRS = frozenset(
     (("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same"))
 )
+ANEW = frozenset(
+    (one, thing) for one in ("different", "another", "new", "other", "separate", "unrelated") for thing in ("thing", "question", "subject", "topic")
+)
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35
 # The share of a line's words that a plan must know for the line to be a change to it.
@@ -281,6 +284,12 @@ def _asks_step(rule: Rule, reading: Reading) -> bool:
 def asks(heard: Heard) -> bool:
     """Whether a line asks something of its own."""
     return any(word in ("how", "what", "whats", "which", "?") for word in heard.line.words)
+
+
+def changes_subject(heard: Heard) -> bool:
+    """Whether a line says that it begins anew: "different thing: 54 in in cm?"."""
+    words = heard.line.words
+    return tuple(words[:2]) in ANEW or tuple(words[1:3]) in ANEW
 
 
 def _goes_on(heard: Heard) -> bool:

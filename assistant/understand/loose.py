@@ -18,6 +18,7 @@ OVER = {Fraction(10): "cm", Fraction(4): "in"}
 # Words of shaping: in "decrease 40 sts to 10" ten are left.
 SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
 MOST_OF_A_TENSION = 60
+GETS, ALIKE = frozenset(("getting", "get", "got", "knitting", "knit")), (0.6, 1.67)
 SOMEBODY = frozenset(("he's", "hes", "she's", "shes", "i'm", "im", "is"))
 BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
 
@@ -286,6 +287,8 @@ def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Ag
         return None
     if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
         return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
+    if measure.bare and made and isinstance(made[-1], Word) and made[-1].lower in GETS and ALIKE[0] < measure.value / first.value < ALIKE[1]:
+        return _Again(replace(measure, parts=(Part(measure.value, first.unit),), per=first.per), 0)  # "I'm getting 4 3/4"
     before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None
     if not isinstance(before, Measure) or not before.bare or not measure.bare or shapes or first.per is None:
         return None

@@ -12,6 +12,7 @@ from rules.engine.declare import Input, Rule
 from rules.engine.kinds import ANY, COUNT, LENGTH, MONEY, PRICE, RATIO, ROWS, STITCHES
 
 from .beside import (
+    AFTER_ITS_NUMBER,
     BESIDE,
     BOUGHT_BY,
     affinity_of,
@@ -45,6 +46,7 @@ CLOTH_WIDTHS = {"in": (35, 66), "cm": (88, 168)}
 WIDTH_COST = 1.5
 SIDES = frozenset(("diameter", "width", "height", "depth", "thickness"))
 MEASURES = frozenset(("width", "length", "height", "depth", "diameter", "breadth"))
+SIDE_WORDS = AFTER_ITS_NUMBER | {"across", "each", "apart", "cut", "finish", "sew", "square"}
 WIDE = frozenset(("wide", "width", "across"))
 MADE_FROM = 2.0  # how plainly "from 5 m of" speaks of what is in hand
 COUNTED_KINDS = (COUNT, STITCHES, ROWS)
@@ -196,6 +198,7 @@ def _is_counted(line: Line, value: Value) -> bool:
 def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set[str]:
     """The places that a word straight behind the number names, where it fits them."""
     named = set()
+    after = places.line.words[value.last] if value.last < len(places.line.words) else ""
     # "Bust 40 high bust 37": "high" is part of the longer phrase.
     longest = max((one.last for mentions in places.by_slot.values() for one in mentions if one.first == value.last), default=0)
     for name, mentions in places.by_slot.items():
@@ -206,6 +209,8 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
             continue
         if slot.kind is COUNT and _is_counted(places.line, value):
             continue
+        if slot.stated and after not in SIDE_WORDS and _told_before(places, value):
+            continue  # in "waist 68 cm radius" the radius is asked for
         if value.main.unit in BOUGHT_BY and "width" in slot.declared.label and not _says_wide(places.line, value):
             continue  # "2 yd denim" is so long, "1.5 m wide denim" so wide
         if any(mention.first == value.last and mention.last >= longest and names_it(places.line, mention) for mention in mentions):
@@ -224,6 +229,15 @@ def _of_stuff(line: Line, value: Value) -> bool:
     """Whether what a length is of follows it: "2 metres of canvas"."""
     after = line.words[value.last : value.last + 2]
     return after[:1] == ["of"] and after[1:] != [] and after[1] not in FILLERS and after[1] not in MEASURES and value.last + 1 not in line.at_value
+
+
+def _told_before(places: Places, value: Value) -> bool:
+    """Whether an input's word stands straight before a number that opens no part of the sentence."""
+    return any(
+        mention.last == value.first and places.line.words[mention.last - 1] not in FILLERS
+        for name, mentions in places.by_slot.items() if name in places.by_name and not places.by_name[name].stated
+        for mention in mentions
+    )  # fmt: skip
 
 
 def _says_wide(line: Line, value: Value) -> bool:

@@ -34,7 +34,7 @@ _CLAUSE = re.compile(r"\badd\b(?:(?!\bfor me\b)[^,.?;:]|[.,](?=\d))+", re.IGNORE
 _PERCENT = re.compile(r"%|per\s*cent", re.IGNORECASE)
 # "and" between two measures; in "two and a quarter" it is part of a number.
 _PORTION = r"(?:an?\s+|one\s+|three\s+|two\s+)?(?:half|third|quarter|eighth|fifth|tenth|sixteenth)"
-_JOINS = re.compile(rf"\b(?:and|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNORECASE)
+_JOINS = re.compile(rf"\b(?:and|with another|with|to)\b(?!\s+{_PORTION})|,(?=\s)|&", re.IGNORECASE)
 
 
 _ASKING = frozenset(
