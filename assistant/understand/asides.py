@@ -61,8 +61,9 @@ def other_way(line: Line, known: Container[str]) -> Line | None:
 
 
 def _of_another(line: Line, value: Value) -> bool:
-    """Whether an age is told of somebody else: "He is 34" is no waist, where "I'm 35" may be a measure."""
-    return value.aside and value.first > 0 and line.words[value.first - 1] in ("he", "she", "is", "was")
+    """Whether an age is told of him or her: "He is 34" is no waist, where "I'm 35" and "Ines is 70" may be measures."""
+    words = line.words[max(0, value.first - 2) : value.first]
+    return value.aside and (words[-1:] == ["he"] or words[-1:] == ["she"] or words in (["he", "is"], ["she", "is"]))
 
 
 def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
