@@ -127,7 +127,8 @@ class Lexicon:
     closed: first word -> its phrases as bytes, opened when the word is first met, for a plain answer meets only a few.
     called: the phrases of the rules that are meant only when one of their own words is said; they are kept apart, so that
     no other question is read differently for them. calling: the first words of the phrases that call for such a rule.
-    lines: the phrases met in the last lines, so that a line with other numbers is not searched again.
+    lines: the phrases met in the last lines, so that a line with other numbers is not searched again. met: the last words
+    searched, and the phrases in them.
     """
 
     phrases: dict[str, Phrases] = field(default_factory=dict)
@@ -138,6 +139,7 @@ class Lexicon:
     called: Lexicon | None = None
     closed: dict[str, bytes] = field(default_factory=dict)
     calling: frozenset[str] = frozenset()
+    met: tuple[tuple[str, ...], list[Match]] = ((), [])
 
     def shut(self) -> Lexicon:
         """The same lexicon with its phrases as bytes, to be kept."""
@@ -183,6 +185,13 @@ class Lexicon:
         return _called_for(words, self.called._meet(words), found)
 
     def _meet(self, words: list[str]) -> list[Match]:
+        """The phrases in a list of tokens, kept for the last one: it is asked about more than once."""
+        key = tuple(words)
+        if self.met[0] != key:
+            self.met = (key, self._found(words))
+        return list(self.met[1])
+
+    def _found(self, words: list[str]) -> list[Match]:
         found = []
         known, following = self.phrases, [*words[1:], ""]
         for first, (word, after) in enumerate(zip(words, following, strict=False)):
