@@ -18,12 +18,14 @@ from .values import Line, Value
 YEARS = (1900, 2100)
 BEFORE_A_YEAR = frozenset(("in", "since", "from", "of", "circa", "about", "the"))
 MONTHS = frozenset(
-    """january february march april june july august september october november december jan feb apr jun jul aug sep sept oct nov""".split()
+    """january february march april june july august september october november december jan feb apr jun jul aug sep sept oct
+    nov""".split()
 )
 CAPITAL_MONTHS = frozenset(("May", "March", "Mar"))
 HOUSES = (["at", "number"], ["for", "flat"], ["in", "flat"], ["at", "flat"], ["to", "number"])
 _DAY = re.compile(r"\b(?:the|on|['’]s)\s*$", re.IGNORECASE)
-STOPS = frozenset((".", ",", ";", ":", "?", "!", "\n", "(", ")", "-", "–", "—", "and", "so", "but", "because", "though", "when", "which", "after", "that"))
+STOPS = frozenset((".", ",", ";", ":", "?", "!", "\n", "(", ")", "-", "–", "—"))
+STOPS |= frozenset(("and", "so", "but", "because", "though", "when", "which", "after", "that"))
 ASKS = frozenset(("how", "what", "which", "whats", "find", "need", "want", "buy", "cut", "make"))
 OF_AGE = frozenset(("im", "he", "she", "who", "turn", "aged"))
 PEOPLE = frozenset(

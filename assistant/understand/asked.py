@@ -269,7 +269,8 @@ def _could_answer(rule: Rule, name: str, line: Line, match: Match) -> bool:
         first -= 1  # "what size are the squares"
     asked = tuple(line.words[max(0, first - 2) : first])
     declared = rule.step(name) or rule.input(name)
-    if declared is not None and declared.kind is COUNT and asked[-1:] in (("what",), ("which",)) and not _as_typed(line, match.last - 1).endswith("s"):
+    one = asked[-1:] in (("what",), ("which",)) and not _as_typed(line, match.last - 1).endswith("s")
+    if one and declared is not None and declared.kind is COUNT:
         return False  # "what square" asks for no number of them
     if declared is None or asked not in (HOW_MANY, *WHAT_SIZE):
         return True

@@ -55,10 +55,8 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
         elif mention.first >= value.last:
             if mention.leads or line.words[mention.first] in ASKING:
                 continue
-            if mention.first in predicate:
-                near = 2.7  # "8 1/4 in is what I cut the large square"
-            else:
-                near = 3.0 - line.crossing(value.last, mention.first) * 1.1
+            told = mention.first in predicate  # "8 1/4 in is what I cut the large square"
+            near = 2.7 if told else 3.0 - line.crossing(value.last, mention.first) * 1.1
             if line.stops(value.last, mention.first) or not ASKING.isdisjoint(line.words[value.last : mention.first]):
                 near -= AFTER_STOP  # nor does a word of the question that follows it
             if after and mention.first >= after:
@@ -127,7 +125,8 @@ def leads_to(line: Line, value: Value, mentions: Sequence[Mention]) -> bool:
     followed = not AFTER_ITS_NUMBER.isdisjoint(line.words[value.last : value.last + 1])  # "inverted pleat 6.5 cm deep"
     start = value.first - (line.words[value.first - 1] in ("a", "an") if value.first else 0)
     return any(
-        mention.last in (start, value.first) and not mention.stated and not SAYS_NO_MORE.issuperset(line.words[mention.first : mention.last])
+        mention.last in (start, value.first) and not mention.stated
+        and not SAYS_NO_MORE.issuperset(line.words[mention.first : mention.last])
         and not (followed and LEADING.isdisjoint(line.words[mention.first : mention.last]))
         for mention in mentions
         if mention.last - mention.first > 1

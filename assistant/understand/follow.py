@@ -31,7 +31,7 @@ from .score import PLAIN_KINDS
 from .tokens import FILLERS
 from .unit_asked import unit_asked
 from .values import LENGTHS, Line, kinds_of
-from .weigh import PLAINLY_MEANT, PLAINLY_NAMED, answers_in, coverage
+from .weigh import PLAINLY_MEANT, answers_in, coverage
 from .weigh import best as best_of
 
 if TYPE_CHECKING:
@@ -48,7 +48,9 @@ GOES_ON_PAIRS = frozenset(
     (("what", "if"), ("what", "about"), ("how", "about"), ("make", "it"), ("make", "that"), ("same", "for"), ("the", "same"))
 )
 ANEW = frozenset(
-    (one, thing) for one in ("different", "another", "new", "other", "separate", "unrelated") for thing in ("thing", "question", "subject", "topic")
+    (one, thing)
+    for one in ("different", "another", "new", "other", "separate", "unrelated")
+    for thing in ("thing", "question", "subject", "topic")
 )
 # A topic named at least this plainly may start a new question.
 NAMED = 0.35

@@ -287,7 +287,8 @@ def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Ag
         return None
     if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
         return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
-    if measure.bare and made and isinstance(made[-1], Word) and made[-1].lower in GETS and ALIKE[0] < measure.value / first.value < ALIKE[1]:
+    gets = bool(made) and isinstance(made[-1], Word) and made[-1].lower in GETS
+    if gets and measure.bare and ALIKE[0] < measure.value / first.value < ALIKE[1]:
         return _Again(replace(measure, parts=(Part(measure.value, first.unit),), per=first.per), 0)  # "I'm getting 4 3/4"
     before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None
     if not isinstance(before, Measure) or not before.bare or not measure.bare or shapes or first.per is None:

@@ -220,15 +220,17 @@ def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set
     axes = {places.by_name[name].declared.axis for name in named} - {""}
     return named | {
         name for name, mentions in places.by_slot.items()
-        if axes and (slot := places.by_name.get(name)) and not slot.stated and slot.spoken and not axes.isdisjoint(slot.declared.label.split())
-        and is_subject(places.line, value, mentions)
+        if axes and (slot := places.by_name.get(name)) and slot.spoken and not slot.stated
+        and not axes.isdisjoint(slot.declared.label.split()) and is_subject(places.line, value, mentions)
     }  # fmt: skip
 
 
 def _of_stuff(line: Line, value: Value) -> bool:
     """Whether what a length is of follows it: "2 metres of canvas"."""
     after = line.words[value.last : value.last + 2]
-    return after[:1] == ["of"] and after[1:] != [] and after[1] not in FILLERS and after[1] not in MEASURES and value.last + 1 not in line.at_value
+    if after[:1] != ["of"] or not after[1:] or value.last + 1 in line.at_value:
+        return False
+    return after[1] not in FILLERS and after[1] not in MEASURES
 
 
 def _told_before(places: Places, value: Value) -> bool:

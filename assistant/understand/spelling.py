@@ -47,7 +47,8 @@ def _nearest(word: str, known: frozenset[str]) -> str:
     bare = bones == word and len(word) >= LEAST_BARE  # "skrt", "wdth": typed without its vowels
     if (len(word) < SHORTEST and not bare) or word in common_words():
         return ""
-    alike = sorted((other for other in known if other[:1] == word[0] and other.translate(VOWELS) == bones), key=lambda other: (len(other), other))
+    alike = [other for other in known if other[:1] == word[0] and other.translate(VOWELS) == bones]
+    alike.sort(key=lambda other: (len(other), other))
     if bare and alike:
         return alike[0]
     most = 1 if len(word) < 8 else 2

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from functools import lru_cache
+from itertools import pairwise
 
 NUMBER_WORDS = {
     word: str(value)
@@ -39,7 +40,10 @@ SAME = {
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
     "blk": "block", "geometry": "geometry", "weighted": "weighted", "neg": "negative", "fin": "finish", "pls": "please", "plz": "please",
-    "allowances": "allowance", "enuff": "enough", "boht": "buy", "bort": "buy", "ful": "full", "wots": "what", "wht": "what", "wat": "what", "hw": "how", "mny": "many", "tme": "time", "circ": "circle", "wst": "waist", "lng": "long", "enuf": "enough", "wot": "what", "wich": "which", "agen": "again", "sa": "seam allowance", "what'll": "what", "what're": "what", "what'd": "what", "how'll": "how", "shes": "she", "hes": "he", "whos": "who",
+    "allowances": "allowance", "enuff": "enough", "boht": "buy", "bort": "buy", "ful": "full", "wots": "what", "wht": "what",
+    "wat": "what", "hw": "how", "mny": "many", "tme": "time", "circ": "circle", "wst": "waist", "lng": "long", "enuf": "enough",
+    "wot": "what", "wich": "which", "agen": "again", "sa": "seam allowance", "what'll": "what", "what're": "what",
+    "what'd": "what", "how'll": "how", "shes": "she", "hes": "he", "whos": "who",
 }  # fmt: skip
 
 KEEP_S = frozenset(
@@ -88,7 +92,7 @@ def tokens(text: str) -> tuple[str, ...]:
     ('1', 'way', 'print')
     """
     found = [part for word in _WORD.findall(text) for part in stem(word).split()]
-    while PER_CENT in zip(found, found[1:], strict=False):
+    while PER_CENT in pairwise(found):
         spot = next(spot for spot in range(len(found)) if tuple(found[spot : spot + 2]) == PER_CENT)
         found[spot : spot + 2] = ["percent"]
     return tuple(found)
