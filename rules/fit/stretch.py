@@ -199,6 +199,7 @@ NEGATIVE_EASE = Rule(
                 "pattern is", "pattern width", "finished", "garment", "pattern measures", "pattern comes to", "comes to",
                 "pattern of", "comes out", "drafted at", "i cut", "i cut it", "i cut them", "cut the leggings", "cut the leotard",
                 "cut the swimsuit",
+                *(f"{thing} pattern" for thing in ("leggings", "leotard", "swimsuit", "bandeau")),
                 "round for", "round for a", "wide for a", "leggings are", "leotard is",
             ),
         ),

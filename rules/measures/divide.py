@@ -44,6 +44,7 @@ DIVIDE = Rule(
         "left over", "pieces from", "how many pieces", "leftover", "equal sections", "evenly into", "into equal",
         "equally", "whats left over", "what's left", "pieces out of", "cut up", "mark off", "where do i cut",
         "pieces can i cut", "cut in equal", "equal bits", "pieces how many", "into lengths of", "cut in pieces",
+        "each bit", "each bit be", "share out",
         "pieces the same", "the same length", "bits from", "bits", "how much is left over", "how much is left",
         "into quarters", "in quarters", "into thirds",
         *(f"{how} {name}" for name in SHARES if name not in ("halves", "thirds", "quarters", "eighths") for how in ("into", "in")),
@@ -150,7 +151,7 @@ DIVIDE = Rule(
             rounding=FINE,
             label="each part",
             says=(
-                "each part", "each", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
+                "each part", "each", "each bit", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
                 "one mark to the next",
             ),
         ),
