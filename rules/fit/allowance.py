@@ -252,7 +252,7 @@ ALLOWANCE_SWAP = Rule(
         *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         *(f"seam in {unit}" for unit in ("mm", "inches", "centimetres", "centimeters", "millimetres", "metric")),
         *(f"marked in {unit}" for unit in ("inches", "cm", "mm", "centimetres", "millimetres")),
-        "seam plate", "machine plate", "allowance how many", "allowance how much", "what is that in metric",
+        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much", "what is that in metric",
         "what's that in metric", "what is it in metric", "what's it in metric",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",

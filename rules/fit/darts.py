@@ -7,6 +7,8 @@ from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 from .words import told
 
+# Shares of the difference, other than half of it, that may go into the side seams.
+PARTS = {"a third": "33 1/3 %", "two thirds": "66 2/3 %", "a quarter": "25 %", "three quarters": "75 %"}
 WAIST = ("waist", "at waist", "at the waist", "the waist", "at my waist")
 
 DARTS = Rule(
@@ -101,6 +103,11 @@ DARTS = Rule(
                     "darts and side seams",
                     "rest in the side seams",
                 ),
+                **{
+                    name: tuple(f"{name}{of} {at} side seams" for of in ("", " of it", " of that", " of the difference", " goes", " go")
+                                for at in ("in the", "into the", "at the", "to the"))
+                    for name in PARTS
+                },
                 "darts only": (
                     "all in the darts",
                     "darts only",
@@ -119,6 +126,7 @@ DARTS = Rule(
                     "not in the side seams",
                     "leave the side seams",
                     "side seams stay",
+                    *(f"{none} {at} the seams" for none in ("nothing", "none") for at in ("in", "into", "at")),
                     *(f"{all_} into the darts" for all_ in ("all", "all of it", "the whole", "difference", "it", "them", "everything")),
                     *(f"{all_} goes into" for all_ in ("all of it", "the whole", "it all", "everything")),
                     "in darts alone",
@@ -144,6 +152,7 @@ DARTS = Rule(
             default=(
                 Default("50 %", derived=True, when={"where": "darts and side seams"}),
                 Default("0 %", derived=True, when={"where": "darts only"}),
+                *(Default(share, derived=True, when={"where": name}) for name, share in PARTS.items()),
             ),
             sane="0 %..100 %",
         ),

@@ -35,6 +35,7 @@ ROUND_TO_DIAMETER = Rule(
         "around how wide across",
         "circle's edge",
         "head through",
+        "head to go through",
         "round",
         "across",
     ),

@@ -44,7 +44,7 @@ DIVIDE = Rule(
         "left over", "pieces from", "how many pieces", "leftover", "equal sections", "evenly into", "into equal",
         "equally", "whats left over", "what's left", "pieces out of", "cut up", "mark off", "where do i cut",
         "pieces can i cut", "cut in equal", "equal bits", "pieces how many", "into lengths of", "cut in pieces",
-        "each bit", "each bit be", "share out",
+        "each bit", "each bit be", "share out", "how much for each",
         "pieces the same", "the same length", "bits from", "bits", "how much is left over", "how much is left",
         "into quarters", "in quarters", "into thirds",
         *(f"{how} {name}" for name in SHARES if name not in ("halves", "thirds", "quarters", "eighths") for how in ("into", "in")),
@@ -130,6 +130,16 @@ DIVIDE = Rule(
             spoken=True,
             sane="1..8",
         ),
+        # One piece taken off, and no more of them.
+        choice(
+            "once",
+            "one piece taken off",
+            {
+                "no": ("pieces", "lengths", "bits", "strips", "how many", "each", "every"),
+                "yes": ("i take", "i use", "i used", "i've used", "use up", "used up", "i cut off", "is cut off"),
+            },
+            default=Default("no", derived=True),
+        ),
         # So many pieces of such a length leave what is over them; with no number told, as many are cut as can be.
         Input(
             "cuts",
@@ -137,6 +147,7 @@ DIVIDE = Rule(
             COUNT,
             default=(
                 Default("=parts", derived=True, given=("parts", "piece")),
+                Default("1", derived=True, when={"once": "yes"}),
                 Default("=floor(total / piece)", derived=True, given=("piece",)),
             ),
             spoken=True,
@@ -151,7 +162,7 @@ DIVIDE = Rule(
             rounding=FINE,
             label="each part",
             says=(
-                "each part", "each", "each bit", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
+                "each part", "each", "each bit", "how much for each", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
                 "one mark to the next",
             ),
         ),

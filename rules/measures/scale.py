@@ -55,6 +55,7 @@ SCALE = Rule(
         "photocopier setting",
         "copier set",
         "copied to",
+        *(f"percent {must} i copy" for must in ("must", "should")),
     ),
     about="A length made larger or smaller by a factor or a percentage (150 % is half as large again).",
     inputs=(
@@ -63,7 +64,7 @@ SCALE = Rule(
             "length",
             LENGTH,
             says=(
-                "length", "from", "of", "original", "start with", "started with", "drawing was", "original was", "is", "becomes",
+                "length", "from", "of", "original", "to make a", "to make my", "start with", "started with", "drawing was", "original was", "is", "becomes",
                 "what was it", "what was it before", "what was it originally",
                 "long", "wide", "high",
             ),
@@ -155,7 +156,8 @@ SCALE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="as a percentage",
-            says=("percentage", "percent", "copier setting", "photocopier setting", "setting"),
+            says=("percentage", "percent", "copier setting", "photocopier setting", "setting",
+                *(f"percent {must} i copy" for must in ("must", "should"))),
         ),
         Step(
             "by",

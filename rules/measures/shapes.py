@@ -213,7 +213,7 @@ PERIMETER = Rule(
         "perimeter", "perim", "perimeter of", "perimeter of a", "circumference", "circumference of a circle", "distance round",
         "outside edge", "how far round", "how far round for", "is a circle of", "end is a circle of", "total edge",
         "edge all round", "how much edge", "distance around", "how far around", "all the way around",
-        "once round", "edge is", "edge has a round", "edge of a round",
+        "once round", "edge is", "edge measures", "edge has a round", "edge of a round",
     ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",
     inputs=INPUTS,
