@@ -42,6 +42,7 @@ STRETCH = Rule(
         "jersey was", "elastane was",
         *(f"{cloth} {verb}" for cloth in ("knit", "jersey", "rib", "ribbing", "lycra") for verb in ("pulls", "pulled", "stretches")),
         "how much does it grow",
+        "can be pulled", "be pulled", "how far can", "how far will it pull", "how far does it pull",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
     inputs=(
@@ -70,7 +71,7 @@ STRETCH = Rule(
                 "pulls to", "pulled to", "goes to", "it goes",
                 *told("when stretched", "when pulled"),
                 "went to", "it went to", "went out to", "came out at", "goes out to", "stretches", "pulls out to",
-                "when pulled", "pulled", "out to", "to", "up to", "extends to", "becomes", "gets to",
+                "when pulled", "pulled", "out to", "to", "up to", "extends to", "becomes", "gets to", "can be pulled", "be pulled", "how far can",
             ),
             axis="reach",
             ask="How long is it stretched?",
@@ -101,7 +102,7 @@ STRETCH = Rule(
             kind=TEXT,
             label="class of knit",
             says=(
-                "class", "kind of knit", "what kind", "what kind of knit", "what class of knit", "category",
+                "class", "kind of knit", "what kind", "what kind of knit", "what class of knit", "category", "a stretchy one", "is it a stretchy", "is it stretchy enough",
                 "stable", "stretchy enough", "class is a knit", "class is the knit", "class is my knit", "what class is",
             ),
         ),

@@ -190,7 +190,7 @@ PERCENTAGE_OF_WHOLE = Rule(
                 "difference": (
                     "bigger", "larger", "longer than", "more than", "smaller", "shorter", "less than", "wider", "narrower",
                     "shrank", "shrunk", "grew", "grown", "lost", "gained", "lose", "gain", "exceed", "exceeds", "by which",
-                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "did i save", "saved", "saving",
+                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "fewer", "did i save", "saved", "saving",
                 ),
             },
             default=(Default("share", derived=True),),
