@@ -31,7 +31,8 @@ ALLOWANCE = Input(
     usual="0 cm..5 cm",
 )
 
-I_CUT = tuple(f"i cut {the} {piece}" for the in ("the", "a", "my") for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt", "facing"))
+I_CUT = tuple(f"i cut {the} {piece}" for the in ("the", "a", "my") for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt",
+    "facing"))
 ON_FOLD = tuple(f"{part} on {fold}" for part in ("front", "back") for fold in ("fold", "the fold", "a fold"))
 
 ADD_SEAM_ALLOWANCE = Rule(
@@ -252,7 +253,8 @@ ALLOWANCE_SWAP = Rule(
         *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         *(f"seam in {unit}" for unit in ("mm", "inches", "centimetres", "centimeters", "millimetres", "metric")),
         *(f"marked in {unit}" for unit in ("inches", "cm", "mm", "centimetres", "millimetres")),
-        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much", "what is that in metric",
+        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much",
+        "what is that in metric",
         "what's that in metric", "what is it in metric", "what's it in metric",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",

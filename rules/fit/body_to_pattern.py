@@ -133,7 +133,8 @@ BODY_TO_PATTERN = Rule(
             label="at each quarter piece",
             sane="-10 cm..10 cm",
             stated=(
-                "each quarter gets", "each quarter got", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter",
+                "each quarter gets", "each quarter got", "at each quarter", "to each quarter", "at each quarter piece",
+                "each quarter", "per quarter",
                 "each quarter piece", "per quarter piece", "quarter",
             ),
             says=(

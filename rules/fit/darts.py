@@ -223,7 +223,8 @@ DARTS = Rule(
             LENGTH,
             rounding=FINE,
             label="each side of the middle",
-            says=("leg", "dart leg", "each leg", "each dart leg", "is each dart leg", "how deep is each dart leg", "leg of a dart", "leg of each dart", "half a dart",
+            says=("leg", "dart leg", "each leg", "each dart leg", "is each dart leg", "how deep is each dart leg", "leg of a dart",
+                "leg of each dart", "half a dart",
                 "half of each dart", "each side of the middle"),
         ),
         Step(

@@ -29,7 +29,8 @@ BODY_MEASURE = Input(
         "person", "wearer",
         "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
         *(f"body {place}" for place in PLACE_WORDS),
-        *(f"how big {be} {her} {place}" for be in ("is", "are") for her in ("her", "his", "my", "their") for place in ("bust", "waist", "hips")),
+        *(f"how big {be} {her} {place}" for be in ("is", "are") for her in ("her", "his", "my", "their") for place in ("bust",
+            "waist", "hips")),
         *GARMENT_PLACES,
     ),
     ask="What does the body measure there?",
@@ -90,7 +91,8 @@ FINISHED_MEASURE = Input(
 
 
 # A garment on the table shows half of what goes round.
-FLAT = flag("flat", "measured flat", ("laid flat", "lying flat", "lies flat", "measured flat", "across flat", "flat across", "laid out flat"))
+FLAT = flag("flat", "measured flat", ("laid flat", "lying flat", "lies flat", "measured flat", "across flat", "flat across",
+    "laid out flat"))
 TIMES = Input(
     "times",
     "times it goes across",
@@ -213,7 +215,8 @@ EASE = Rule(
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
             says=(
-                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent", "as a percent", "in percent",
+                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent",
+                "as a percent", "in percent",
                 "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
                 "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),

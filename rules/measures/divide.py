@@ -162,7 +162,8 @@ DIVIDE = Rule(
             rounding=FINE,
             label="each part",
             says=(
-                "each part", "each", "each bit", "how much for each", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
+                "each part", "each", "each bit", "how much for each", "how long", "how wide", "how big", "each piece",
+                "between the marks", "how far apart",
                 "one mark to the next",
             ),
         ),
