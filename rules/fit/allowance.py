@@ -31,6 +31,8 @@ ALLOWANCE = Input(
     usual="0 cm..5 cm",
 )
 
+I_CUT = tuple(f"i cut {the} {piece}" for the in ("the", "a", "my") for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt",
+    "facing"))
 ON_FOLD = tuple(f"{part} on {fold}" for part in ("front", "back") for fold in ("fold", "the fold", "a fold"))
 
 ADD_SEAM_ALLOWANCE = Rule(
@@ -58,7 +60,8 @@ ADD_SEAM_ALLOWANCE = Rule(
             says=(
                 "finished", "panel", "piece", "wide", "width", "does it finish", "finish at", "finishes", "finishes at",
                 "what width does it finish", "how wide is it finished",
-                "how wide does it finish", "how wide finished", "finished width", *told("width", "finished width"),
+                "how wide does it finish", "how wide finished", "it came out",
+                "finished width", *told("width", "finished width"),
             ),
             axis="width",
             ask="How wide is the finished piece?",
@@ -142,7 +145,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             label="cut width",
             says=("cut width", "cut size", "how wide", "cut", "width to cut"),
             axis="width",
-            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut"),
+            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut", *I_CUT),
         ),
         Step(
             "cut_length", "Add the top allowance and the hem", "length + top + hem",
@@ -248,7 +251,10 @@ ALLOWANCE_SWAP = Rule(
         "seam allowance in inches", "metric allowance", "seam allowance in mm", "allowance swap", "allowance in inches",
         "seam allowance", "seam in cm", "seams of",
         *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
-        "seam in mm", "seam in inches", "allowance how many", "allowance how much", "what is that in metric",
+        *(f"seam in {unit}" for unit in ("mm", "inches", "centimetres", "centimeters", "millimetres", "metric")),
+        *(f"marked in {unit}" for unit in ("inches", "cm", "mm", "centimetres", "millimetres")),
+        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much",
+        "what is that in metric",
         "what's that in metric", "what is it in metric", "what's it in metric",
     ),
     about="A seam allowance in the other system: exactly, and as patterns print it.",

@@ -6,7 +6,7 @@ from ..engine.declare import COMMON_PRACTICE, Caution, Input, Rule, Step
 from ..engine.kinds import LENGTH
 from ..engine.rounding import FINE
 from .size_words import OWN
-from .words import told
+from .words import WHOSE, told
 
 THAN_PATTERN = tuple(f"{more} than the pattern" for more in ("bigger", "larger", "more"))
 
@@ -42,6 +42,8 @@ BODY_TO_PATTERN = Rule(
         "to a pattern for",
         "each quarter grow",
         "quarter piece grow",
+        "each quarter got",
+        "each quarter gets",
     ),
     about=(
         "What to add to a pattern (or take off) where the body differs from its size, and how much of "
@@ -62,6 +64,7 @@ BODY_TO_PATTERN = Rule(
                 "body measure",
                 "mine",
                 "mine is",
+                *WHOSE,
                 *told("my bust", "my waist", "my hip", "my chest"),
             ),
             ask="What does the body measure there?",
@@ -130,7 +133,8 @@ BODY_TO_PATTERN = Rule(
             label="at each quarter piece",
             sane="-10 cm..10 cm",
             stated=(
-                "each quarter gets", "at each quarter", "to each quarter", "at each quarter piece", "each quarter", "per quarter",
+                "each quarter gets", "each quarter got", "at each quarter", "to each quarter", "at each quarter piece",
+                "each quarter", "per quarter",
                 "each quarter piece", "per quarter piece", "quarter",
             ),
             says=(

@@ -98,6 +98,7 @@ CUP_SIZE = Rule(
             label="choose by",
             says=(
                 "choose by",
+                "by which do i choose", "by which", "do i choose by",
                 "which measure",
                 "go by",
                 "size by",

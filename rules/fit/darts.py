@@ -7,6 +7,8 @@ from ..engine.kinds import COUNT, LENGTH, PERCENT
 from ..engine.rounding import FINE
 from .words import told
 
+# Shares of the difference, other than half of it, that may go into the side seams.
+PARTS = {"a third": "33 1/3 %", "two thirds": "66 2/3 %", "a quarter": "25 %", "three quarters": "75 %"}
 WAIST = ("waist", "at waist", "at the waist", "the waist", "at my waist")
 
 DARTS = Rule(
@@ -69,6 +71,12 @@ DARTS = Rule(
                 "how much is taken out",
                 "how much do they take out",
                 "how much is that in all",
+                "how much is that altogether",
+                "how much altogether",
+                "do they take altogether",
+                "do they take out",
+                "how much in total",
+                "how much do they take in",
                 "out at the waist",
                 "out of the waist",
                 *(f"more at {hip} than {waist}" for hip in ("hip", "the hip", "the hips") for waist in WAIST),
@@ -95,6 +103,11 @@ DARTS = Rule(
                     "darts and side seams",
                     "rest in the side seams",
                 ),
+                **{
+                    name: tuple(f"{name}{of} {at} side seams" for of in ("", " of it", " of that", " of the difference", " goes", " go")
+                                for at in ("in the", "into the", "at the", "to the"))
+                    for name in PARTS
+                },
                 "darts only": (
                     "all in the darts",
                     "darts only",
@@ -113,6 +126,7 @@ DARTS = Rule(
                     "not in the side seams",
                     "leave the side seams",
                     "side seams stay",
+                    *(f"{none} {at} the seams" for none in ("nothing", "none") for at in ("in", "into", "at")),
                     *(f"{all_} into the darts" for all_ in ("all", "all of it", "the whole", "difference", "it", "them", "everything")),
                     *(f"{all_} goes into" for all_ in ("all of it", "the whole", "it all", "everything")),
                     "in darts alone",
@@ -138,6 +152,7 @@ DARTS = Rule(
             default=(
                 Default("50 %", derived=True, when={"where": "darts and side seams"}),
                 Default("0 %", derived=True, when={"where": "darts only"}),
+                *(Default(share, derived=True, when={"where": name}) for name, share in PARTS.items()),
             ),
             sane="0 %..100 %",
         ),
@@ -208,7 +223,8 @@ DARTS = Rule(
             LENGTH,
             rounding=FINE,
             label="each side of the middle",
-            says=("leg", "dart leg", "each leg", "each dart leg", "is each dart leg", "how deep is each dart leg", "leg of a dart", "leg of each dart", "half a dart",
+            says=("leg", "dart leg", "each leg", "each dart leg", "is each dart leg", "how deep is each dart leg", "leg of a dart",
+                "leg of each dart", "half a dart",
                 "half of each dart", "each side of the middle"),
         ),
         Step(

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
-from ..engine.kinds import LENGTH, PERCENT, TEXT
+from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, flag
+from ..engine.kinds import COUNT, LENGTH, PERCENT, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import FINE, PERCENT_TENTH
 from ..engine.run import Needs, Run
@@ -29,6 +29,8 @@ BODY_MEASURE = Input(
         "person", "wearer",
         "body is", *told(*PLACE_WORDS), *WHOSE, "me", "mine", "mine is", "than mine",
         *(f"body {place}" for place in PLACE_WORDS),
+        *(f"how big {be} {her} {place}" for be in ("is", "are") for her in ("her", "his", "my", "their") for place in ("bust",
+            "waist", "hips")),
         *GARMENT_PLACES,
     ),
     ask="What does the body measure there?",
@@ -68,6 +70,7 @@ FINISHED_MEASURE = Input(
         "what will it measure",
         "pattern comes to",
         "comes to",
+        "and measures",
         "comes out",
         "make the waistband",
         "waistband is",
@@ -75,7 +78,7 @@ FINISHED_MEASURE = Input(
         *(f"{garment} is" for garment in (*GARMENT_WORDS, "garment")),
         *GARMENT_WORDS,
         *(f"finished {place}" for place in PLACE_WORDS),
-        *(f"{garment} measures" for garment in GARMENT_WORDS),
+        *(f"{garment} {comes}" for garment in GARMENT_WORDS for comes in ("measures", "came out", "came out at", "comes out at")),
         *(f"{garment} be" for garment in (*GARMENT_WORDS, "it", "garment")),
         *told(*GARMENT_PLACES),
         *WHAT_MEASURES,
@@ -87,6 +90,19 @@ FINISHED_MEASURE = Input(
 )
 
 
+# A garment on the table shows half of what goes round.
+FLAT = flag("flat", "measured flat", ("laid flat", "lying flat", "lies flat", "measured flat", "across flat", "flat across",
+    "laid out flat"))
+TIMES = Input(
+    "times",
+    "times it goes across",
+    COUNT,
+    spoken=True,
+    sane="1..2",
+    default=(Default("1", derived=True, when={"flat": "no"}), Default("2", derived=True, when={"flat": "yes"})),
+)
+
+
 def _verdict(run: Run) -> Outcome:
     """What the published tables say of the ease, for the place named. Raises Needs when no place was."""
     place = run.maybe("place")
@@ -94,7 +110,9 @@ def _verdict(run: Run) -> Outcome:
         raise Needs("")
     garment = run.maybe("garment") or ""
     said = verdict(run.get("ease"), place, garment, run.unit_of(LENGTH))
-    said = said or f"nothing is published here for the {place}{f' of a {garment}' if garment else ''}"
+    if not said:
+        larger = "larger than the body" if run.get("ease") > 0 else "no larger than the body"
+        said = f"{larger}; nothing is published here for the {place}{f' of a {garment}' if garment else ''}"
     run.say("Compare it with what is published for the place", "", "", said)
     return Outcome({"verdict": said})
 
@@ -143,20 +161,26 @@ EASE = Rule(
         "how much smaller is",
         "how much roomier",
         "does it leave me",
+        "of room",
+        "to sit down in",
+        "laid flat",
+        *(f"should the {garment} come out" for garment in GARMENT_WORDS),
+        *(f"how much too {how} is" for how in ("small", "big", "large", "tight", "loose")),
     ),
     about=(
         "How much larger a garment is than the body, what published tables say of it, and the garment "
         "or the body for an ease."
     ),
-    inputs=(BODY_MEASURE, FINISHED_MEASURE, PLACE, GARMENT),
+    inputs=(BODY_MEASURE, FINISHED_MEASURE, FLAT, TIMES, PLACE, GARMENT),
     steps=(
         Step(
             "ease",
-            "Take the body measure from the finished measure",
-            "finished - body",
+            "Take the body measure from the finished measure all round",
+            "finished * times - body",
             LENGTH,
             rounding=FINE,
-            says=("roomy", "room", "how much ease", "how much bigger", "how much roomier", "how much larger"),
+            says=("roomy", "room", "how much ease", "how much bigger", "how much roomier", "how much larger", "too big is", "too large is",
+                "too loose is"),
             stated=(
                 "ease",
                 "with",
@@ -191,7 +215,8 @@ EASE = Rule(
             rounding=PERCENT_TENTH,
             label="ease as a percentage",
             says=(
-                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent", "as a percent", "in percent",
+                "percentage", "percent", "as a percentage", "what percent ease is", "what percentage ease is", "per cent",
+                "as a percent", "in percent",
                 "ease as a percent", "ease percentage", "percentage ease", "percent ease", "percentage of ease",
                 "ease percent", "per cent ease", "ease as percentage", "ease as a percentage", "ease in percent", "ease in per cent",
             ),
@@ -200,11 +225,12 @@ EASE = Rule(
         Step(
             "short",
             "Take the finished measure from the body measure",
-            "body - finished",
+            "body - finished * times",
             LENGTH,
             rounding=FINE,
             label="less than the body",
-            says=("how much smaller", "how much tighter", "smaller is the"),
+            says=("how much smaller", "how much tighter", "smaller is the", "how much too small", "how much too tight", "too small is",
+                "too tight is"),
             stated=(
                 "negative ease",
                 "of negative ease",
@@ -215,6 +241,8 @@ EASE = Rule(
                 "smaller than i am",
                 "less than the body",
                 "tighter",
+                "too small",
+                "too tight",
             ),
             sane="0 cm..40 cm",
         ),
@@ -235,7 +263,7 @@ EASE = Rule(
     source=ARITHMETIC,
     refusals=(
         Refusal(
-            "finished < body / 2",
+            "finished * times < body / 2",
             "a garment of less than half the body goes on nobody: see that both are measured all round, and not one of them "
             "flat. Such as: bust 92 cm, dress 98 cm",
         ),

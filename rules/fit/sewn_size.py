@@ -16,7 +16,8 @@ WHEN = ("once sewn", "when sewn", "after sewing", "once made up")
 SEWN = (
     *(f"is it {when}" for when in ("when sewn", "once sewn", "after sewing", "once it is sewn", "once stitched", "when made up")),
     *(f"how {axis} {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
-    "after sewing how", "left once sewn", "left when sewn", "will it be when sewn", "will it be once sewn", "finished length when sewn",
+    *(f"{verb} it come out at" for verb in ("does", "will", "would")), "after sewing how", "left once sewn", "left when sewn",
+        "will it be when sewn", "will it be once sewn", "finished length when sewn",
     *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
     "finished width when sewn", "finished size when sewn", "height once sewn",
 )  # fmt: skip
@@ -37,6 +38,8 @@ SEWN_SIZE = Rule(
         *(f"cut a {piece}" for piece in PIECES),
         *(f"cut the {piece}" for piece in PIECES),
         "have a piece",
+        "if i cut a",
+        "seams all round",
         "piece of",
         "long as cut",
     ),

@@ -101,7 +101,8 @@ SLEEVE_CAP_EASE = Rule(
             kind=TEXT,
             label="what it suits",
             says=(
-                "too much", "enough", "is that ok", "verdict", "too much ease", "is that too much ease", "is that too much",
+                "will it go in", "go into", "too much", "enough", "is that ok", "verdict", "too much ease",
+                "is that too much ease", "is that too much",
                 "enough ease",
             ),
         ),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
-from ..engine.rounding import DRIFT
+from ..engine.rounding import COUNT_UP, DRIFT
 
 SPREAD_CHANGE = Rule(
     topic="spread a change",
@@ -56,6 +56,11 @@ SPREAD_CHANGE = Rule(
         "seam can give",
         "each seam can give",
         "total let out",
+        "edge can only give",
+        "seam can only give",
+        "edge only gives",
+        "seams must i use",
+        "seams do i need to use",
         "nip in",
         *(f"came off the {place}" for place in ("waist", "hips", "bust")),
         *(f"comes off the {place}" for place in ("waist", "hips", "bust")),
@@ -137,6 +142,18 @@ SPREAD_CHANGE = Rule(
             sane="1..40",
             practice="4..8",
         ),
+        Input(
+            "give",
+            "most that an edge can give",
+            LENGTH,
+            says=(
+                "can only give", "edge can only give", "edge only gives", "only give", "give at most", "edge has only", "only has",
+                "edge only has", "no more than", "edge has no more than",
+            ),
+            extra=True,
+            spoken=True,
+            sane="0.5 mm..10 cm",
+        ),
     ),
     steps=(
         Step(
@@ -200,6 +217,9 @@ SPREAD_CHANGE = Rule(
                 "in at each edge",
                 "at every edge",
                 "edge gives",
+                "each cut edge of",
+                "every cut edge of",
+                "edge gets",
                 "can give",
                 "edge can give",
                 "edge has",
@@ -211,8 +231,18 @@ SPREAD_CHANGE = Rule(
                 "seam edge gives",
             ),
         ),
+        Step(
+            "seams_needed",
+            "Each seam gives twice what an edge can give; take the next whole number of seams",
+            "change / (2 * give)",
+            COUNT,
+            rounding=COUNT_UP,
+            noun="seam",
+            label="seams needed",
+            says=("seams must i use", "seams do i need to use", "seams do i have to use", "seams have to be used"),
+        ),
     ),
-    answers=("edge", "seam"),
+    answers=("edge", "seam", "seams_needed"),
     headline=(
         "Change each cut edge by {edge}: {seam} at each seam.",
         "Change each seam by {seam}, {edge} at each cut edge.",

@@ -34,6 +34,12 @@ WHOSE = tuple(
     for place in PLACE_WORDS
     for meant in ("", " are they for", " is it for", " is that for", " does it fit", " do they fit", " will it fit", " would it fit")
 )
+WHOSE += tuple(
+    f"{what} {place} {meant}"
+    for what in ("what", "which")
+    for place in PLACE_WORDS
+    for meant in ("does it fit", "do they fit", "would it fit", "would they fit", "will it fit", "would wear", "would suit")
+)
 GARMENTS = {
     "dress": ("dress", "gown", "frock"),
     "bodice": ("bodice",),

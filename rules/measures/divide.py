@@ -44,6 +44,7 @@ DIVIDE = Rule(
         "left over", "pieces from", "how many pieces", "leftover", "equal sections", "evenly into", "into equal",
         "equally", "whats left over", "what's left", "pieces out of", "cut up", "mark off", "where do i cut",
         "pieces can i cut", "cut in equal", "equal bits", "pieces how many", "into lengths of", "cut in pieces",
+        "how much remains", "each bit", "each bit be", "share out", "how much for each",
         "pieces the same", "the same length", "bits from", "bits", "how much is left over", "how much is left",
         "into quarters", "in quarters", "into thirds",
         *(f"{how} {name}" for name in SHARES if name not in ("halves", "thirds", "quarters", "eighths") for how in ("into", "in")),
@@ -129,6 +130,16 @@ DIVIDE = Rule(
             spoken=True,
             sane="1..8",
         ),
+        # One piece taken off, and no more of them.
+        choice(
+            "once",
+            "one piece taken off",
+            {
+                "no": ("pieces", "lengths", "bits", "strips", "how many", "each", "every"),
+                "yes": ("i take", "i use", "i used", "i've used", "use up", "used up", "cut off", "is cut off"),
+            },
+            default=Default("no", derived=True),
+        ),
         # So many pieces of such a length leave what is over them; with no number told, as many are cut as can be.
         Input(
             "cuts",
@@ -136,6 +147,7 @@ DIVIDE = Rule(
             COUNT,
             default=(
                 Default("=parts", derived=True, given=("parts", "piece")),
+                Default("1", derived=True, when={"once": "yes"}),
                 Default("=floor(total / piece)", derived=True, given=("piece",)),
             ),
             spoken=True,
@@ -150,7 +162,8 @@ DIVIDE = Rule(
             rounding=FINE,
             label="each part",
             says=(
-                "each part", "each", "how long", "how wide", "how big", "each piece", "between the marks", "how far apart",
+                "each part", "each", "each bit", "how much for each", "how long", "how wide", "how big", "each piece",
+                "between the marks", "how far apart",
                 "one mark to the next",
             ),
         ),
@@ -169,7 +182,7 @@ DIVIDE = Rule(
             LENGTH,
             rounding=FINE,
             label="the mark asked for",
-            says=tuple(f"{name} {line}" for name in NTH for line in LINES),
+            says=tuple(f"{where}{name} {line}" for where in ("", "where is the ", "where's the ") for name in NTH for line in LINES),
         ),
         Step(
             "pieces", "Divide by the length of a piece, and take whole pieces", "total / piece",
@@ -191,7 +204,7 @@ DIVIDE = Rule(
             says=(
                 "left over", "what's left", "whats left", "what is left", "leftover", "how much is left over",
                 "how much is left", "what is left over", "what is left if", "what's left if", "what is left after",
-                "what's left after", "what's left over", "remainder", "what remains", "remains", "remaining", "rest",
+                "what's left after", "what's left over", "remainder", "what remains", "how much remains", "remains", "remaining", "rest",
                 "what's over", "whats over", "how much waste", "rests", "left", "waste", "spare", "wasted",
                 "how much is wasted", "goes to waste", "bit at the end", "at the end", "end piece", "offcut", "short of",
             ),

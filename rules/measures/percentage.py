@@ -66,7 +66,7 @@ PERCENTAGE = Rule(
     says=(
         "percent of", "percentage of", "per cent of", "percent off", "percent more", "percent less", "add percent",
         "percentage", "% of", "bigger by", "smaller by", "increase", "decrease", "plus percent", "minus percent", "increase by",
-        "decrease by", "knock", "so what do i pay", "what do i pay then", "pay after", "percent",
+        "decrease by", "knock", "so what do i pay", "what do i pay then", "pay after", "percent", "percent of my", "percent of the",
     ),
     about="A percentage of any measure, or the measure with it taken off or added.",
     inputs=(
@@ -104,6 +104,8 @@ PERCENTAGE = Rule(
             (
                 "what was it originally", "what was it to start with", "what was it at first", "what did it start at",
                 "what did it cost before", "what was the original", "what was the price before",
+                "what was the whole", "what is the whole", "how much is the whole", "how much have i", "how much had i",
+                "how much did i have", "how much is all of it",
             ),
         ),
     ),
@@ -188,7 +190,7 @@ PERCENTAGE_OF_WHOLE = Rule(
                 "difference": (
                     "bigger", "larger", "longer than", "more than", "smaller", "shorter", "less than", "wider", "narrower",
                     "shrank", "shrunk", "grew", "grown", "lost", "gained", "lose", "gain", "exceed", "exceeds", "by which",
-                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "did i save", "saved", "saving",
+                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "fewer", "did i save", "saved", "saving",
                 ),
             },
             default=(Default("share", derived=True),),

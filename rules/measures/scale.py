@@ -55,6 +55,10 @@ SCALE = Rule(
         "photocopier setting",
         "copier set",
         "copied to",
+        *(f"{verb} {what}" for verb in ("enlarge", "reduce", "shrink", "copy", "copied") for what in ("a", "my", "the motif",
+            "the drawing")),
+        "i copied", "copied at", "copied it at",
+        *(f"percent {must} i copy" for must in ("must", "should")),
     ),
     about="A length made larger or smaller by a factor or a percentage (150 % is half as large again).",
     inputs=(
@@ -63,8 +67,10 @@ SCALE = Rule(
             "length",
             LENGTH,
             says=(
-                "length", "from", "of", "original", "start with", "started with", "drawing was", "original was", "is", "becomes",
+                "length", "from", "of", "original", "to make a", "to make my", "start with", "started with", "drawing was",
+                "original was", "is", "becomes",
                 "what was it", "what was it before", "what was it originally",
+                *(f"how {big} was {it}" for big in ("big", "long", "wide", "high") for it in ("it", "it before", "the original")),
                 "long", "wide", "high",
             ),
             ask="Which length?",
@@ -124,7 +130,7 @@ SCALE = Rule(
             when={"share": "of it"},
             stated=(
                 "it is",
-                "it is now",
+                "it is now", "is now", "now", "now it is",
                 "came to", "came out", "came out at", "comes to", "photocopy measures", "copy measures", "photocopy is", "copy is",
                 "to", "comes out", "come out", "finish", "want", "end up"),
         ),
@@ -155,7 +161,8 @@ SCALE = Rule(
             PERCENT,
             rounding=PERCENT_TENTH,
             label="as a percentage",
-            says=("percentage", "percent", "copier setting", "photocopier setting", "setting"),
+            says=("percentage", "percent", "copier setting", "photocopier setting", "setting",
+                *(f"percent {must} i copy" for must in ("must", "should"))),
         ),
         Step(
             "by",

@@ -158,7 +158,7 @@ EDGES = (
         rounding=FINE,
         says=("perimeter", "all round", "edge", "distance round", "how far round", "outside edge"),
         when={"shape": ("rectangle", "square")},
-        stated=("perimeter", "all round", "round the edge"),
+        stated=("perimeter", "all round", "round the edge", "perimeter of", "edge is", "edge of", "edge measures"),
     ),
     Step(
         "round_edge", "Multiply the diameter by pi", "pi * diameter",
@@ -167,7 +167,7 @@ EDGES = (
         label="circumference",
         says=("perimeter", "circumference", "edge", "all round", "distance round", "how far round"),
         when={"shape": "circle"},
-        stated=("circumference", "all round"),
+        stated=("circumference", "all round", "circumference of", "edge is", "edge of", "edge measures"),
     ),
     Step(
         "half_edge", "Half of the circle's edge and the straight side", "pi * diameter / 2 + diameter",
@@ -213,6 +213,7 @@ PERIMETER = Rule(
         "perimeter", "perim", "perimeter of", "perimeter of a", "circumference", "circumference of a circle", "distance round",
         "outside edge", "how far round", "how far round for", "is a circle of", "end is a circle of", "total edge",
         "edge all round", "how much edge", "distance around", "how far around", "all the way around",
+        "once round", "edge is", "edge measures", "edge has a round", "edge of a round",
     ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",
     inputs=INPUTS,
