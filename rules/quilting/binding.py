@@ -21,7 +21,7 @@ JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and c
 BINDING_STRIPS = Rule(
     topic="binding strips",
     family="quilting",
-    says=("binding", "bind", "quilt binding", "bind a quilt", "binding strip", "double-fold binding strips"),
+    says=("binding", "bind", "my binding", "cut my binding", "cut binding", "quilt binding", "bind a quilt", "binding strip", "double-fold binding strips"),
     about="How many strips to cut across the cloth to bind a quilt, and the cloth for them.",
     inputs=(
         WIDTH_OF_QUILT,

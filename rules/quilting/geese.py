@@ -39,7 +39,8 @@ def _told(name: str, *kinds: str) -> tuple[Input, Input]:
 FROM_SQUARE = {"large": "=large_told - rounded(large_addition)", "small": "=2 * (small_told - rounded(small_addition))",
                "corner": "=2 * (corner_told - 2 * seam)"}
 RECTANGLE = ("rectangles cut", "rectangle is cut", "rectangles are cut", "cut rectangles", "from rectangles", "rectangle cut",
-             "rectangles of", "goose rectangles", "geese rectangles", "from a rectangle of", "rectangle was cut", "my rectangles")
+             "rectangles of", "goose rectangles", "geese rectangles", "from a rectangle of", "rectangle was cut", "my rectangles",
+             *(f"rectangles for {whose} geese {are} cut" for whose in ("my", "the", "these") for are in ("are", "were")))
 ONE, FOUR, GOOSE = {"method": "one_at_a_time"}, {"method": "four_at_a_time"}, {"asked_for": "goose"}
 
 FLYING_GEESE = Rule(
@@ -65,7 +66,8 @@ FLYING_GEESE = Rule(
                "stitched and flipped", "flip corners", "from a rectangle", "single geese", "sew and flip"),
                "four_at_a_time": ("four at a time", "4 at a time", "no waste", "no-waste", "four at once",
                "4 at once", "geese at once", "at once", "4 geese at once",
-               "four geese at once", "4 geese at a time", "fast geese", "four from each square", "4 from each square")}, default=(
+               "four geese at once", "4 geese at a time", "fast geese", "four from each square", "4 from each square", "four to a set", "4 to a set", "four from one square",
+                "4 from one square")}, default=(
                *(Default("four_at_a_time", derived=True, given=(f"{name}_{how}",))
                  for name in ("large", "small") for how in ("told", "bare")), Default("one_at_a_time",
                "it works for a unit of any proportions"),)),

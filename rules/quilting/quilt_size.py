@@ -26,11 +26,14 @@ OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "sec
               "wide outer border", "and then a", "then a", "followed by a", "with an outer"),
               default=Default("0 in | 0 cm", derived=True), sane="0 cm..1 m",
               practice="3 in..8 in by 1 in")  # fmt: skip
-ALL_ROUND = flag("all_round", "sashing all round", ("all round", "all around", "all the way round",
-                 "round the outside", "around the outside", "all round too", "outside too", "round the edge too",
-                 "outer sashing", "around the edges", "sashed all round", "on the outside as well",
-                 "around the outside as well", "round the outside too", "all round the outside"), no=("between only",
-                 "only between", "just between"))  # fmt: skip
+# Whether it is the sashing that goes all round, or a border.
+ROUND = ("all round", "all around", "all the way round", "round the outside", "around the outside", "around the edges")
+ALL_ROUND = flag("all_round", "sashing all round", (*ROUND, *(f"{word} {round_it}" for word in ("and", "sashing", "sash", "sashed")
+                 for round_it in ROUND), "all round too", "outside too", "round the edge too", "outer sashing",
+                 "on the outside as well", "around the outside as well", "round the outside too", "all round the outside"),
+                 no=("between only", "only between", "just between", *(f"{word} between {them}" for word in ("only", "just")
+                 for them in ("them", "the blocks", "blocks")), *(f"between {them} only" for them in ("them", "the blocks", "blocks")),
+                 *(f"border {round_it}" for round_it in ROUND)))  # fmt: skip
 OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, spoken=True, default=(Default("0",
                 derived=True, when={"all_round": "no"}),
                 Default("2", derived=True, when={"all_round": "yes"})))  # fmt: skip

@@ -42,12 +42,12 @@ USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "w
                      because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
 SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance",
-             "seam width"), default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
+             "seam width", "sew at"), spoken=True, default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
              sane="0 mm..3 cm", usual="5 mm..1.6 cm", practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
 BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinished - 2 * seam",
               "Joined, a block loses a seam on every side", derived=True, given=("unfinished",)), says=("block",
               "blocks", "finished block", "finished blocks",
-              "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each",
+              "finish", "finished", "finish at", "blocks finish", "blocks finish at", "block size", "sampler blocks", "block finish", "square blocks", "each",
               "what size is the block", "what size is each block", "how big is the block", "what size were the blocks",
               "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
