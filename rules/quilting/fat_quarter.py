@@ -49,7 +49,7 @@ FROM_A_FAT_QUARTER = Rule(
               "cut", "piece", "wide", "rectangle", "squares from", "rectangles from", "pieces from"),
               ask="What size are the pieces cut?", example="2 1/2 in", sane="5 mm..1 m",
               practice="1 1/2 in..8 in by 1/2 in"),
-        Input("length", "piece length, cut", LENGTH, spoken=True, says=("long", "length", "rectangles", "by"),
+        Input("length", "piece length, cut", LENGTH, says=("long", "length", "rectangles", "by"),
               default=Default("=width", "A square", derived=True), sane="5 mm..2 m",
               practice="1 1/2 in..9 in by 1/2 in"),
         Input("count", "number of pieces", COUNT, says=("squares", "pieces", "rectangles", "patches", "square",

@@ -18,7 +18,7 @@ PATCH = Rule(
     topic="patch",
     family="quilting",
     says=("lose off", "lost off", "lose in the seams", "goes into the seams", "lost to the seams", "lost in the seams",
-          "lose to the seams", "what do they finish at", "what do they finish",
+          "lose to the seams", "squares cut",
           "patch", "patches", "cut size", "cut sizes", "square patch", "cut a square", "cut squares", "rectangle",
           "rectangles", "plain square", "plain patch", "unfinished size", "unfinished size of a", "cut patches",
           "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block", "brick", "bricks",
@@ -43,7 +43,8 @@ PATCH = Rule(
     ),
     steps=(
         Step("sewn_width", "Sewn in, it loses a seam on both sides", "raw_width - 2 * seam", rounding=FINE,
-             label="finished width", says=("finish at", "does it finish", "do they finish", "will it finish", "will they finish",
+             label="finished width", says=("finish at", "what do they finish", "what do they finish at", "what does it finish",
+             "what does it finish at", "does it finish", "do they finish", "will it finish", "will they finish",
              "it come out", "they come out", "finished size", "in the quilt", "after sewing", "once sewn", "end up",
              "sewn up", "final size", "finish size", "be when sewn", "what is it finished", "is it finished",
              "are they finished", "be finished",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import COUNT_DOWN, COUNT_UP, CUT, PATCH_CUT
@@ -25,7 +27,7 @@ STRIP_SETS = Rule(
               "strips cut"), noun="strip",
               default=Default("=count(widths)", "Count the strips", derived=True), sane="1..200",
               practice="2..9 by 1"),
-        SEAM,
+        replace(SEAM, spoken=False),
         Input("meant", "finished width the set should have", LENGTH, says=("set should finish", "my set should finish",
              "set must finish", "set should be",
              "set finishes", "set to finish", "that finish at",

@@ -62,7 +62,7 @@ UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfin
                          sane="5 mm..2 m", usual="6 cm..1 m")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
                "in a row", "in the width", "blocks in the width", "row of", "blocks in each row", "blocks",
-               "rows of"), ask="How many blocks across?",
+               "rows of", "blocks finish", "blocks finish at"), ask="How many blocks across?",
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
              "blocks long", "long", "rows down", "up and down", "in the height", "blocks in the height",
