@@ -33,7 +33,8 @@ ALL_ROUND = flag("all_round", "sashing all round", (*ROUND, *(f"{word} {round_it
                  for round_it in ROUND), "all round too", "outside too", "round the edge too", "outer sashing",
                  "on the outside as well", "around the outside as well", "round the outside too", "all round the outside"),
                  no=("between only", "only between", "just between", *(f"{word} between {them}" for word in ("only", "just")
-                 for them in ("them", "the blocks", "blocks")), *(f"between {them} only" for them in ("them", "the blocks", "blocks"))))  # fmt: skip
+                 for them in ("them", "the blocks", "blocks")), *(f"between {them} only" for them in ("them", "the blocks",
+                 "blocks"))))  # fmt: skip
 OUTSIDE = Input("outside", "sashes outside the blocks, each way", COUNT, spoken=True, default=(Default("0",
                 derived=True, when={"all_round": "no"}),
                 Default("2", derived=True, when={"all_round": "yes"})))  # fmt: skip
