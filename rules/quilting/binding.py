@@ -21,7 +21,8 @@ JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and c
 BINDING_STRIPS = Rule(
     topic="binding strips",
     family="quilting",
-    says=("binding", "bind", "quilt binding", "bind a quilt", "binding strip", "double-fold binding strips"),
+    says=("binding", "bind", "my binding", "cut my binding", "cut binding", "quilt binding", "bind a quilt", "binding strip",
+             "double-fold binding strips"),
     about="How many strips to cut across the cloth to bind a quilt, and the cloth for them.",
     inputs=(
         WIDTH_OF_QUILT,
@@ -53,7 +54,8 @@ BINDING_STRIPS = Rule(
         Step("cloth", "Each strip takes its width of cloth", "rounded(strips) * strip", rounding=BUY_CLOTH,
              label="cloth for the binding", says=CLOTH_ASKED),
         Step("round", "Round the quilt, before the extra", "edge", label="all round the quilt", rounding=CUT,
-             says=("how far is it round a quilt", "how far is it round the quilt", "how far round the quilt", "how far round is the quilt",
+             says=("how far is it round a quilt", "how far is it round the quilt", "how far round the quilt",
+             "how far round is the quilt", "how far round is a", "how far round a", "how far is it round a",
              "perimeter of the quilt", "distance round the quilt", "how far around the quilt")),
         Step("left", "The strips end to end, less what is needed", "rounded(strips) * usable - need", label="binding left over",
              rounding=CUT, says=("leftover at the end", "leftover", "left over at end", "spare at the end",

@@ -8,7 +8,7 @@ from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.outcome import Outcome
 from ..engine.rounding import CUT
-from ..engine.run import Run
+from ..engine.run import Impossible, Run
 from .words import SEAM
 
 # A layout of all the patches is taken while it is no longer than this many times its width; else some are left over.
@@ -29,13 +29,16 @@ def squarest(count: int) -> tuple[int, int]:
 
 
 def _layout(run: Run) -> Outcome:
-    """The squarest layout, said step by step."""
+    """The layout named, or else the squarest, said step by step."""
     from fractions import Fraction
 
     count, finished = int(run.get("count")), run.get("finished")
-    across, down = squarest(count)
+    laid = "laid_across" in run.request.given
+    across, down = (int(run.get("laid_across")), int(run.get("laid_down"))) if laid else squarest(count)
     left = count - across * down
-    run.say("The squarest layout", "", f"{count} patches",
+    if left < 0:
+        raise Impossible(f"{across} by {down} takes {across * down} patches, more than there are. Type another layout, or more patches.")
+    run.say("The layout named" if laid else "The squarest layout", "", f"{count} patches",
     f"{across} across and {down} down" + (f", {left} left over" if left else ""))
     values = {"across": Fraction(across), "down": Fraction(down), "width": across * finished,
         "length": down * finished, "left": Fraction(left)}
@@ -45,9 +48,11 @@ def _layout(run: Run) -> Outcome:
 COVER_FROM_PIECES = Rule(
     topic="cover from pieces",
     family="quilting",
-    says=("how wide and how long",
+    says=("how wide and how long", "square inches will they cover", "inches will they cover", "will they cover", "they cover",
           "do they make", "they make",
-          "as square as possible", "square as possible", "squarest", "area covered", "covered by", "squares laid",
+          "as square as possible", "square as possible", "near square", "nearest to square", "across and down", "squarest",
+             "squares laid", "patches laid", "laid out",
+          "how big a top", "top does that make", "area covered", "covered by", "squares laid",
           "patches across", "patches down", "quilt size", "patches in a quilt",
           "how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
           "quilt from", "squares make", "patches make", "charm squares", "square bundle",
@@ -66,6 +71,9 @@ COVER_FROM_PIECES = Rule(
         Input("sewn", "finished size of a patch", LENGTH, says=("finish", "finished", "finish at", "finished size",
               "once sewn", "when sewn", "sewn in"), extra=True, ask="What size do the patches finish?", example="4 1/2 in",
               sane="5 mm..2 m"),
+        *(Input(f"laid_{way}", f"patches laid {way}", COUNT, says=("laid", "laid out", "arranged", "set out", "in a grid", "sewn in",
+                "set"), extra=True, spoken=True, ask=f"How many lie {way}?", example="6", sane="1..500")
+          for way in ("across", "down")),
         SEAM,
     ),
     steps=(
@@ -74,8 +82,10 @@ COVER_FROM_PIECES = Rule(
         Step("area", "All of them together", "count * finished * finished", AREA, label="finished area",
              says=("area covered", "what area", "area do they",
              "area", "finished area", "square inches", "how much area", "how much do they cover", "cover",
+             "square inches will they cover", "how many square inches",
              "area in square inches", "square feet"), stated=("area", )),
-        Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how wide and how long", "how wide will it be",
+        Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how wide and how long",
+             "how wide will it be", "how big a top",
              "what size do they make", "size do they make", "do they make", "how big do they come out",
              "how big", "how big quilt",
              "how large quilt", "what size",
@@ -85,7 +95,8 @@ COVER_FROM_PIECES = Rule(
              "how long will it be", "how long is the quilt",
              "quilt length", "how long will the quilt",
              "how long", )),
-        Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("in a row", "in each row", "patches across",
+        Step("across", "Across", kind=COUNT, noun="patch", label="across", says=("in a row", "in each row",
+             "how many across and down", "across and down", "patches across",
              "squares across", "across",
              "how many across", )),
         Step("down", "Down", kind=COUNT, noun="patch", label="down", says=("rows down", "how many rows", "rows",
@@ -96,6 +107,7 @@ COVER_FROM_PIECES = Rule(
     ),
     answers=("area", "width", "length", "across", "down", "left"),
     headline=("They make a quilt {width} by {length}, {across} across and {down} down; {left} left over.",),
+    sizes=(("laid_across", "laid_down"),),
     home="in",
     source=ARITHMETIC,
     algorithm=_layout,

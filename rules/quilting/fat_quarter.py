@@ -13,6 +13,7 @@ CUTS = {
     "half_yard": ("half yard", "half a yard", "1/2 yard"),
     "yard": ("from a yard", "in a yard", "one yard", "whole yard", "yard of fabric", "yard of cloth", "from one yard",
     "a yard"),
+    "scrap": ("scrap", "remnant", "offcut", "left over piece", "leftover piece", "oddment"),
 }
 # Between the selvedges a fat quarter is half of 42 in; a metric one is cut from 110 cm cloth.
 LONG = (
@@ -56,10 +57,13 @@ FROM_A_FAT_QUARTER = Rule(
               ask="How many pieces do you need?", example="60",
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),
-        Input("short", "cloth, one side", LENGTH, says=("scrap", "remnant", "from", "from a piece", "out of a", "out of a piece",
-              "piece of fabric", "piece of cloth", "offcut"), default=SHORT, sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
+        Input("short", "cloth, one side", LENGTH, says=("a fat quarter", "a fat eighth", "scrap", "remnant", "from", "from a piece",
+             "out of a", "out of a piece",
+              "piece of fabric", "piece of cloth", "offcut"), default=SHORT, ask="How big is the piece of cloth?", example="18 in",
+              sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
         Input("long", "cloth, other side", LENGTH, says=("fabric", "cloth", "usable",
-              "wide fabric", "wide cloth"), default=LONG, sane="2 cm..10 m", practice="20 in..22 in by 1 in"),
+              "wide fabric", "wide cloth"), default=LONG, ask="How long is its other side?", example="21 in", sane="2 cm..10 m",
+              practice="20 in..22 in by 1 in"),
         Input("had", "cuts of cloth in hand", COUNT, says=("fat quarters", "fat quarter", "fat eighths", "fat eighth", "fqs",
               "fq"), noun="fat quarter", default=Default("1", derived=True), spoken=True, sane="1..24",
               usual="1..24"),  # seldom so many as the pieces that are wanted

@@ -26,7 +26,7 @@ def _told(name: str, *kinds: str) -> tuple[Input, Input]:
              f"cut my {kind} squares", f"{kind} square measures", f"{kind} squares at", f"{kind} square is cut",
              f"{kind} squares are cut")]  # fmt: skip
     if name == "large":  # squares named alone are the large ones
-        plain += ["squares of", "in squares", "from squares of"]
+        plain += ["squares of", "in squares", "square for no waste", "square for no waste geese", "square for four", "from squares of"]
     label, sane = f"{name} square in hand", "8 mm..60 cm"
     return (
         Input(f"{name}_told", label, LENGTH, says=tuple(f"{kind} square" for kind in kinds), extra=True, spoken=True, sane=sane,
@@ -39,7 +39,8 @@ def _told(name: str, *kinds: str) -> tuple[Input, Input]:
 FROM_SQUARE = {"large": "=large_told - rounded(large_addition)", "small": "=2 * (small_told - rounded(small_addition))",
                "corner": "=2 * (corner_told - 2 * seam)"}
 RECTANGLE = ("rectangles cut", "rectangle is cut", "rectangles are cut", "cut rectangles", "from rectangles", "rectangle cut",
-             "rectangles of", "goose rectangles", "geese rectangles", "from a rectangle of", "rectangle was cut", "my rectangles")
+             "rectangles of", "goose rectangles", "geese rectangles", "from a rectangle of", "rectangle was cut", "my rectangles",
+             *(f"rectangles for {whose} geese {are} cut" for whose in ("my", "the", "these") for are in ("are", "were")))
 ONE, FOUR, GOOSE = {"method": "one_at_a_time"}, {"method": "four_at_a_time"}, {"asked_for": "goose"}
 
 FLYING_GEESE = Rule(
@@ -65,7 +66,9 @@ FLYING_GEESE = Rule(
                "stitched and flipped", "flip corners", "from a rectangle", "single geese", "sew and flip"),
                "four_at_a_time": ("four at a time", "4 at a time", "no waste", "no-waste", "four at once",
                "4 at once", "geese at once", "at once", "4 geese at once",
-               "four geese at once", "4 geese at a time", "fast geese", "four from each square", "4 from each square")}, default=(
+               "four geese at once", "4 geese at a time", "fast geese", "four from each square", "4 from each square",
+               "four to a set", "4 to a set", "four from one square",
+                "4 from one square")}, default=(
                *(Default("four_at_a_time", derived=True, given=(f"{name}_{how}",))
                  for name in ("large", "small") for how in ("told", "bare")), Default("one_at_a_time",
                "it works for a unit of any proportions"),)),
@@ -93,7 +96,7 @@ FLYING_GEESE = Rule(
              says=("how high does the goose finish", "how high do the geese finish", "how high does it finish",
              "how high do they finish", "how tall do they finish", "height of the geese", "how high are the geese",
              "how high will they finish", "how high will the geese finish",
-             "how high", "how tall", "goose high",)),
+             "how high", "how tall", "goose high", "what height", "height of geese", "what height of geese")),
         Step("raw_width", "Before it is sewn in, a goose has a seam on both sides", "wide + 2 * seam", rounding=FINE,
              label="goose, unfinished width", says=UNFINISHED),
         Step("raw_height", "And above and below", "high + 2 * seam", rounding=FINE, label="goose, unfinished height", says=UNFINISHED),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT, PATCH_CUT
-from .quilt_size import ALL_ROUND, OUTSIDE
+from .quilt_size import ALL_ROUND, BORDER_ROUND, OUTSIDE
 from .words import ACROSS, BLOCK, CLOTH_ASKED, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
 STONES, PLAIN = {"stones": "with_cornerstones"}, {"stones": "long_strips"}
@@ -15,7 +15,8 @@ SASHING = Rule(
     family="quilting",
     says=("sashing", "sash", "sashes", "cornerstone", "cornerstones", "lattice", "sashing strips", "sashing fabric",
           "sashing and cornerstones", "each sash", "sashing yardage", "cut sashing", "sash pieces",
-          "how much sashing", "fabric for sashing", "sashing pieces", "sash pcs", "posts"),
+          "how much sashing", "fabric for sashing", "sashing pieces", "sash pcs", "posts",
+          *BORDER_ROUND),
     about="How many sashes and cornerstones a quilt takes, their cut sizes, and the strips and cloth, cut the "
           "thriftier way.",
     inputs=(
@@ -62,7 +63,7 @@ SASHING = Rule(
              label="sashes", when=STONES, says=("sashes needed", "sashes in all", "count of sashes",
              "how many sashes", "sashes", "how many sash pieces",
              "how many pieces", "how many sashing strips", "sash pieces", "number of sashes", "sashing pieces",
-             "how many sashing pieces", "sash pcs")),
+             "how many sashing pieces", "sash pcs", "sashes how many")),
         Step("quilt_width", "The blocks, and the sashes between (and outside) them",
              "across * block + (across - 1 + outside) * sash", rounding=CUT, label="quilt width, finished",
              says=("finished size", "quilt size", "size of the quilt", "how big is the quilt", "how large is the quilt")),
@@ -70,7 +71,8 @@ SASHING = Rule(
              label="quilt length, finished"),
         Step("blocks", "Across times down", "across * down", COUNT, rounding=COUNT_UP, noun="block", label="blocks"),
         Step("cornerstones", "One where sashes meet", "(across - 1 + outside) * (down - 1 + outside)", COUNT,
-             rounding=COUNT_UP, noun="cornerstone", label="cornerstones", when=STONES, says=("cornerstones count", "cornerstone count",
+             rounding=COUNT_UP, noun="cornerstone", label="cornerstones", when=STONES, says=("cornerstones how many",
+             "cornerstones count", "cornerstone count",
              "count of cornerstones", "cornerstones needed",
              "cornerstones in all",
              "how many cornerstones",

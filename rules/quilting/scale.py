@@ -12,7 +12,7 @@ from .words import SEAM
 SCALE_A_BLOCK = Rule(
     topic="scale a block",
     family="quilting",
-    says=("copier at",
+    says=("copier at", "my block is", "has a patch", "block has a patch", "has patches", "block has patches",
           "scaling a", "scaling up", "scaling down", "mine should be", "mine is to be", "mine will be",
           "old ones", "new ones",
           "scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger",
@@ -26,9 +26,11 @@ SCALE_A_BLOCK = Rule(
           "afterwards.",
     inputs=(
         Input("old", "old block, finished", LENGTH, says=("pattern", "old block", "from", "original", "block", "old",
-              "pattern is for", "is for", "block of"), ask="What size does the pattern's block finish?", example="9 in",
+              "pattern is for", "is for", "block of", "my block", "my block is",
+              "block has a patch", "block has patches", "block has"), ask="What size does the pattern's block finish?", example="9 in",
               sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
-        Input("new", "new block, finished", LENGTH, says=("mine should be", "mine is to be", "mine will be", "mine",
+        Input("new", "new block, finished", LENGTH, says=("new one", "new one is", "for a", "for an", "mine should be",
+             "mine is to be", "mine will be", "mine",
              "new block", "to", "want", "instead", "new", "into",
               "into a", "into an", "up to a", "down to a", "up to", "down to", "scaled to", "enlarged to",
               "reduced to", "make it", "block instead", "wanted"),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_NEAR, DRIFT
@@ -51,7 +53,7 @@ SEAM_DRIFT = Rule(
         choice("which", "the row is", {"too_short": ("too short", "short", "too narrow", "too small", "shorter",
                "narrow", "small"), "too_long": ("too long", "too wide", "too big", "too large", "longer"), },
                default=(Default("too_short", "the usual way for rows to go wrong"),)),
-        SEAM,
+        replace(SEAM, spoken=False),
     ),
     steps=(
         Step("drift", "The whole error", "total", rounding=DRIFT, label="error in all", says=("how much", "total",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import COUNT_DOWN, COUNT_UP, CUT, PATCH_CUT
@@ -25,17 +27,18 @@ STRIP_SETS = Rule(
               "strips cut"), noun="strip",
               default=Default("=count(widths)", "Count the strips", derived=True), sane="1..200",
               practice="2..9 by 1"),
-        SEAM,
+        replace(SEAM, spoken=False),
         Input("meant", "finished width the set should have", LENGTH, says=("set should finish", "my set should finish",
              "set must finish", "set should be",
              "set finishes", "set to finish", "that finish at",
               "set that finishes", "that finishes", "should finish", "must finish"), extra=True, spoken=True,
               ask="How wide should the set finish?", example="9 in", sane="1 cm..3 m"),
         Input("segment", "segment cut width", LENGTH, says=("segment", "segments", "cross-cut", "cross cut",
-              "cross-cuts", "crosscut", "cut across", "slices", "subcut", "sub-cut", "sub-cuts", "sections", "wide"),
+              "cross-cuts", "crosscut", "cut across", "every", "cut every", "sets every", "slices", "subcut", "sub-cut", "sub-cuts",
+              "sections", "wide"),
               extra=True, spoken=True, ask="How wide are the segments cut?", example="2 1/2 in", sane="5 mm..1 m",
               practice="1 1/2 in..6 in by 1/2 in"),
-        Input("segments", "number of segments", COUNT, says=("segments", "segment", "cross cuts", "slices",
+        Input("segments", "number of segments", COUNT, says=("segments", "segment", "cross cuts", "slices", "pieces",
               "sections"), extra=True, spoken=True, ask="How many segments do you need?", example="40",
               sane="1..5000", practice="10..80 by 5"),
         USABLE_WIDTH,
@@ -43,7 +46,9 @@ STRIP_SETS = Rule(
     steps=(
         Step("raw", "Add up the strips and take off two seams for each join between them",
              "if(count(widths) = 1, count * sum(widths), sum(widths)) - 2 * seam * (count - 1)", rounding=CUT,
-             label="width, raw edge to raw edge", says=("raw", "raw edge to raw edge", "unfinished",
+             label="width, raw edge to raw edge", says=("raw", "raw edge to raw edge", "unfinished", "set measure",
+             "set measure across", "does the set measure",
+             "does the set measure across",
              "before it is sewn in", "unfinished width", "raw width", "width raw", "strip set width", "raw edge")),
         Step("finished", "In the quilt its own two outer seams go too", "raw - 2 * seam", rounding=CUT,
              label="finished width", says=("finished", "finished width", "in the quilt", "how wide", "what width",

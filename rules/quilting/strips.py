@@ -90,6 +90,7 @@ STRIPS_AND_PATCHES = Rule(
         "48 rectangles cut 2 1/2 x 4 1/2 in, how much fabric -> 3/8 yd; 3 strips",
     ),
     related=("from a fat quarter", "patch"),
+    no_unknown=("finished",),
     defers=("patch", "cover from pieces"),
 )
 

@@ -59,7 +59,7 @@ HALF_SQUARE_TRIANGLES = Rule(
         FINISHED,
         AS_SEWN,
         TAKEN,
-        Input("count", "number of units", COUNT, says=("hst", "half-square triangle", "half-square triangles",
+        Input("count", "number of units", COUNT, says=("half-square triangle units", "hst", "half-square triangle", "half-square triangles",
               "unit", "units", "triangle squares", "triangles", "of them", "half square", "hst unit", "hst units"), noun="unit", extra=True,
               ask="How many units do you want?", example="24", sane="1..20000", practice="8..120 by 4"),
         choice("method", "method", {"two_at_a_time": ("two at a time", "2 at a time", "in pairs", "two from a pair",

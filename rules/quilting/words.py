@@ -11,7 +11,8 @@ WIDTH_OF_QUILT = Input("width", "quilt width", LENGTH, says=("quilt", "wide", "w
                        ask="How wide is the quilt?", example="60 in", sane="5 cm..6 m",
                        practice="40 in..90 in by 2 in")  # fmt: skip
 # How a quilt's two sides, and cloth to buy, are asked for.
-HOW_LONG = ("how long is the quilt", "how long will the quilt", "how long the quilt", "how long should the quilt",
+HOW_LONG = ("how tall is the quilt", "how tall the quilt", "how tall will the quilt", "how tall does the quilt",
+             "how long is the quilt", "how long will the quilt", "how long the quilt", "how long should the quilt",
             "how long would the quilt", "how long a quilt", "how long does the quilt", "how long does it come out",
             "how long will it be", "how long is it", "quilt length", "length of the quilt")  # fmt: skip
 HOW_BIG = ("how big is the quilt", "how large is the quilt", "what size is the quilt", "how big will the quilt be",
@@ -42,12 +43,13 @@ USABLE_WIDTH = Input("usable", "usable fabric width", LENGTH, says=("usable", "w
                      because="what 42 to 44 in cloth gives between the selvedges (common practice)",
                      sane="10 cm..4 m", practice="40 in..44 in by 1 in", usual="85 cm..3 m")  # fmt: skip
 SEAM = Input("seam", "seam allowance", LENGTH, says=("seam", "seams", "seam allowance", "sewn with", "allowance",
-             "seam width"), default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
+             "seam width", "sew at"), spoken=True, default="1/4 in | 0.75 cm", because="the seam of patchwork (common practice)",
              sane="0 mm..3 cm", usual="5 mm..1.6 cm", practice="1/4 in..1/2 in by 1/8 in")  # fmt: skip
 BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinished - 2 * seam",
               "Joined, a block loses a seam on every side", derived=True, given=("unfinished",)), says=("block",
               "blocks", "finished block", "finished blocks",
-              "finish", "finished", "block size", "sampler blocks", "block finish", "square blocks", "each",
+              "finish", "finished", "finish at", "blocks finish", "blocks finish at", "block size", "sampler blocks", "block finish",
+              "square blocks", "each",
               "what size is the block", "what size is each block", "how big is the block", "what size were the blocks",
               "how big were the blocks", "how big are the blocks", "what size are the blocks", "size of the blocks", "size of each block",
               "what size blocks", "what size block", "how big is each block", "how large are the blocks",
@@ -61,8 +63,9 @@ UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfin
                          extra=True, ask="What size are the blocks before they are joined?", example="12 1/2 in",
                          sane="5 mm..2 m", usual="6 cm..1 m")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
-               "in a row", "in the width", "blocks in the width", "row of", "blocks in each row", "blocks",
-               "rows of"), ask="How many blocks across?",
+               "in a row", "to a row", "to the row", "to each row", "in the width", "blocks in the width", "row of",
+               "blocks in each row", "blocks",
+               "rows of", "blocks finish", "blocks finish at"), ask="How many blocks across?",
                example="5", sane="1..50", usual="1..25", practice="3..8 by 1")  # fmt: skip
 DOWN = Input("down", "blocks down", COUNT, says=("down", "blocks down", "rows", "rows of blocks", "rows of",
              "blocks long", "long", "rows down", "up and down", "in the height", "blocks in the height",

@@ -14,7 +14,7 @@ from ..engine.request import Given, Request
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Needs, Run
 from .binding import JOINS
-from .quilt_size import ALL_ROUND, BORDER, OUTER, OUTSIDE, SASH, layout
+from .quilt_size import ALL_ROUND, BORDER, BORDER_ROUND, OUTER, OUTSIDE, SASH, layout
 from .words import ACROSS, BLOCK, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
 
@@ -130,7 +130,7 @@ QUILT_YARDAGE = Rule(
     says=("quilt yardage", "whole quilt", "whole top", "sampler", "sampler quilt", "everything for a quilt",
           "shopping list", "fabric for a quilt", "cloth for a quilt", "yardage for a quilt", "all the fabric",
           "fabric for the whole quilt", "everything", "what fabric do i need", "quilt requirements",
-          "fabric requirements", "yardage of a whole top", "yardage", "what do i need to buy", "fabric for the whole"),
+          "fabric requirements", "yardage of a whole top", "yardage", "what do i need to buy", "fabric for the whole", *BORDER_ROUND),
     about="The cloth for a whole quilt in one question: blocks, sashing, borders, binding, backing and wadding, "
           "each as it is bought.",
     inputs=(
