@@ -92,7 +92,7 @@ CIRCLE_SKIRT = Rule(
     steps=(
         Step("radius", "The waist is that part of a circle: divide by 2 × π × the part",
              "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
-             label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line",
+             label="waist radius", says=("radius", "draw the stitching line", "do i draw the stitching line", "waist radius", "stitching radius", "stitching line",
                                          "waistline radius", "radius for the waist", "radius of the waist", "waist circle",
                                          "radius of the hole"),
              stated=("radius", "waist radius", "stitching radius", "radius came out at")),
@@ -131,7 +131,7 @@ CIRCLE_SKIRT = Rule(
                    "around the hem", "hem length", "hem round",
                    "how long is the hem", "wide is the hem", "hem all the way round", "finished all the way round",
                    "bias tape for hem", "ribbon for hem", "lace for hem", "length of hem",
-                   "bias tape for the hem", "round the hem", "far round", "far around", "far round is the hem",
+                   "bias tape for the hem", "round the hem", "far round", "far around", "round the finished hem", "far is it round the finished hem", "far is it round the hem", "far round is the hem",
                    "hem to sew", "circumference of the bottom", "circumference", "bottom", "ribbon for the hem", "ribbon",
                    "lace for the hem", "lace", "trim for the hem", "trim", "braid", "binding",
                    "binding for the hem", "round the bottom", "around the bottom", "hem tape",

@@ -117,7 +117,8 @@ CUSHION_COVER = Rule(
              says=("back", "each back", "back piece", "each back piece", "backs", "back width", "envelope back",
                    "how wide is the back", "back panel",
                    "back pieces", "back panels", "back bits", "back bit", "half of the back", "each half of the back", "back parts",
-                   "back part", "back halves", "back half")),
+                   "back part", "back halves", "back half", *(f"{how} each of the {backs}" for how in ("cut", "width to cut", "wide to cut", "wide do i cut", "wide is", "width of")
+                   for backs in ("backs", "two backs", "back pieces", "two back pieces")))),
         Step("cloth", "Each row takes the height of the pieces", "rows * height", rounding=BUY_CLOTH,
              label="cloth to buy",
              says=("how much", "fabric", "cloth", "how many metres", "how many yards", "yardage", "buy", *BUY_WORDS),
