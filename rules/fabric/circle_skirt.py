@@ -135,7 +135,8 @@ CIRCLE_SKIRT = Rule(
                    "hem to sew", "circumference of the bottom", "circumference", "bottom", "ribbon for the hem", "ribbon",
                    "lace for the hem", "lace", "trim for the hem", "trim", "braid", "binding",
                    "binding for the hem", "round the bottom", "around the bottom", "hem tape",
-                   "tape for the hem", "tape to go round",
+                   "tape for the hem", "tape to go round", *(f"{unit} of {trim}" for unit in ("yard", "metre")
+                                                            for trim in ("ribbon", "lace", "trim", "braid", "binding", "tape", "bias", "fringe")),
                    "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
                        "is more than one",

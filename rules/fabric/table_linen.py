@@ -103,7 +103,9 @@ TABLECLOTH = Rule(
                    "measure when hemmed", "measure when finished", "measure when it's finished", "measure once hemmed",
                    "size will it finish",
                    "big is it finished", "size is it finished", "size does it finish", "finished tablecloth", "finished diameter",
-                   "big is the finished cloth")),
+                   "big is the finished cloth"),
+             stated=("finishes", "finishes at", "tablecloth finishes", "cloth finishes", "finished at", "finished cloth is", "tablecloth is finished",
+                     "runner finishes")),
         Step("finished_length", "The table and a drop at both ends", "table_length + 2 * drop", label="finished length", rounding=CUT,
              says=("finished length", "long is it when finished", "long will it finish", "long does it finish", *(
                  "finished size", "big is it when finished", "size when finished", "big will it finish", "cloth measure",

@@ -10,7 +10,7 @@ from .pleats import PLEAT_SOURCE
 TUCKS = Rule(
     topic="tucks",
     family="fabric",
-    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck"),
+    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck", "tucks spaced", "tucks fit", "tucks of"),
     about="How many tucks fit, and how wide to cut what they are sewn in.",
     inputs=(
         Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width",
@@ -76,7 +76,8 @@ TUCKS = Rule(
                    "pattern width", "how wide", "do i cut", "must i cut", "shall i cut", "should i cut", "to cut"),
              stated=("piece", "a piece", "cut a", "cut", "flat", "have", "from", "started as", "started at", "was cut",
                      "before tucking", "cloth", "fabric", "i cut", "i cut a piece",
-                     *(f"{thing} was" for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it")))),
+                     *(phrase for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it", "strip") for phrase in (f"{thing} was",
+                         f"cut the {thing}", f"i cut the {thing}", f"cut my {thing}")))),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,
              says=("how far apart", "spacing", "corrected spacing", "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
@@ -90,6 +91,8 @@ TUCKS = Rule(
     refusals=(
         Refusal("tuck + 2 * edge > finished", "a tuck that wide does not fit in the tucked width. Say which width is the tuck's and "
                 "which is the finished width, such as: 12 tucks 3 mm wide on a yoke 30 cm finished."),
+        Refusal("gap > pitch", "from one tuck to the next is more than the gap between them. Say the tuck's own width beside it, such as: "
+                "tucks 3 mm wide with a gap of 1.2 cm."),
         Refusal("pitch < tuck", "the tucks would lie over one another: from one to the next must be at least the width of a tuck"),
         Refusal("tuck * number > finished", "so many tucks of that width do not fit side by side in the tucked width. Take fewer, or "
                 "narrower ones."),
