@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
+from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
+from ..engine.rounding import BODY, BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
 from ..engine.run import Run
 from ..engine.text import plural
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
@@ -84,6 +84,8 @@ CIRCLE_SKIRT = Rule(
               usual="15 cm..1.2 m",
               practice="40 cm..80 cm by 5 cm"),
         FRACTION, PART, CLOTH_WIDTH,
+        flag("one_piece", "cut in one piece", ("one-piece", "no join", "no joins", "without a join", "without joins", "mustn't need a join", "without joining",
+                                               "without having to join", "without piecing", "in one piece")),
         Input("ease", "waist ease", LENGTH, says=("ease", "waist ease"), default=Default("0 cm",
             "the waistband gives the ease"), sane="0 cm..50 cm",
               spoken=True, practice="0 in..2 in by 1/2 in"),
@@ -153,6 +155,10 @@ CIRCLE_SKIRT = Rule(
         Step("joins", "Each piece wider than the cloth is joined from widths",
              f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
              says=("joins", "how many joins", "how many seams in it"), sane="0..8"),
+        Step("longest", "Half the width, less the waist radius and the hem, is what the whole circle leaves for the length",
+             "width / 2 - radius - hem", rounding=BODY, label="longest that needs no join", when={"one_piece": "yes"},
+             says=tuple(f"{how} {verb} {it} be" for how in ("how long", "long") for verb in ("can", "could", "may")
+                        for it in ("it", "the skirt", "my skirt", "the circle skirt"))),
         Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it",
             "cut in one", "how many pieces", "does it get cut", "in one piece or", "in two halves", "is it cut", "in one piece or in two")),
     ),
