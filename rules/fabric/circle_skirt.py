@@ -7,7 +7,7 @@ from fractions import Fraction
 from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
-from ..engine.rounding import BODY, BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
+from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
 from ..engine.run import Run
 from ..engine.text import plural
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
@@ -151,12 +151,12 @@ CIRCLE_SKIRT = Rule(
              f"rounded(widths))))",
              rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
                  "how many metres", "how many yards", "buy", *BUY_WORDS),
-             stated=("only", "only have")),
+             stated=("only", "only have", "took", "skirt took", "used")),
         Step("joins", "Each piece wider than the cloth is joined from widths",
              f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
              says=("joins", "how many joins", "how many seams in it"), sane="0..8"),
-        Step("longest", "Half the width, less the waist radius and the hem, is what the whole circle leaves for the length",
-             "width / 2 - radius - hem", rounding=BODY, label="longest that needs no join", when={"one_piece": "yes"},
+        Step("longest", "What the cloth leaves for the outer radius, less the waist radius and the hem, is the length",
+             "if(part > 1 / 2, width / 2, width - seam) - radius - hem", rounding=RADIUS, label="longest that needs no join", when={"one_piece": "yes"},
              says=tuple(f"{how} {verb} {it} be" for how in ("how long", "long") for verb in ("can", "could", "may")
                         for it in ("it", "the skirt", "my skirt", "the circle skirt"))),
         Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it",

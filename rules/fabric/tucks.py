@@ -22,7 +22,9 @@ TUCKS = Rule(
               "down to", "tucked to", "wide does it end up", "how wide does it end up", "wide does it come out", "wide does it finish",
               "how wide does it finish", "does it finish at", "does it come out at", "how wide is it after", "wide is it after",
               "wide does that leave it", "what's left", "what is left", "is left", "much is left", "how wide is it finished", "wide is it finished", "how wide is it now",
-              "wide is it now", "how wide is it when finished"), ask="How wide is it once tucked?",
+              "wide is it now", "how wide is it when finished",
+              *(f"wide is the {thing} {now}" for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "strip")
+                for now in ("now", "afterwards", "when tucked", "once tucked"))), ask="How wide is it once tucked?",
               example="28 cm",
               sane="3 cm..30 m", usual="8 cm..4 m",
               practice="20 cm..60 cm by 2 cm"),

@@ -74,7 +74,7 @@ CHANGE = Rule(
     says=("change", "change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
           "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
           "i hand over", "do i get back",
-          "get back", "comes back", "money comes back", "gave her", "gave him"),
+          "get back", "comes back", "money comes back", "is it enough", "is that enough", "is that enough money", "enough money", "do i have enough money", "gave her", "gave him"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
         PURSE,

@@ -186,7 +186,7 @@ PRICE_PER_LENGTH = Rule(
           "price a yard", "equivalent price", "how much per yard",
           "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre",
           "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
-          "what's the price per metre", "is how much", "makes the metre", "makes the yard", "as a price", "as a price per metre",
+          "what's the price per metre", "is how much", "makes the metre", "makes the yard", "make the metre", "make the yard", "that make the metre", "that make the yard", "as a price", "as a price per metre",
           "as a price per yard",
           "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost",
           "would the metre be", "would the yard be", "if the yard is", "if the metre is",
