@@ -40,7 +40,8 @@ CUSHION_COVER = Rule(
     says=("cushion", "cushion cover", "pillow", "pillow cover", "envelope cushion", "throw pillow", "envelope back",
           "pillowcase", "back of its cover", "back of the cover", "pad cover", "cover for a pad", "cover a pad",
           "scatter cushion",
-          "cushion pad", "pillow form", "front piece", "front to cut", "pad size", "size pad", "pad fits", "what pad", "pad for a cover", "cover that finishes", "my cover", "cover should finish",
+          "cushion pad", "pillow form", "front piece", "front to cut", "pad size", "size pad", "pad fits", "what pad", "pad for a cover",
+          "cover that finishes", "my cover", "cover should finish",
           "cover finishes"),
     about="The pieces of a cushion cover (envelope, plain or zip back) for a pad, and the cloth.",
     inputs=(
@@ -69,7 +70,8 @@ CUSHION_COVER = Rule(
                        Default("1 in | 2.5 cm", "a cover a little small keeps the cushion plump")), sane="0 cm..3 m",
               spoken=True,
               practice="0 in..2 in by 1/2 in"),
-        Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "cover that finishes", "cover finishes", "that finishes", "finished", "finished size",
+        Input("cover", "finished cover width", LENGTH, says=("finished cover", "cover", "cover that finishes", "cover finishes",
+                     "that finishes", "finished", "finished size",
             "to finish", "cover to finish", "is to finish", "must finish", "square finished", "square when finished",
              "cover finished", "finished cushion"),
               default=Default("=pad - less", "The pad, less a little", derived=True), sane="3 cm..3 m", spoken=True),
@@ -117,7 +119,8 @@ CUSHION_COVER = Rule(
              says=("back", "each back", "back piece", "each back piece", "backs", "back width", "envelope back",
                    "how wide is the back", "back panel",
                    "back pieces", "back panels", "back bits", "back bit", "half of the back", "each half of the back", "back parts",
-                   "back part", "back halves", "back half", *(f"{how} each of the {backs}" for how in ("cut", "width to cut", "wide to cut", "wide do i cut", "wide is", "width of")
+                   "back part", "back halves", "back half", *(f"{how} each of the {backs}" for how in ("cut", "width to cut",
+                   "wide to cut", "wide do i cut", "wide is", "width of")
                    for backs in ("backs", "two backs", "back pieces", "two back pieces")))),
         Step("cloth", "Each row takes the height of the pieces", "rows * height", rounding=BUY_CLOTH,
              label="cloth to buy",

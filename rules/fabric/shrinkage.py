@@ -13,8 +13,10 @@ SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the was
 
 LOST = ("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
         "lost in the wash",
-        "is lost", "lost to shrinkage", *(f"{much} {will} i lose" for much in ("many cm", "many centimetres", "many inches", "many in", "much length")
-                                          for will in ("will", "do", "would")), "how much shorter", "how much will be lost", "will it lose", "goes in the wash")
+        "is lost", "lost to shrinkage", *(f"{much} {will} i lose" for much in ("many cm", "many centimetres", "many inches", "many in",
+        "much length")
+                                          for will in ("will", "do", "would")), "how much shorter", "how much will be lost",
+                                          "will it lose", "goes in the wash")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -43,7 +45,8 @@ SHRINKAGE = Rule(
               "long is it after", "long is it after the wash", "how long is it afterwards", "long is it then", "long will it be after",
               "how long is it now", "long is it now",
               "buy to have", "get to have",
-              "buy to end up with", "what have i got left", "have i got left", "got left to cut from", "what have i left", "left to cut from",
+              "buy to end up with", "what have i got left", "have i got left", "got left to cut from", "what have i left",
+              "left to cut from",
               "left to cut", "what do i have left", "do i have left"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
         # Told along with the length ("2 m of 110 cm lining"); it changes nothing.
@@ -125,7 +128,8 @@ SHRINK_TEST = Rule(
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
-        Input("after", "length after", LENGTH, says=("after", "after the tumble dryer", "after tumble drying", "after the wash", "lengthways", "now", "came out",
+        Input("after", "length after", LENGTH, says=("after", "after the tumble dryer", "after tumble drying", "after the wash",
+                     "lengthways", "now", "came out",
                                                      "down to", "shrunk to", "shrank to",
                                              "to", "is now", "now it's", "now it is", "went to", "went down to", "goes to", "reduced to",
                                              "ended at", "now is", "comes out", "afterwards", "washed", "now is", "along",

@@ -98,13 +98,15 @@ TABLECLOTH = Rule(
         Step("finished_width", "The table and a drop at both sides", "table_width + 2 * drop", label="finished width", rounding=CUT,
              says=("finished size", "big is it when finished", "size when finished", "finished cloth", "big will it finish",
                    "big does it finish",
-                   "what does it finish at", "does it finish at", "will it finish at", "finished width", "size once hemmed", "big once hemmed", "when it's finished",
+                   "what does it finish at", "does it finish at", "will it finish at", "finished width", "size once hemmed",
+                   "big once hemmed", "when it's finished",
                    "when it's hemmed", "when hemmed", "cloth measure when it's hemmed", "cloth measure", "measure when it's hemmed",
                    "measure when hemmed", "measure when finished", "measure when it's finished", "measure once hemmed",
                    "size will it finish",
                    "big is it finished", "size is it finished", "size does it finish", "finished tablecloth", "finished diameter",
                    "big is the finished cloth"),
-             stated=("finishes", "finishes at", "tablecloth finishes", "cloth finishes", "finished at", "finished cloth is", "tablecloth is finished",
+             stated=("finishes", "finishes at", "tablecloth finishes", "cloth finishes", "finished at", "finished cloth is",
+             "tablecloth is finished",
                      "runner finishes")),
         Step("finished_length", "The table and a drop at both ends", "table_length + 2 * drop", label="finished length", rounding=CUT,
              says=("finished length", "long is it when finished", "long will it finish", "long does it finish", *(
@@ -155,7 +157,8 @@ TABLECLOTH = Rule(
 HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "hanky", "mat", "placemat", "towel")
 THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
 # Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
-AS_CUT = ("as cut", "each cut", "to be cut", "i cut them", "cut them", "i cut each", "squares cut", "cut squares", "cut at", "already cut", *THINGS_CUT)
+AS_CUT = ("as cut", "each cut", "to be cut", "i cut them", "cut them", "i cut each", "squares cut", "cut squares", "cut at", "already cut",
+             *THINGS_CUT)
 CUT_OF = tuple(f"{thing} cut {what}" for thing in HEMMED for what in ("size", "from", "out of"))
 FINISHED = ("finished", "when done", "when they are done", "when they're done", "when hemmed", "once hemmed",
             "cut size", "each cut from", "size to be cut", *CUT_OF)  # fmt: skip

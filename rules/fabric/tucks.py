@@ -10,7 +10,8 @@ from .pleats import PLEAT_SOURCE
 TUCKS = Rule(
     topic="tucks",
     family="fabric",
-    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck", "tucks spaced", "tucks fit", "tucks of"),
+    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck", "tucks spaced", "tucks fit",
+                 "tucks of"),
     about="How many tucks fit, and how wide to cut what they are sewn in.",
     inputs=(
         Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width",
@@ -21,7 +22,8 @@ TUCKS = Rule(
               "brought it to", "brought it down to",
               "down to", "tucked to", "wide does it end up", "how wide does it end up", "wide does it come out", "wide does it finish",
               "how wide does it finish", "does it finish at", "does it come out at", "how wide is it after", "wide is it after",
-              "wide does that leave it", "what's left", "what is left", "is left", "much is left", "how wide is it finished", "wide is it finished", "how wide is it now",
+              "wide does that leave it", "what's left", "what is left", "is left", "much is left", "how wide is it finished",
+              "wide is it finished", "how wide is it now",
               "wide is it now", "how wide is it when finished",
               *(f"wide is the {thing} {now}" for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "strip")
                 for now in ("now", "afterwards", "when tucked", "once tucked"))), ask="How wide is it once tucked?",
@@ -65,7 +67,8 @@ TUCKS = Rule(
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks",
              rounding=CUT,
              says=("how much longer", "how much wider", *(f"how much {more} {verb} i cut{it}" for more in ("wider", "longer", "extra")
-                                                       for verb in ("do", "must", "should", "shall") for it in ("", " it")), "how much extra",
+                                                       for verb in ("do", "must", "should", "shall") for it in ("", " it")),
+                                                       "how much extra",
                    "shorter", "how much shorter", "extra for the tucks", "taken up",
                    "takes up", "take up", "take-up", "tuck take-up", "total take-up", "uptake",
                    "tucks use", "how much width", "much width", "how much cloth", "use up", "do they use",
@@ -78,7 +81,8 @@ TUCKS = Rule(
                    "pattern width", "how wide", "do i cut", "must i cut", "shall i cut", "should i cut", "to cut"),
              stated=("piece", "a piece", "cut a", "cut", "flat", "have", "from", "started as", "started at", "was cut",
                      "before tucking", "cloth", "fabric", "i cut", "i cut a piece",
-                     *(phrase for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it", "strip") for phrase in (f"{thing} was",
+                     *(phrase for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it",
+                     "strip") for phrase in (f"{thing} was",
                          f"cut the {thing}", f"i cut the {thing}", f"cut my {thing}")))),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,

@@ -88,7 +88,8 @@ PRICE_IN_THE_SALE = Rule(
               ask="What percentage is taken off?", example="15 %", sane="0 %..100 %", practice="10 %..50 % by 5 %"),
     ),
     steps=(
-        Step("now", "Take the percentage off the price", "price * (1 - percent)", PRICE, rounding=A_PENNY_A_LENGTH, label="price a length now",
+        Step("now", "Take the percentage off the price", "price * (1 - percent)", PRICE, rounding=A_PENNY_A_LENGTH,
+                     label="price a length now",
              says=("pay", "price", "now", "sale price", "new price", "come down to", "cost"), stated=("now", "is now", "down to", "paid")),
     ),
     answers=("now",),
