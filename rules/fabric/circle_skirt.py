@@ -4,7 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice, flag
+from ..engine.declare import (
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Refusal,
+    Rule,
+    Step,
+    choice,
+    flag,
+)
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
