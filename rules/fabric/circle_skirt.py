@@ -4,7 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..engine.declare import GEOMETRY, Caution, Default, Derivation, Fact, Follows, Input, Refusal, Rule, Step, choice
+from ..engine.declare import (
+    GEOMETRY,
+    Caution,
+    Default,
+    Derivation,
+    Fact,
+    Follows,
+    Input,
+    Refusal,
+    Rule,
+    Step,
+    choice,
+    flag,
+)
 from ..engine.kinds import COUNT, LENGTH, RATIO, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, RADIUS, WAIST_RADIUS
@@ -84,6 +97,9 @@ CIRCLE_SKIRT = Rule(
               usual="15 cm..1.2 m",
               practice="40 cm..80 cm by 5 cm"),
         FRACTION, PART, CLOTH_WIDTH,
+        flag("one_piece", "cut in one piece", ("one-piece", "no join", "no joins", "without a join", "without joins",
+        "mustn't need a join", "without joining",
+                                               "without having to join", "without piecing", "in one piece")),
         Input("ease", "waist ease", LENGTH, says=("ease", "waist ease"), default=Default("0 cm",
             "the waistband gives the ease"), sane="0 cm..50 cm",
               spoken=True, practice="0 in..2 in by 1/2 in"),
@@ -92,7 +108,8 @@ CIRCLE_SKIRT = Rule(
     steps=(
         Step("radius", "The waist is that part of a circle: divide by 2 × π × the part",
              "(waist + ease) / (2 * pi * part)", rounding=WAIST_RADIUS,
-             label="waist radius", says=("radius", "waist radius", "stitching radius", "stitching line",
+             label="waist radius", says=("radius", "draw the stitching line", "do i draw the stitching line", "waist radius",
+             "stitching radius", "stitching line",
                                          "waistline radius", "radius for the waist", "radius of the waist", "waist circle",
                                          "radius of the hole"),
              stated=("radius", "waist radius", "stitching radius", "radius came out at")),
@@ -131,11 +148,14 @@ CIRCLE_SKIRT = Rule(
                    "around the hem", "hem length", "hem round",
                    "how long is the hem", "wide is the hem", "hem all the way round", "finished all the way round",
                    "bias tape for hem", "ribbon for hem", "lace for hem", "length of hem",
-                   "bias tape for the hem", "round the hem", "far round", "far around", "far round is the hem",
+                   "bias tape for the hem", "round the hem", "far round", "far around", "round the finished hem",
+                   "far is it round the finished hem", "far is it round the hem", "far round is the hem",
                    "hem to sew", "circumference of the bottom", "circumference", "bottom", "ribbon for the hem", "ribbon",
                    "lace for the hem", "lace", "trim for the hem", "trim", "braid", "binding",
                    "binding for the hem", "round the bottom", "around the bottom", "hem tape",
-                   "tape for the hem", "tape to go round",
+                   "tape for the hem", "tape to go round", *(f"{unit} of {trim}" for unit in ("yard", "metre")
+                                                            for trim in ("ribbon", "lace", "trim", "braid", "binding", "tape", "bias",
+                                                            "fringe")),
                    "bias tape"), stated=("sweep", "round the hem", "hem")),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
                        "is more than one",
@@ -148,10 +168,15 @@ CIRCLE_SKIRT = Rule(
              f"rounded(widths))))",
              rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric", "cloth", "yardage",
                  "how many metres", "how many yards", "buy", *BUY_WORDS),
-             stated=("only", "only have")),
+             stated=("only", "only have", "took", "skirt took", "used")),
         Step("joins", "Each piece wider than the cloth is joined from widths",
              f"if({WHOLE}, 0, if(part = 1, 2, if(part = 3 / 4, 3, 1)) * (rounded(widths) - 1))", COUNT, noun="join",
              says=("joins", "how many joins", "how many seams in it"), sane="0..8"),
+        Step("longest", "What the cloth leaves for the outer radius, less the waist radius and the hem, is the length",
+             "if(part > 1 / 2, width / 2, width - seam) - radius - hem", rounding=RADIUS, label="longest that needs no join",
+             when={"one_piece": "yes"},
+             says=tuple(f"{how} {verb} {it} be" for how in ("how long", "long") for verb in ("can", "could", "may")
+                        for it in ("it", "the skirt", "my skirt", "the circle skirt"))),
         Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it",
             "cut in one", "how many pieces", "does it get cut", "in one piece or", "in two halves", "is it cut", "in one piece or in two")),
     ),

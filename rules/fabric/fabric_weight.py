@@ -8,7 +8,7 @@ from ..engine.declare import Default, Input, Rule, Step
 from ..engine.kinds import ANY, AREA, AREAL, LENGTH, MASS, TEXT
 from ..engine.outcome import Outcome
 from ..engine.request import Amount
-from ..engine.run import Run
+from ..engine.run import Impossible, Run
 from ..engine.text import decimal, shown
 from ..engine.units import factor
 from .words import CLOTH_WORDS
@@ -21,6 +21,10 @@ USES = {"light": "shirts, blouses, linings", "medium": "dresses, trousers, quilt
 
 def weigh(run: Run) -> Outcome:
     """The weight in the other unit, the class of the cloth, and of a length of a width where these are given."""
+    told = run.request.given
+    if run.request.asked[:1] == ("other",) and {"ounces", "length", "width"} <= told.keys():
+        raise Impossible(f"{told['ounces'].text} could be what the piece weighs, or what a square yard of it weighs. Say which, such as: "
+                         f"a piece of 2 yd of 45 in cloth, weight of the piece 15 oz; or: 6 oz per square yard")
     weight = run.get("weight")
     given = run.request.given["weight"].unit if "weight" in run.request.given else "oz/yd^2"
     target = run.request.unit if run.request.unit in ("g/m^2",
@@ -74,7 +78,7 @@ FABRIC_WEIGHT = Rule(
              unit=("oz", "g"),
              says=("weigh", "how much does it weigh", "weight of the piece", "how heavy", "total weight", "weight of",
                    "mass", "mass of fabric", "mass of cloth"),
-             stated=("weighed", "weighs", "piece weighs", "weighing", "have", "i've", "got")),
+             stated=("weighed", "weigh", "weighs", "piece weighs", "weighing", "have", "i've", "got")),
     ),
     answers=("whole", "other", "kind"),
     tells=("weight an area + length + length", "weight an area + weight"),

@@ -48,8 +48,12 @@ def pleats(run: Run) -> Outcome:
         if number is not None:
             values |= {"count": number, "fits": finished / number, "takes": 2 * finished / number}
             values["under"] = finished / number / (1 if kind == "knife" else 2)
+            if _depth_asked(run):
+                return Outcome({"under": values["under"]})
         return Outcome(values)
     number = number or run.get("number")
+    if _depth_asked(run) and depth is None:
+        return Outcome({"under": (pleat if pleat is not None else finished / number) / (1 if kind == "knife" else 2)})
     shown = pleat if pleat is not None else finished / number
     under = depth if depth is not None else shown / (1 if kind == "knife" else 2)
     takes = _takes(run, kind, under)
@@ -58,6 +62,11 @@ def pleats(run: Run) -> Outcome:
             f"{_size(run, finished)} + {_size(run, takes)} × {number}", _size(run, flat))  # fmt: skip
     return Outcome({"flat": flat, "count": Fraction(number), "takes": takes, "fits": finished / number,
                     "taken": takes * number, "under": under})
+
+
+def _depth_asked(run: Run) -> bool:
+    """Whether the depth is what is asked for, with no flat width told that it would follow from: it is as deep as the faces are wide."""
+    return run.request.asked[:1] == ("depth",) and not run.request.stated
 
 
 def _takes(run: Run, kind: str, under: Any) -> Any:
@@ -105,7 +114,8 @@ PLEATS = Rule(
     inputs=(
         Input("finished", "finished width", LENGTH, says=("finished", "pleated section", "waist", "section", "hips",
                                                           "hip", "pleated to", "into",
-              "to fit", "meeting on", "meeting over", "across when pleated", "across once pleated", "front", "skirt front", "panel",
+              "to fit", "meeting on", "meeting over", "pleats on", "pleats over", "pleats across", "across when pleated",
+              "across once pleated", "front", "skirt front", "panel",
               "wide when pleated", "once pleated", "waistband",
               "pleated width", "hip width", "yoke",
               "when pleated", "wide finished", "brought it to", "brought it down to", "down to", "brings it to", "came to",
@@ -140,7 +150,8 @@ PLEATS = Rule(
               sane="1..1000", usual="1..80", practice="4..24", ask="How many pleats are there?", example="12"),
         Input("depth", "pleat depth", LENGTH, says=("deep", "depth", "pleat depth", "depth of each", "underlay",
                                                     "return", "depth of pleat", "fold depth", "depth is each pleat", "depth is each",
-                                                    "deep was each pleat"),
+                                                    "deep was each pleat", "deep is each pleat", "deep are the pleats",
+                                                    "deep were the pleats", "how deep are they"),
               axis="depth", extra=True, spoken=True, sane="1 mm..1 m", usual="5 mm..25 cm",
               practice="2 cm..6 cm by 1 cm"),
         Input("length", "finished length", LENGTH, says=("long", "length", "skirt length", "in length", "drop"),
@@ -164,7 +175,7 @@ PLEATS = Rule(
                    "flat the cloth is", "flat it is", "flat it's", "the cloth is", "cloth is", "lies flat", "laid flat", "lying flat",
                    "flat i have", "flat i've got", "flat i've")),
         Step("count", "How many pleats there are", kind=COUNT, rounding=COUNT_NEAR, noun="pleat", label="pleats",
-             says=("how many pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
+             says=("how many pleats", "number of pleats", "how many", "knife pleat fit", "box pleat fit", "pleat fit")),
         Step("takes", "What one pleat takes", rounding=CUT, label="taken up by one pleat",
              says=("each pleat takes", "takes up how much", "takes how much", "take up how much", "does it take up",
                    "fabric per pleat", "taken up", "takes up", "cloth in each pleat", "uptake",
@@ -199,7 +210,7 @@ PLEATS = Rule(
              label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy",
                                          "yardage", "buy", *CLOTH_ASKED)),
     ),
-    answers=("flat", "count", "takes", "fits", "panels", "cloth"),
+    answers=("flat", "count", "takes", "fits", "panels", "cloth", "under"),
     headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.",
               "Cut it {flat} wide."),
     algorithm=pleats,

@@ -13,7 +13,10 @@ SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the was
 
 LOST = ("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
         "lost in the wash",
-        "is lost", "lost to shrinkage", "how much shorter", "how much will be lost", "will it lose", "goes in the wash")
+        "is lost", "lost to shrinkage", *(f"{much} {will} i lose" for much in ("many cm", "many centimetres", "many inches", "many in",
+        "much length")
+                                          for will in ("will", "do", "would")), "how much shorter", "how much will be lost",
+                                          "will it lose", "goes in the wash")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -42,7 +45,9 @@ SHRINKAGE = Rule(
               "long is it after", "long is it after the wash", "how long is it afterwards", "long is it then", "long will it be after",
               "how long is it now", "long is it now",
               "buy to have", "get to have",
-              "buy to end up with"), ask="What length is needed after the wash?",
+              "buy to end up with", "what have i got left", "have i got left", "got left to cut from", "what have i left",
+              "left to cut from",
+              "left to cut", "what do i have left", "do i have left"), ask="What length is needed after the wash?",
               example="3 m", sane="1 mm..1 km", usual="5 cm..40 m", practice="1 m..5 m by 10 cm"),
         # Told along with the length ("2 m of 110 cm lining"); it changes nothing.
         Input("width", "fabric width", LENGTH, says=("wide", "width", "fabric width", "wide cloth", "wide fabric"), axis="width",
@@ -89,7 +94,7 @@ BEFORE = Input(
     "initially", "initial dimension", "it was",
     "original length", "length before", "went in at", "went in", "put it in at", "put in", "had been", "before had",
     "before was", "into the wash at", "went into the wash at",
-    "nominal", "dry", "bought", "i bought", "in at"), axis="length",
+    "nominal", "dry", "out of", "bought", "i bought", "in at"), axis="length",
     ask="How long was it before the wash?",
     example="20 cm", sane="1 mm..100 m", usual="5 cm..2 m", practice="10 cm..50 cm by 5 cm",
 )  # fmt: skip
@@ -117,11 +122,14 @@ SHRINK_TEST = Rule(
           "percent of shrink", "per cent of shrink", "percentage of shrink",
           "i wash a square", "i washed a square", "wash a square", "shrinkage coupon", "shrinkage in each direction",
           "did i lose", "have i lost", "marked on the cloth", "cloth marked", "square marked", "line marked", "both ways",
-          "marker line", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions"),
+          "marker line", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions",
+          "line i basted", "it lost", "line i drew", "line i marked", "basted a line", "percentage lost", "per cent lost", "percent lost",
+          "after the tumble dryer", "after tumble drying"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
-        Input("after", "length after", LENGTH, says=("after", "after the wash", "lengthways", "now", "came out",
+        Input("after", "length after", LENGTH, says=("after", "after the tumble dryer", "after tumble drying", "after the wash",
+                     "lengthways", "now", "came out",
                                                      "down to", "shrunk to", "shrank to",
                                              "to", "is now", "now it's", "now it is", "went to", "went down to", "goes to", "reduced to",
                                              "ended at", "now is", "comes out", "afterwards", "washed", "now is", "along",
@@ -150,7 +158,8 @@ SHRINK_TEST = Rule(
              rounding=PERCENT_TENTH, label="shrinkage across", says=("across", "crossways"), sane="0 %..100 %"),
         Step("lost", "What was lost of the length", "before - after", rounding=FINE, label="length lost",
              says=("how many inches", "how many cm", "how many centimetres", "how many mm", "how much shorter", "length lost",
-                   "was lost in inches", "was lost in cm", "lost in inches", "lost in cm", "in length was lost", "much length")),
+                   "was lost in inches", "was lost in cm", "lost in inches", "lost in cm", "in length was lost", "much length"),
+             stated=("it lost", "lost", "has lost", "was lost")),
     ),
     answers=("lengthways", "crossways"),
     headline=("It shrank {lengthways} lengthways and {crossways} across.", "It shrank {lengthways}."),

@@ -98,12 +98,16 @@ TABLECLOTH = Rule(
         Step("finished_width", "The table and a drop at both sides", "table_width + 2 * drop", label="finished width", rounding=CUT,
              says=("finished size", "big is it when finished", "size when finished", "finished cloth", "big will it finish",
                    "big does it finish",
-                   "finished width", "size once hemmed", "big once hemmed", "when it's finished",
+                   "what does it finish at", "does it finish at", "will it finish at", "finished width", "size once hemmed",
+                   "big once hemmed", "when it's finished",
                    "when it's hemmed", "when hemmed", "cloth measure when it's hemmed", "cloth measure", "measure when it's hemmed",
                    "measure when hemmed", "measure when finished", "measure when it's finished", "measure once hemmed",
                    "size will it finish",
                    "big is it finished", "size is it finished", "size does it finish", "finished tablecloth", "finished diameter",
-                   "big is the finished cloth")),
+                   "big is the finished cloth"),
+             stated=("finishes", "finishes at", "tablecloth finishes", "cloth finishes", "finished at", "finished cloth is",
+             "tablecloth is finished",
+                     "runner finishes")),
         Step("finished_length", "The table and a drop at both ends", "table_length + 2 * drop", label="finished length", rounding=CUT,
              says=("finished length", "long is it when finished", "long will it finish", "long does it finish", *(
                  "finished size", "big is it when finished", "size when finished", "big will it finish", "cloth measure",
@@ -153,10 +157,11 @@ TABLECLOTH = Rule(
 HEMMED = ("napkin", "serviette", "tea towel", "handkerchief", "hanky", "mat", "placemat", "towel")
 THINGS_CUT = tuple(f"{thing} {how}" for thing in HEMMED for how in ("cut", "each cut", "are cut"))
 # Words that tell the size as cut, and words that tell the finished one, or tell neither with "cut" in them.
-AS_CUT = ("as cut", "each cut", "squares cut", "cut squares", "cut at", "already cut", *THINGS_CUT)
+AS_CUT = ("as cut", "each cut", "to be cut", "i cut them", "cut them", "i cut each", "squares cut", "cut squares", "cut at", "already cut",
+             *THINGS_CUT)
 CUT_OF = tuple(f"{thing} cut {what}" for thing in HEMMED for what in ("size", "from", "out of"))
 FINISHED = ("finished", "when done", "when they are done", "when they're done", "when hemmed", "once hemmed",
-            "cut size", "each cut from", *CUT_OF)  # fmt: skip
+            "cut size", "each cut from", "size to be cut", *CUT_OF)  # fmt: skip
 
 NAPKINS = Rule(
     topic="napkins",
@@ -203,7 +208,9 @@ NAPKINS = Rule(
                  "should each be cut", "should each square be cut",
                   "must each be cut", "do i cut them", "do i cut each", "square be cut", "each be cut", "size do i cut",
                   "what size do i cut",
-                  "size should i cut", "big do i cut"),
+                  "size should i cut", "big do i cut", *(f"{how} {verb} i cut" for how in ("size square", "size of square", "big a square",
+                                                                               "size squares", "big square")
+                                                         for verb in ("do", "must", "should", "shall", "will"))),
              stated=("square", "cut at", "were cut", "was cut", "each cut", "are cut", *THINGS_CUT)),
         Step("cut_down", "The finished length and a hem at both ends", "down + 2 * edge_hem", label="cut length",
              rounding=CUT, says=("cut length",)),
@@ -217,7 +224,7 @@ NAPKINS = Rule(
              label="rows of them", says=("how many rows",)),
         Step("cloth", "Each row takes a cut length", "rounded(rows) * cut_down", rounding=BUY_CLOTH,
              label="cloth to buy", says=("how much", "fabric", "cloth",
-             "how many metres", "how many yards", "yardage", "buy", *CLOTH_ASKED), stated=("have", "only", "got")),
+             "how many metres", "how many yards", "yardage", "buy", "what length", *CLOTH_ASKED), stated=("have", "only", "got")),
     ),
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),

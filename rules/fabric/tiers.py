@@ -24,13 +24,15 @@ LAST_ALONE = ("last", "edge", "fullness", "middle", *PLACES)
 
 def tiers(run: Run) -> Outcome:
     """Each tier's width, cut depth, panels and cloth, from the top."""
+    if run.request.asked[:1] == ("each",) and run.maybe("edge") is None:
+        return _depth_alone(run)
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
+    number += 1 if run.get("besides") == "yes" else 0
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
     unit = run.unit_of(LENGTH)
     if run.request.asked[:1] and run.request.asked[0] in LAST_ALONE and run.maybe("total") is None:
         return _last_only(run, edge, number, fullness)
-    depth = run.get("total") / number
-    run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))
+    depth = _depth(run, number)
     rows, cloth, panels_in_all, flat = [], Fraction(0), Fraction(0), edge
     for tier in range(1, number + 1):
         if tier > 1 or run.get("yoke") == "no":
@@ -51,6 +53,19 @@ def tiers(run: Run) -> Outcome:
                 " + ".join(f"{row[3]} × {shown(row[2], unit)}" for row in rows), shown(cloth, unit))  # fmt: skip
         values |= {"cloth": cloth, "panels": panels_in_all, "last_panels": rows[-1][3], "first_panels": rows[0][3]}
     return Outcome(values, table=_table(run, rows))
+
+
+def _depth(run: Run, number: int) -> Any:
+    """The depth of each tier when finished, all alike."""
+    unit = run.unit_of(LENGTH)
+    depth = run.get("total") / number
+    run.say("Equal depths", "total length ÷ tiers", f"{shown(run.get('total'), unit)} ÷ {number}", shown(depth, unit))
+    return depth
+
+
+def _depth_alone(run: Run) -> Outcome:
+    """How deep each tier is finished, for which no width is needed."""
+    return Outcome({"each": _depth(run, int(run.get("number")))})
 
 
 def _last_only(run: Run, edge: Any, number: int, fullness: Any) -> Outcome:
@@ -135,6 +150,9 @@ TIERS = Rule(
                                    "ungathered yoke", "not gathered at the waist",
                                    "first tier not gathered", "first one flat", "the first flat", "top one flat", "top not gathered",
                                    "top tier not gathered", "first not gathered")),
+        # "A flat yoke, then two more tiers under it": the yoke is the first tier, and not among those.
+        flag("besides", "tiers besides the yoke", ("more tiers", "other tiers", "tiers under it", "tiers below it", "gathered tiers under",
+                                                   "gathered tiers below", "further tiers")),
         SEAM, hem("3/4 in | 2 cm", "the usual narrow hem"),
     ),
     steps=(
@@ -149,8 +167,12 @@ TIERS = Rule(
              says=PANELS_OF_FIRST),
         Step("last", "The last tier before gathering", rounding=CUT, label="width of the last tier",
              says=("last tier", "bottom tier", "how wide is the bottom tier", "how wide is the last tier", "bottom",
-                   "hem width", "widest tier", "last one", "bottom one", "lowest tier", "the last", "is the last one"),
-             stated=("bottom tier is", "bottom tier of", "bottom tier", "last tier", "last tier is", "bottom tier was", "last tier was")),
+                   "hem width", "widest tier", "last one", "bottom one", "lowest tier", "the last", "is the last one",
+                   "does the hem measure", "hem measure", "hem come to", "does the hem come to",
+                   "far round is the hem", "round the hem", "round the bottom"),
+             stated=("bottom tier is", "bottom tier of", "bottom tier", "last tier", "last tier is", "bottom tier was", "last tier was",
+             "tier skirt measures", "bottom tier measures", "last tier measures",
+                     "tiered skirt measures")),
         Step("first_depth", "Cut depth of the upper tiers", rounding=CUT, label="cut depth of the upper tiers",
              says=("cut depth", "how deep", "deep", "how deep to cut", "cut depth of each", "cut each tier", "cut depth of the upper tiers",
                    "cut the upper tiers", "upper tiers", "cut depth of the top tier", "cut the top tiers", "deep do i cut each",

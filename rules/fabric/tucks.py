@@ -10,7 +10,8 @@ from .pleats import PLEAT_SOURCE
 TUCKS = Rule(
     topic="tucks",
     family="fabric",
-    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck"),
+    says=("tuck", "tucks", "pin tucks", "pintucks", "pin-tucks", "tucked", "tucked panel", "growth tuck", "tucks spaced", "tucks fit",
+                 "tucks of"),
     about="How many tucks fit, and how wide to cut what they are sewn in.",
     inputs=(
         Input("finished", "tucked width", LENGTH, says=("tucked", "finished", "tucked width", "finished width",
@@ -21,7 +22,11 @@ TUCKS = Rule(
               "brought it to", "brought it down to",
               "down to", "tucked to", "wide does it end up", "how wide does it end up", "wide does it come out", "wide does it finish",
               "how wide does it finish", "does it finish at", "does it come out at", "how wide is it after", "wide is it after",
-              "wide does that leave it", "what's left", "what is left", "is left", "much is left"), ask="How wide is it once tucked?",
+              "wide does that leave it", "what's left", "what is left", "is left", "much is left", "how wide is it finished",
+              "wide is it finished", "how wide is it now",
+              "wide is it now", "how wide is it when finished",
+              *(f"wide is the {thing} {now}" for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "strip")
+                for now in ("now", "afterwards", "when tucked", "once tucked"))), ask="How wide is it once tucked?",
               example="28 cm",
               sane="3 cm..30 m", usual="8 cm..4 m",
               practice="20 cm..60 cm by 2 cm"),
@@ -61,7 +66,9 @@ TUCKS = Rule(
              says=("how many tucks", "how many")),
         Step("taken", "Each tuck takes up twice its width", "2 * tuck * number", label="taken up by the tucks",
              rounding=CUT,
-             says=("how much longer", "how much longer do i cut", "how much wider do i cut", "how much wider", "how much extra",
+             says=("how much longer", "how much wider", *(f"how much {more} {verb} i cut{it}" for more in ("wider", "longer", "extra")
+                                                       for verb in ("do", "must", "should", "shall") for it in ("", " it")),
+                                                       "how much extra",
                    "shorter", "how much shorter", "extra for the tucks", "taken up",
                    "takes up", "take up", "take-up", "tuck take-up", "total take-up", "uptake",
                    "tucks use", "how much width", "much width", "how much cloth", "use up", "do they use",
@@ -74,7 +81,9 @@ TUCKS = Rule(
                    "pattern width", "how wide", "do i cut", "must i cut", "shall i cut", "should i cut", "to cut"),
              stated=("piece", "a piece", "cut a", "cut", "flat", "have", "from", "started as", "started at", "was cut",
                      "before tucking", "cloth", "fabric", "i cut", "i cut a piece",
-                     *(f"{thing} was" for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it")))),
+                     *(phrase for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it",
+                     "strip") for phrase in (f"{thing} was",
+                         f"cut the {thing}", f"i cut the {thing}", f"cut my {thing}")))),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,
              says=("how far apart", "spacing", "corrected spacing", "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
@@ -88,6 +97,8 @@ TUCKS = Rule(
     refusals=(
         Refusal("tuck + 2 * edge > finished", "a tuck that wide does not fit in the tucked width. Say which width is the tuck's and "
                 "which is the finished width, such as: 12 tucks 3 mm wide on a yoke 30 cm finished."),
+        Refusal("gap > pitch", "from one tuck to the next is more than the gap between them. Say the tuck's own width beside it, such as: "
+                "tucks 3 mm wide with a gap of 1.2 cm."),
         Refusal("pitch < tuck", "the tucks would lie over one another: from one to the next must be at least the width of a tuck"),
         Refusal("tuck * number > finished", "so many tucks of that width do not fit side by side in the tucked width. Take fewer, or "
                 "narrower ones."),

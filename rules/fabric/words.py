@@ -18,7 +18,9 @@ CLOTH_WORDS = (
 MUCH_CLOTH = tuple(f"{how} {cloth}" for how in ("much", "metre of", "yard of")
                    for cloth in (*CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")], "stuff", "fleece"))
 
-CLOTH_ASKED = ("metres please", "yards please", "metres needed", "yards needed", "yardage needed", "metres required", *MUCH_CLOTH)
+CLOTH_ASKED = ("metres please", "yards please", "metres needed", "yards needed", "yardage needed", "metres required", *MUCH_CLOTH,
+               *(f"{length} of {cloth}" for length in ("what length",
+               "length") for cloth in CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")]))
 
 # How a length that is in hand is told, besides "I have": it is this much that must do.
 IN_HAND_WORDS = ("able to get", "managed to get", "to spare", "in the drawer", "in my drawer", "in the cupboard", "got left",

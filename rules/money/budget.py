@@ -14,15 +14,18 @@ from .cost_of_some import SOLD_EACH
 PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
-          "i've got", "voucher", "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
+          "i've got", "come to over", "come to more than", "be over", "over", "no more than", "at most", "not more than", "voucher",
+          "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
-CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left")
+CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left",
+             "comes back", "what comes back", "come back", "left in my purse")
 
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))
 HOW_SHOPS_CUT = ("they cut to", "shop cuts to", "shop cuts", "only cuts", "cuts only", "sells in", "sell in", "sell it in",
-                 "sold only in", "cut it every", "cut every", "cuts every", "they cut every", "cut it in", "in steps of",
+                 "sold only in", "cut it every", "cut every", "cut in", "they cut in", "cuts in", "sold to the next",
+                 "sold to the nearest", "cut to the next", "cuts every", "they cut every", "cut it in", "in steps of",
                  "sold every", "cut to a", "cut to the")  # fmt: skip
 
 BUDGET = Rule(
@@ -36,7 +39,9 @@ BUDGET = Rule(
           "i can take", "i can buy", "i can get",
           "could i get", "could i buy", "can i afford", "how much of it can i", "how much of that could i", "take with", "obtainable for",
           "length obtainable", "the most i can have", "most i can have", "the most i can get", "most i can buy", "bring home",
-          "can i bring home", "can i take home", "how much do i get", "what length can i", "buy me", "get me", *WHAT_LENGTH_WILL),
+          "can i bring home", "can i take home", "how much do i get", "what length can i", "buy me", "get me", "left in my purse",
+          "in my purse", "what comes back",
+          "longest piece i can", "longest piece i could", "longest piece", "i could have cut", "could i have cut", *WHAT_LENGTH_WILL),
     about="How much cloth some money buys, down to the shop's step, and the change.",
     inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
     steps=(
@@ -46,7 +51,9 @@ BUDGET = Rule(
                  "how much can i buy", "how much fabric can i get", "how much cloth can i get",
              "how many metres can i get", "how many yards can i get", "how much", "length", "how many metres",
              "how many yards", "how long", "fabric", "cloth", "the most i can have", "most i can have", "the most i can get",
-             "most i can buy", "how much do i get", "what length can i", *WHAT_LENGTH_WILL)),
+             "most i can buy", "how much do i get", "what length can i", "how much cloth is that", "how much fabric is that",
+             "longest piece",
+             "longest length", *WHAT_LENGTH_WILL)),
         Step("spent", "What that length costs", "rounded(length) * net", MONEY, rounding=PENNY,
              says=("spent", "do i spend", "will i spend", "would i spend", "much will i spend", "actually spend", "really spend",
                    "much is spent", "will that cost", "does that cost", "that length cost")),
@@ -72,7 +79,8 @@ CHANGE = Rule(
     says=("change", "change from", "change out of", "get back from", "back from", "how much change", "change do i get", "change will i get",
           "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
           "i hand over", "do i get back",
-          "get back", "comes back", "money comes back", "gave her", "gave him"),
+          "get back", "comes back", "money comes back", "is it enough", "is that enough", "is that enough money", "enough money",
+          "do i have enough money", "gave her", "gave him"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
         PURSE,

@@ -103,7 +103,8 @@ CHEAPER_CLOTH = Rule(
         Step("length", "How much of it to buy", kind=LENGTH, rounding=BUY_CLOTH, label="length to buy",
              says=("how much",)),
         Step("by_area", "Its price an area", kind=PRICE_AREA, rounding=None, label="price an area",
-             says=("per square metre", "price an area")),
+             says=("price an area", *(f"{how} per square {unit}" for how in ("price", "cost", "how much", "what is it", "what does it cost")
+                                               for unit in ("metre", "yard")))),
     ),
     answers=("cheaper", "cost", "saved", "length", "by_area"),
     headline=("The cheaper is {cheaper}: {cost} for {length}, {saved} less than the next.",

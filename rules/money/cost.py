@@ -132,6 +132,9 @@ COST_OF_SEVERAL = Rule(
         Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?",
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
         OFF,
+        flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
+        "one")
+                                                                                           for thing in GARMENTS[:-1]))),
     ),
     steps=(
         Step("total", "Add them up", kind=MONEY, rounding=PENNY, says=("total", "cost", "pay", "in all", "altogether",
@@ -141,6 +144,8 @@ COST_OF_SEVERAL = Rule(
     answers=("total", "count"),
     headline=("It comes to {total}.",),
     algorithm=several,
+    refusals=(Refusal("count > 0", "the cost of each is wanted, and I cannot tell how many are made of these things. Add them up first, "
+                      "and then ask, such as: the materials cost £48 and made 6 aprons, how much each.", choices={"for_each": "yes"}),),
     no_unknown=("lines", "discount"),
     source=ARITHMETIC,
     related=("budget",),
@@ -182,7 +187,8 @@ PRICE_PER_LENGTH = Rule(
           "price a yard", "equivalent price", "how much per yard",
           "how much per metre", "in metres price", "what would that be by the yard", "what would that be by the metre",
           "thinks in yards", "think in yards", "thinks in metres", "think in metres", "what's the price per yard",
-          "what's the price per metre", "is how much", "makes the metre", "makes the yard", "as a price", "as a price per metre",
+          "what's the price per metre", "is how much", "makes the metre", "makes the yard", "make the metre", "make the yard",
+          "that make the metre", "that make the yard", "as a price", "as a price per metre",
           "as a price per yard",
           "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost",
           "would the metre be", "would the yard be", "if the yard is", "if the metre is",

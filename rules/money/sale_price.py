@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
-from ..engine.kinds import MONEY, PERCENT
-from ..engine.rounding import PENNY
+from ..engine.kinds import MONEY, PERCENT, PRICE
+from ..engine.rounding import PENNY, PENNY_A_METRE, PENNY_A_YARD, Rounding
 
 SAVED = ("save", "how much have i saved", "have i saved", "how much do i save", "do i save", "saving", "saved", "how much did i save",
          "knocked off in money", "money off", "is taken off", "much is taken off", "comes off", "much comes off", "is knocked off",
@@ -72,3 +72,35 @@ SALE_PRICE = Rule(
         "£18.50 plus 20% VAT, total -> £22.20; £3.70",
     ),
 )  # fmt: skip
+
+A_PENNY_A_LENGTH = Rounding("price a length", PENNY_A_YARD.inch, PENNY_A_METRE.metric)
+
+PRICE_IN_THE_SALE = Rule(
+    topic="price a length in the sale",
+    family="money",
+    says=("sale price", "discount", "what is the price now", "price now", "new price", "price after", "per metre now", "a metre now",
+          "a yard now", "per yard now", "is it a metre", "is it a yard", "come down to"),
+    about="What a metre or yard costs when a percentage is taken off its price.",
+    inputs=(
+        Input("price", "price a length", PRICE, says=("price", "at", "was", "normally", "full price", "usual price", "before"),
+              ask="What was the price a metre or yard?", example="£32 a metre", practice="4 money/m..40 money/m"),
+        Input("percent", "percentage off", PERCENT, says=("off", "discount", "less", "reduction", "reduced by", "in the sale"),
+              ask="What percentage is taken off?", example="15 %", sane="0 %..100 %", practice="10 %..50 % by 5 %"),
+    ),
+    steps=(
+        Step("now", "Take the percentage off the price", "price * (1 - percent)", PRICE, rounding=A_PENNY_A_LENGTH,
+                     label="price a length now",
+             says=("pay", "price", "now", "sale price", "new price", "come down to", "cost"), stated=("now", "is now", "down to", "paid")),
+    ),
+    answers=("now",),
+    headline=("It is {now}.",),
+    source=ARITHMETIC,
+    tells=("price a length + percentage",),
+    defers=("cost", "budget", "price per length"),
+    related=("sale price", "cost"),
+    examples=(
+        "price a length in the sale: £32 a metre, 15% off -> £27.20/m",
+        "linen was $18 a yard and is 25% off, what is the price now -> $13.50/yd",
+        "silk at €40 a metre less 10%, new price -> €36.00/m",
+    ),
+)
