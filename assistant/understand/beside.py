@@ -69,6 +69,8 @@ def affinity_of(line: Line, value: Value, mentions: Sequence[Mention], spoken: b
             near = 2.8 - line.crossing(mention.last, value.first)
             if 0 <= subject < mention.first and not OF_THE_SUBJECT.isdisjoint(line.words[subject : mention.first]):
                 near -= OF_ANOTHER  # "... in my geese is 8 1/4 in" tells nothing of the geese
+        if mention.stated and mention.last <= value.first and "please" in line.words[mention.last : value.first]:
+            near -= AFTER_STOP  # "ease please: bust 94" asks
         near *= 0.55 + 0.45 * min(1.5, mention.weight)
         if near > best:
             best, second, who = near, best, mention.number

@@ -31,6 +31,7 @@ MARKS = {
     **dict.fromkeys(("sixteenth", "16th"), 16), **dict.fromkeys(("thirty-second", "32nd"), 32),
 }  # fmt: skip
 ACROSS = frozenset(("wide", "long", "high", "tall", "deep", "across", "square", "by", "apart"))
+MOST_TIMES = 8  # "1.5 m by 90" is no 90 m
 POINTERS = frozenset(("that", "it", "this", "is"))
 ASKS = ("what", "how")
 
@@ -46,6 +47,8 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
             _add_word(made, chunk)
         elif isinstance(chunk, Size) and any(side.per is not None for side in chunk.sides):
             made.extend(chunk.sides)  # "£6.80 per metre x 3.5 m" is no size
+        elif isinstance(chunk, Size):
+            made.append(_of_one_unit(chunk))
         elif isinstance(chunk, Mark) and chunk.text == "%":
             made.append(Word(chunk.text, "percent", chunk.start, chunk.end))
         elif isinstance(chunk, Mark) and chunk.text == "@":
@@ -55,6 +58,17 @@ def put_right(chunks: Sequence[Chunk]) -> list[Chunk]:
     made = told_loosely(made)
     _share_lengths(made)
     return with_steps(made)
+
+
+def _of_one_unit(size: Size) -> Size:
+    """ "1.5 m by 2.4" is in metres both ways."""
+    first = size.sides[0]
+    sides = tuple(
+        replace(side, parts=(Part(side.value, first.unit),), text=f"{side.text} {first.unit}")
+        if first.unit in ("m", "yd", "ft") and side.bare and side.value < MOST_TIMES * first.value else side
+        for side in size.sides
+    )  # fmt: skip
+    return replace(size, sides=sides)
 
 
 def _written_as_share(measure: Measure) -> Measure | None:

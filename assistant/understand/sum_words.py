@@ -16,6 +16,7 @@ from .values import Line
 # A question about what was reckoned: "is what", "- what's that in cm".
 _ASKS_OF_IT = re.compile(
     r"[\s,;:.=–—-]*\b(?:(?:is|are|makes?|equals?|comes? to)\s+(?:what|how much|how many)"
+    r"|what(?:'s|’s|s|\s+is)\s+(?:left|over|left\s+over)"
     r"|(?:what(?:'s|’s|s|\s+is|\s+does)?|how\s+(?:much|long))(?:\s+is)?\s+(?:that|it|this)(?:\s+(?:come to|make))?)"
     r"(?=\s+(?:in|as)\b|[?.!\s]*$)",
     re.IGNORECASE,
@@ -39,7 +40,7 @@ _JOINS = re.compile(rf"\b(?:and|with another|with|to)\b(?!\s+{_PORTION})|,(?=\s)
 
 _ASKING = frozenset(
     "what what's whats how much many long is are do does will make makes come comes to total that it this can could you please add up"
-    " added put joined sewn laid together altogether in all told end take from with equal equals as & n for me the answer result".split()
+    " added put joined sewn laid together altogether in all told end take from with equal equals as & n left over whats for me the answer result".split()
 )
 
 

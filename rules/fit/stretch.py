@@ -139,9 +139,9 @@ NEGATIVE_EASE = Rule(
         "smaller pattern width", "stretch reduction", "swimwear", "leggings", "activewear", "swimsuit", "swim suit",
         "bathing suit", "swimming costume", "leotard", "unitard", "catsuit", "dancewear", "bandeau", "rash vest",
         "percent smaller", "swim", "skin tight", "skin-tight", "usual quarter", "quarter of the stretch",
-        "quarter of its stretch", "quarter of that stretch", "stretch elastane",
+        "quarter of its stretch", "quarter of that stretch", 
         *(f"reduce by how many {per}" for per in ("percent", "per cent")),
-        "elastane", "are they reduced", "are the leggings", "cut the leggings", "how many cm come off", "how many inches come off",
+        "are they reduced", "are the leggings", "cut the leggings", "how many cm come off", "how many inches come off",
     ),
     about="The width to cut a pattern in stretch cloth, smaller than the body.",
     inputs=(

@@ -121,7 +121,15 @@ def _sign(line: Line, value: Value) -> int:
         return 0  # "on a sleeve 58 cm long", "it's now 57 cm" tell what there was or is, and no change to it
     if behind and line.words[value.last] in PIECES and line.words[value.first - 1 : value.first] in ARTICLES:
         return 0  # "shortened a 62 cm sleeve by 2.5 cm"
+    if _put_on_again(line, value):
+        return MORE
     return _after(line, value.last) or _before(line, value.first)
+
+
+def _put_on_again(line: Line, value: Value) -> bool:
+    """Whether one more length is put on: "then another half inch on at the hem"."""
+    before, after = line.words[max(0, value.first - 2) : value.first], line.words[value.last : value.last + 1]
+    return after == ["on"] and ("another" in before or "extra" in before)
 
 
 def _is_now(line: Line, value: Value) -> bool:
