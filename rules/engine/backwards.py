@@ -211,7 +211,7 @@ def _nearest(puzzle: Puzzle, known: Known, bound: Bound) -> Found:
     near = [(distance(got, puzzle.stated), value, got) for value, got in tried if got is not None]
     if not near or not astride or not min(astride) <= puzzle.stated <= max(astride):
         raise NoValue(f"put forward again, {puzzle.show(bound.value)} does not give it")
-    if puzzle.request.largest:  # the largest block for at most 60 in: one that comes to 60 1/8 is too large
+    if puzzle.request.largest and puzzle.step.kind is LENGTH:  # the largest block for at most 60 in: one that comes to 60 1/8 is too large
         run = puzzle.known()
         told = run.round_step(puzzle.step, puzzle.stated)
         near = [trial for trial in near if run.round_step(puzzle.step, trial[2]) <= told] or near
