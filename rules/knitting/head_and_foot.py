@@ -190,7 +190,7 @@ SOCK = Rule(
              label="stitches to cast on",
              says=("cast on", "stitches", "how many", "how many stitches", "sts"),
              stated=("have", "stitches", "cast on", "got", "took", "takes", "has", "with", "used")),
-        Step("heel", "Work the heel on half of them", "stitches / 2", STITCHES, rounding=STITCH, label="heel stitches",
+        Step("heel", "Work the heel on half of them", "stitches / 2", STITCHES, rounding=STITCH, label="heel stitches", sane="2 st..1000 st",
              says=("heel", "on the heel", "heel stitches", "for the heel", "go on the heel", "heel flap", "goes on the heel",
                    "stitches on the heel", "stitches for the heel", "stitches in the heel")),
         Step("instep", "The other half waits on the instep", "stitches - rounded(heel)", STITCHES, rounding=STITCH, label="instep stitches",

@@ -179,7 +179,9 @@ NEEDLE_OR_HOOK_SIZE = Rule(
                                                      "size", "pins", "american", "knitting needle", "knitting needles",
                                                      "crochet hook", "english", "japanese", "equal", "same as",
                                                      "equals", "equivalent to", "equivalent of", "convert", "what is",
-                                                     "what's", "what is a", "what's a", "what are"),
+                                                     "what's", "what is a", "what's a", "what are",
+                                                     *(f"{system} {tool} {be}" for system in ("us", "uk", "american", "english")
+                                                       for tool in ("needle", "size", "hook") for be in ("is", "matches", "equals"))),
               extra=True, spoken=True, sane="0.4 mm..60 mm",
               practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from itertools import permutations
+
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, ROW_RATE, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, PERCENT_TENTH, STITCH
@@ -125,6 +127,15 @@ SIZE_AT_MY_TENSION = Rule(
 )
 
 
+_THEIRS = tuple(f"{whose} {wants}" for whose in ("pattern", "leaflet", "book", "chart", "it", "ball band", "label")
+                for wants in ("wants", "asks for", "calls for", "says", "needs", "has"))
+
+
+def _counted(count: str) -> Default:
+    """Stitches told without a length are those of a swatch of 10 cm (4 in)."""
+    return Default(f"={count} / over", "The stitches of 10 cm (4 in)", derived=True, given=(count,))
+
+
 def _next_needle(run: Run) -> Outcome:
     """Which way to go, and the neighbour of a needle that was named, from the published needle table."""
     pattern, own = run.get("pattern"), run.get("own")
@@ -157,15 +168,24 @@ NEEDLE_CHANGE = Rule(
           "go down a needle size", "thicker needle", "finer needle", "what needle should i use", "different needle",
           "needles", "too tight",
           "too loose", "hook size", "bigger hook", "smaller hook", "larger needle", "try next", "thicker needles",
-          "finer needles"),
+          "finer needles", *(f"{way} a needle" for way in ("up", "down", "up or down", "down or up")),
+          *(f"{one} or {other}" for one, other in permutations(("finer", "thicker", "thinner", "bigger", "smaller"), 2))),
     about="Whether to try a finer or a thicker needle when your tension is not the pattern's: one size at a time, a "
           "first guess.",
     inputs=(
-        Input("pattern", "pattern's tension", STITCH_RATE, says=_PATTERN, ask="What is the pattern's tension?",
+        Input("pattern_count", "pattern's stitches", STITCHES, says=(*_THEIRS, "pattern", "it should be", "should be", "instead of", "wants"),
+              extra=True, spoken=True, sane="8 st..60 st"),
+        Input("own_count", "your stitches", STITCHES, says=("i get", "i only get", "i am getting", "i'm getting", "mine", "mine has",
+                                                             "my swatch has", "my swatch is", "i got", "i knit", "she knits", "she gets",
+                                                             "he knits", "he gets"), extra=True, spoken=True, sane="8 st..60 st"),
+        Input("pattern", "pattern's tension", STITCH_RATE, says=_PATTERN, default=_counted("pattern_count"),
+              ask="What is the pattern's tension?",
               example="22 sts to 10 cm",
               sane=SANE_STITCHES, practice="16 st/10cm..30 st/10cm by 1 st/10cm"),
-        Input("own", "your tension", STITCH_RATE, says=_OWN, ask="What is your own tension?", example="24 sts to 10 cm",
+        Input("own", "your tension", STITCH_RATE, says=_OWN, default=_counted("own_count"), ask="What is your own tension?",
+              example="24 sts to 10 cm",
               sane=SANE_STITCHES, practice="16 st/10cm..30 st/10cm by 1 st/10cm"),
+        Input("over", "counted over", LENGTH, default=Default("4 in | 10 cm", derived=True), spoken=True, sane="1 cm..20 cm"),
         Input("needle", "needle used now", LENGTH, says=("needle", "needles", "hook", "mm needle", "mm needles", "on",
                                                          "with", "using"), extra=True,
               sane="0.5 mm..40 mm", practice="3 mm..6 mm by 1/2 mm"),
@@ -180,7 +200,11 @@ NEEDLE_CHANGE = Rule(
     answers=("advice", "needle_to_try", "off"),
     headline=("Try {advice}, and swatch again.",),
     algorithm=_next_needle,
-    no_unknown=("pattern", "own", "needle"),
+    no_unknown=("pattern", "own", "pattern_count", "own_count", "over", "needle"),
+    # Stitches counted over one length and a tension over another.
+    defers=("machine needle", "needle or hook size"),
+    refusals=(Refusal("max(own, pattern) > 1.6 * min(own, pattern)", "the two tensions are too far apart for a change of needle: say what "
+                      "length each is counted over, such as: pattern wants 22 sts to 10 cm and I get 24 sts to 10 cm"),),
     source=COMMON_PRACTICE,
     cautions=(Caution("This is a first guess: swatch again with the new needle before you cast on"),),
     examples=(

@@ -155,7 +155,8 @@ _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do 
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
           "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
           "on my needle then", "on my needle now", "on the needles now", "do i finish with", "will i finish with", "stitches in all",
-          "stitches left on", "what am i left with", "am i left with")
+          "stitches left on", "what am i left with", "am i left with",
+          *(f"{who} be left with" for who in ("i", "we", "will i", "will we", "many will i")), "are we left with")
 
 
 def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:

@@ -140,7 +140,7 @@ STRIPES_RULE = Rule(
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
           "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
           "till i have", "until i have",
-          "keep repeating", "repeating",
+          "keep repeating", "repeating", "alternate", "alternating", "alternates", "alternately", "which colour", "what colour",
           *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
                                                      f"rows {colour}"))),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
