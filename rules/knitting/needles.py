@@ -224,5 +224,6 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         "what US size is a 4 mm knitting needle -> 6; 4 mm",
         "size H crochet hook in mm -> 5 mm",
     ),
+    defers=("machine needle",),
     related=("yarn class", "needle change"),
 )

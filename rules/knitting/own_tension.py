@@ -10,7 +10,7 @@ from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, PERCENT_TENTH, STITCH
 from ..engine.run import Run
 from .tables.needles import KNITTING_NEEDLES
-from .words import SANE_ROWS, SANE_STITCHES
+from .words import NEEDLE_TOLD, SANE_ROWS, SANE_STITCHES
 
 _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should be", "the pattern", "asks for",
             "written for", "designed at",
@@ -22,7 +22,7 @@ _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should b
 _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out",
         "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
         "my swatch", "actually", "i have", "my gauge", "at my tension", "i'm getting",
-        "but i get", "my tension is", "my own is", "i manage", "i only get", "i knit too loose", "i knit too tight",
+        "but i get", "i keep getting", "keep getting", "my tension is", "my own is", "i manage", "i only get", "i knit too loose", "i knit too tight",
         "i knit too loosely", "i knit too tightly",
         "have got", "i've got", "i am getting", "i have got", "i come out at", "we get", "i am at", "i'm at", "too loose",
         "too tight", "i make", "mine has", "i work at", "i knit to",
@@ -42,7 +42,7 @@ SIZE_AT_MY_TENSION = Rule(
           "tighter than the pattern", "looser than the pattern", "knit tighter", "knit looser", "chest", "bust",
           "pattern gauge", "same width", "size should i follow", "size do i follow", "which size to follow", "size to follow",
           "size should i make",
-          "pattern has", "mine is", "adapt the pattern", "i knit at", "will mine", "mine come out", "turn out",
+          "pattern has", "mine is", "adapt the pattern", "will mine", "mine come out", "turn out",
           "turns out", "pattern wants", "pattern's tension", "my tension not the pattern's"),
     about="The width you will get when your tension is not the pattern's, the difference, and the pattern width to "
           "follow instead.",
@@ -67,6 +67,7 @@ SIZE_AT_MY_TENSION = Rule(
               extra=True, sane="1 cm..20 m"),
         Input("pattern_rows", "pattern's row tension", ROW_RATE, says=_PATTERN, extra=True, sane=SANE_ROWS),
         Input("own_rows", "your row tension", ROW_RATE, says=_OWN, extra=True, sane=SANE_ROWS),
+        NEEDLE_TOLD,
     ),
     steps=(
         Step("got", "The same stitches at your tension: multiply by the pattern's tension and divide by yours",

@@ -58,7 +58,7 @@ YARN_NEEDED = Rule(
     topic="yarn needed",
     family="knitting",
     says=("yarn needed", "how many balls", "balls", "skeins", "hanks", "ball", "skein", "hank", "substitute yarn",
-          "yarn", "wool", "how many skeins",
+          "yarn", "of wool", "how many skeins",
           "how much yarn", "how much wool", "balls of wool", "balls of yarn", "substitute", "replace the yarn",
           "swap the yarn", "yardage", "cakes",
           "different yarn", "how many hanks", "how many balls of wool", "cones", "metreage",

@@ -12,7 +12,7 @@ _WEIGHT = ("how many grams", "how much wool", "how much yarn", "what weight", "h
 YARN_BY_WEIGHT = Rule(
     topic="yarn by weight",
     family="knitting",
-    says=("yarn by weight", "balls", "ball", "skeins", "skein", "wool", "yarn", "how many balls", "grams of wool",
+    says=("yarn by weight", "balls", "ball", "skeins", "skein", "yarn", "of wool", "how much wool for", "how many balls", "grams of wool",
           "grams of yarn", "g balls", "hanks"),
     about="How many balls for a weight of yarn.",
     inputs=(
