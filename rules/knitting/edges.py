@@ -112,7 +112,7 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: Kind, default_hole
         says=says,
         about=f"How many plain {kind_word} lie between buttonholes spaced evenly along a band.",
         inputs=(
-            Input("band", f"band {kind_word}", kind, says=("band", "button band", "buttonhole band", "band has", "has",
+            Input("band", f"band {kind_word}", kind, says=("band", "button band", "buttonhole band", "band has",
                                                            kind_word, "border", "picked up",
                                                            "in all"),
                   ask=f"How many {kind_word} has the band?", example=f"120 {kind_word}", sane=f"4 {unit}..2000 {unit}",

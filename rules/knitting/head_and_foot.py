@@ -110,7 +110,7 @@ HAT = Rule(
              stated=("have", "stitches", "cast on", "got", "took", "takes", "has", "with", "used")),
         Step("real", "Divide those stitches by the tension", "stitches / tension", rounding=BODY,
              label="girth they give",
-             says=("measure round", "hat measure", "how big round", "big round is", "big round will", "hat come out", "hat comes out",
+             says=("measure round", "much round", "how much round", "measure how much", "stitches measure", "hat measure", "how big round", "big round is", "big round will", "hat come out", "hat comes out",
                    "really be round", "really measure", "really come out", "come out round", "hat be round", "hat really", "real girth",
                    "round is the hat", "round will the hat", "round will it", "round is it", "actually measure", "actually come out",
                    "big will the hat", "hat work out", "measure around", "actual girth", "unstretched")),

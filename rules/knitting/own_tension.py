@@ -28,6 +28,9 @@ _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "m
         "too tight", "i make", "mine has", "i work at", "i knit to",
         "my swatch is", "my swatch has", "my swatch gives", "mine's", "mine are")  # fmt: skip
 
+_FAR_APART = ("the two tensions are too far apart to be of one pattern: say what length each is counted over, such as: pattern wants "
+              "22 sts to 10 cm and I get 24 sts to 10 cm")
+
 SIZE_AT_MY_TENSION = Rule(
     topic="size at my tension",
     family="knitting",
@@ -114,6 +117,10 @@ SIZE_AT_MY_TENSION = Rule(
     tells=("stitch tension + stitch tension + length", "row tension + row tension + length",
            "stitches + stitch tension + stitch tension"),
     defers=("stitches for a width", "needle change"),
+    refusals=(
+        Refusal("max(own, pattern) > 1.8 * min(own, pattern)", _FAR_APART),
+        Refusal("max(own_rows, pattern_rows) > 1.8 * min(own_rows, pattern_rows)", _FAR_APART),
+    ),
     headline=("At your tension it comes to {got} wide; to get the pattern's width, follow {follow}.",),
     source=ARITHMETIC,
     cautions=(Caution("The rows change too when the tension does: check the lengths that are given in rows"),),
@@ -204,8 +211,7 @@ NEEDLE_CHANGE = Rule(
     no_unknown=("pattern", "own", "pattern_count", "own_count", "over", "needle"),
     # Stitches counted over one length and a tension over another.
     defers=("machine needle", "needle or hook size"),
-    refusals=(Refusal("max(own, pattern) > 1.6 * min(own, pattern)", "the two tensions are too far apart for a change of needle: say what "
-                      "length each is counted over, such as: pattern wants 22 sts to 10 cm and I get 24 sts to 10 cm"),),
+    refusals=(Refusal("max(own, pattern) > 1.6 * min(own, pattern)", _FAR_APART),),
     source=COMMON_PRACTICE,
     cautions=(Caution("This is a first guess: swatch again with the new needle before you cast on"),),
     examples=(

@@ -180,7 +180,7 @@ SHAPE_ALONG_ROWS = Rule(
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
         Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within", "sleeve length",
-                                                               "underarm to cuff", "sleeve seam"), extra=True,
+                                                               "underarm to cuff", "sleeve seam", "sleeve of", "sleeve is", "side of", "seam of", "edge of"), extra=True,
               sane="1 cm..3 m", spoken=True),
         replace(ROW_TENSION, extra=True),
         # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.

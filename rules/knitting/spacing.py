@@ -150,7 +150,8 @@ _ROW = ("row", "distribute", "space them", "space", "where do they go", "where d
 
 _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
           "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then",
-          "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now",
+          "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now", *(f"many {do} {who} have {when}" for do in ("shall", "do", "will", "would", "should") for who in ("i", "we")
+                             for when in ("then", "now", "after", "afterwards", "at the end", "in all", "altogether")),
           "do i have now", "will i have now", "have i now", "have i got then", "do i have then", "will i have then",
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
           "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
