@@ -115,7 +115,7 @@ def _buttonholes(topic: str, kind_word: str, unit: str, kind: Kind, default_hole
             Input("band", f"band {kind_word}", kind, says=("band", "button band", "buttonhole band", "band has",
                                                            kind_word, "border", "picked up",
                                                            "in all"),
-                  ask=f"How many {kind_word} has the band?", example=f"120 {kind_word}", sane=f"4 {unit}..2000 {unit}",
+                  ask=f"How many {kind_word} has the band?", example=f"120 {kind_word}", sane=f"9 {unit}..2000 {unit}",
                   practice=f"80 {unit}..160 {unit} by 4 {unit}"),
             Input("holes", "buttonholes", COUNT, noun="buttonhole", says=("buttonholes", "buttons", "holes",
                                                                           "button holes", "button"),

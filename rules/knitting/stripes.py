@@ -124,7 +124,7 @@ def _each_colour() -> tuple[Step, ...]:
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces",
+                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
                        *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)
@@ -170,6 +170,7 @@ STRIPES_RULE = Rule(
         Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat",
              says=("how many repeats", "repeats", "complete repeats", "whole repeats", "full repeats", "how many complete repeats",
                    "how many whole repeats", "how many full repeats", "how often is the repeat", "how many times is the repeat",
+                   *(f"how many times do {who} {do} the repeat" for who in ("i", "we", "you") for do in ("work", "knit", "do", "make")),
                    "how many times do i repeat", "how many times does the repeat")),
         Step("rows_total", "Rows in all", kind=ROWS, label="rows in all",
              says=("rows altogether", "rows in all", "total rows", "rows in total", "rows so far", "how many rows altogether",
