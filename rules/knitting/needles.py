@@ -144,7 +144,8 @@ def _lettered(letter: str) -> tuple[str, ...]:
 
 def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
     return tuple(f"{lead} {name}" for name in names for lead in ("in", "to", "into", "as", "what", "which",
-                                                                 "what is the", "what's the", "in old")) + tuple(
+                                                                 "what is the", "what's the", "in old",
+                                                                 "what size", "which size", "what number", "what size of")) + tuple(
         f"{name} equivalent" for name in names
     ) + more  # fmt: skip
 

@@ -176,7 +176,7 @@ NEEDLE_CHANGE = Rule(
           "go down a needle size", "thicker needle", "finer needle", "what needle should i use", "different needle",
           "needles", "too tight",
           "too loose", "hook size", "bigger hook", "smaller hook", "larger needle", "try next", "thicker needles",
-          "finer needles", *(f"{way} a needle" for way in ("up", "down", "up or down", "down or up")),
+          "finer needles", *(f"should i {do} to" for do in ("swap", "change", "switch")), *(f"{way} a needle" for way in ("up", "down", "up or down", "down or up")),
           *(f"{one} or {other}" for one, other in permutations(("finer", "thicker", "thinner", "bigger", "smaller"), 2))),
     about="Whether to try a finer or a thicker needle when your tension is not the pattern's: one size at a time, a "
           "first guess.",
@@ -193,7 +193,7 @@ NEEDLE_CHANGE = Rule(
         Input("own", "your tension", STITCH_RATE, says=_OWN, default=_counted("own_count"), ask="What is your own tension?",
               example="24 sts to 10 cm",
               sane=SANE_STITCHES, practice="16 st/10cm..30 st/10cm by 1 st/10cm"),
-        Input("over", "counted over", LENGTH, default=Default("4 in | 10 cm", derived=True), spoken=True, sane="1 cm..20 cm"),
+        Input("over", "counted over", LENGTH, says=("over", "both over", "counted over", "both in", "both to"), default=Default("4 in | 10 cm", derived=True), spoken=True, sane="1 cm..20 cm"),
         Input("needle", "needle used now", LENGTH, says=("needle", "needles", "hook", "mm needle", "mm needles", "on",
                                                          "with", "using"), extra=True,
               sane="0.5 mm..40 mm", practice="3 mm..6 mm by 1/2 mm"),

@@ -9,7 +9,8 @@ from .words import ROW_TENSION, SWATCH_CAUTION
 
 _ASKS = ("still to knit", "still to work", "still to do", "rows to go", "rounds to go", "more rows", "more rounds", "rows more",
          "rows left to knit", "rows left to work", "rows left to do", "rows remaining", "rows still", "still to go", "rows are left to",
-         "rounds more", "rows have i left", "rows do i have left", "rows until", "many more", "left to knit")  # fmt: skip
+         "rounds more", "rows have i left", "rows do i have left", "rows until", "many more", "left to knit",
+         *(f"{must} {who} still" for must in ("must", "do", "should", "will") for who in ("i", "we")))  # fmt: skip
 
 ROWS_STILL_TO_WORK = Rule(
     topic="rows still to work",

@@ -168,7 +168,10 @@ def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
              says=(f"how many {word}s", f"number of {word}s", f"{word}s is that", f"{word}s do i need", f"{word}s will that be",
                    f"{word}s must i make", f"{word}s do i make", f"{word}s in all", f"{word}s altogether", *more)),
         Step("before", "The stitches before the row", kind=STITCHES, label="stitches before",
-             says=("did i start with", "did i begin with", "were there before")),
+             says=("did i start with", "did i begin with", "were there before",
+                   *(f"{had} {who} {before}" for who in ("i", "we") for had, before in (("had", "before"), ("did", "have before"),
+                     ("had", "to start with"), ("had", "at first"), ("had", "at the start"), ("did", "have at first"),
+                     ("did", "have at the start"), ("did", "have to start with"))))),
     )
 
 
@@ -246,7 +249,7 @@ EVENLY_SPACED_DECREASES = Rule(
     topic="evenly spaced decreases",
     family="knitting",
     says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose",
-          "get rid of", "diminish",
+          "get rid of", "rid of", "diminish",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
           "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",

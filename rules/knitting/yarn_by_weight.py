@@ -70,7 +70,7 @@ YARN_BY_WEIGHT = Rule(
         Step("cost", "Multiply the whole balls by the price of one",
              "rounded(balls) * each * (1 - discount)", MONEY, rounding=PENNY,
              label="cost",
-             says=("cost", "price", "come to", "pay", "total cost")),
+             says=("cost", "price", "come to", "pay", "total cost", "spend", "the bill", "set me back")),
     ),
     answers=("balls", "total", "cost", "more"),
     sizes=(("pattern_balls", "pattern_ball"),),
