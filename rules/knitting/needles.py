@@ -165,10 +165,10 @@ NEEDLE_OR_HOOK_SIZE = Rule(
           "crochet hook size", "steel hook",
           "convert needle", "convert hook", "needle conversion", "knitting pins", "us needles", "us needle", "uk needle",
           "uk needles", "american needle", "american needles", "needle in mm", "needles in mm", "mm needle in",
-          "mm needles in", "needle in american",
+          "mm needles in", 
           "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
-          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
-          "japanese needle", "circular needle", "needle american", "needle english", "american number",
+          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "old size",
+          "japanese needle", "circular needle", "american number",
           *_INTO_SAID, *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(

@@ -261,7 +261,7 @@ EVENLY_SPACED_DECREASES = Rule(
     inputs=(
         _start(Default("=total + lose", "Add the lost stitches to those after the row", derived=True, given=("total", "lose"))),
         Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by",
-                                                          "losing", "get rid of", "loose",
+                                                          "losing", "get rid of", "rid of", "loose",
                                                           "take out", "by", "down by", "fewer sts", "fewer stitches",
                                                           "less sts", "less stitches", "minus", "dec by", "reduce by", "away",
                                                           "diminish", "decreases", "remove"),
