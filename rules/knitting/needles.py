@@ -51,6 +51,8 @@ def _look_up(run: Run) -> Outcome:
     if into == "all" and run.was_given("thickness") and run.was_given("named"):
         into = run.get("named")  # "3.5 mm hook US": the system named is the one wanted
     system, name, found = _wanted(run, tool)
+    if into == system:
+        into = "all"
     if not found:
         raise Impossible(_not_listed(tool, system, name))
     run.say(f"Look up {SYSTEMS[system]} {name}" if system != "mm" else f"Look up {name} mm", "", found[0].source,
@@ -151,10 +153,12 @@ def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
 
 
 _INTO_US = _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
-                  "us hook size", "us needle", "american needle", "american needle size"))
+                  "us hook size", "us needle", "american needle", "american needle size"),
+                 *(f"{tool} american" for tool in ("needle", "needles", "hook")))
 _INTO_UK = _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
                   "british size", "uk needle", "uk needle size", "old uk needle", "english needle",
-                  "english needle size", "british needle"))
+                  "english needle size", "british needle"),
+                 *(f"{tool} english" for tool in ("needle", "needles", "hook")))
 # "What UK needle size" says what is wanted, and that it is a needle's.
 _INTO_SAID = tuple(words for words in (*_INTO_US, *_INTO_UK) if "needle" in words or "hook" in words)
 
@@ -197,6 +201,8 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         }, default="needle", because="no hook was named"),
         Input("named", "system of the number", CHOICE, options={"us": _US, "uk": _UK,
                                                                 "japan": ("japanese", "japan", "jp")}, extra=True,
+              # "Size 10 needle american" names the list of the number, and no other.
+              default=tuple(Default(system, "the only list named", when={"into": system}) for system in ("us", "uk", "japan")),
               ask="Is that a US, an old UK or a Japanese size?", example="US"),
         choice("into", "system wanted", {
             "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size",
@@ -225,6 +231,5 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         "what US size is a 4 mm knitting needle -> 6; 4 mm",
         "size H crochet hook in mm -> 5 mm",
     ),
-    defers=("machine needle",),
     related=("yarn class", "needle change"),
 )

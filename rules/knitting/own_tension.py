@@ -66,7 +66,7 @@ SIZE_AT_MY_TENSION = Rule(
         Input("stitches", "pattern's stitches", STITCHES, says=("stitches", "cast on", "pattern's stitches", "sts"),
               extra=True,
               sane="1 st..5000 st", practice="60 st..200 st by 2 st"),
-        Input("length", "length in the pattern", LENGTH, says=("long", "length", "rows long", "pattern length"), axis="length",
+        Input("length", "length in the pattern", LENGTH, says=("long", "length", "rows long", "pattern length", "sleeve", "sleeve is", "length of"), axis="length",
               extra=True, sane="1 cm..20 m"),
         Input("pattern_rows", "pattern's row tension", ROW_RATE, says=_PATTERN, extra=True, sane=SANE_ROWS),
         Input("own_rows", "your row tension", ROW_RATE, says=_OWN, extra=True, sane=SANE_ROWS),

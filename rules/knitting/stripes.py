@@ -84,6 +84,11 @@ def _stripe(run: Run) -> Outcome:
     rows = run.get("rows") if by_rows else run.maybe("rows")
     if rows is None:
         return Outcome(values)
+    told = run.request.given.get("rows")
+    bare = told is not None and told.text.replace(".", "").isdigit()
+    if rows < repeat or (bare and rows < 3 * repeat):  # "work it 12 times" may mean repeats
+        raise Impossible(f"{amount(Fraction(rows), 'row')} in all are few for a repeat of {repeat} rows. Say how many rows there "
+                         f"are in all, such as: over {12 * repeat} rows")
     counts, last, worked = rows_by_colour(sequence, rows)
     run.say("Divide the rows by the repeat", "rows ÷ rows of a repeat", f"{rows} ÷ {repeat}",
             f"{rows // repeat} whole repeats, {rows % repeat} rows over")
@@ -178,7 +183,8 @@ STRIPES_RULE = Rule(
                    "rows have i knitted", "rows have i done")),
         Step("ends", "Where it ends", kind=TEXT, label="end of the work",
              says=("where does it end", "where it ends", "which colour last", "end", "where do i end", "what colour last",
-                   "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on")),
+                   "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on",
+                   *(f"{which} colour {am}" for which in ("what", "which") for am in ("am i on", "am i in", "will i be on", "is row", "is the last")))),
         Step("carry", "Carrying the yarn", kind=TEXT, label="carrying the yarn",
              says=("carry", "carry up", "cut the yarn", "can i carry", "carry the yarn", "carry the yarns")),
     ),
