@@ -150,7 +150,8 @@ _ROW = ("row", "distribute", "space them", "space", "where do they go", "where d
 
 _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
           "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then",
-          "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now", *(f"many {do} {who} have {when}" for do in ("shall", "do", "will", "would", "should") for who in ("i", "we")
+          "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now",
+          *(f"many {do} {who} have {when}" for do in ("shall", "do", "will", "would", "should") for who in ("i", "we")
                              for when in ("then", "now", "after", "afterwards", "at the end", "in all", "altogether")),
           "do i have now", "will i have now", "have i now", "have i got then", "do i have then", "will i have then",
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
@@ -250,13 +251,11 @@ EVENLY_SPACED_DECREASES = Rule(
     family="knitting",
     says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose",
           "get rid of", "rid of", "diminish",
-          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
-          "decrease round", "lose evenly",
+          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",
           "sts down to", "stitches down to", "down to", "fewer sts", "distribute the decreases", "do the decreases go",
-          "place the decreases",
-          "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across", "evenly along",
-          "fewer stitches"),
+          "place the decreases", "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across",
+          "evenly along", "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(Default("=total + lose", "Add the lost stitches to those after the row", derived=True, given=("total", "lose"))),
