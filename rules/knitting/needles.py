@@ -51,6 +51,8 @@ def _look_up(run: Run) -> Outcome:
     if into == "all" and run.was_given("thickness") and run.was_given("named"):
         into = run.get("named")  # "3.5 mm hook US": the system named is the one wanted
     system, name, found = _wanted(run, tool)
+    if into == system:
+        into = "all"
     if not found:
         raise Impossible(_not_listed(tool, system, name))
     run.say(f"Look up {SYSTEMS[system]} {name}" if system != "mm" else f"Look up {name} mm", "", found[0].source,
@@ -144,16 +146,19 @@ def _lettered(letter: str) -> tuple[str, ...]:
 
 def _into(names: tuple[str, ...], *more: str) -> tuple[str, ...]:
     return tuple(f"{lead} {name}" for name in names for lead in ("in", "to", "into", "as", "what", "which",
-                                                                 "what is the", "what's the", "in old")) + tuple(
+                                                                 "what is the", "what's the", "in old",
+                                                                 "what size", "which size", "what number", "what size of")) + tuple(
         f"{name} equivalent" for name in names
     ) + more  # fmt: skip
 
 
 _INTO_US = _into(("us", "us size", "american", "us number", "us needle size", "us sizes", "american size",
-                  "us hook size", "us needle", "american needle", "american needle size"))
+                  "us hook size", "us needle", "american needle", "american needle size"),
+                 *(f"{tool} american" for tool in ("needle", "needles", "hook")))
 _INTO_UK = _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
                   "british size", "uk needle", "uk needle size", "old uk needle", "english needle",
-                  "english needle size", "british needle"))
+                  "english needle size", "british needle"),
+                 *(f"{tool} english" for tool in ("needle", "needles", "hook")))
 # "What UK needle size" says what is wanted, and that it is a needle's.
 _INTO_SAID = tuple(words for words in (*_INTO_US, *_INTO_UK) if "needle" in words or "hook" in words)
 
@@ -164,10 +169,10 @@ NEEDLE_OR_HOOK_SIZE = Rule(
           "crochet hook size", "steel hook",
           "convert needle", "convert hook", "needle conversion", "knitting pins", "us needles", "us needle", "uk needle",
           "uk needles", "american needle", "american needles", "needle in mm", "needles in mm", "mm needle in",
-          "mm needles in", "needle in american",
+          "mm needles in", 
           "needle in millimetres", "needles in millimetres", "needle in metric", "metric needle", "metric needles",
-          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "hook in us", "old size",
-          "japanese needle", "circular needle", "needle american", "needle english", "american number",
+          "needle equivalent", "old uk size", "us hook", "uk hook", "hook in mm", "old size",
+          "japanese needle", "circular needle", "american number",
           *_INTO_SAID, *(phrase for letter in LETTERS for phrase in _lettered(letter))),
     about="A knitting needle's or crochet hook's size in mm, US and old UK numbers, by the published lists.",
     inputs=(
@@ -179,7 +184,9 @@ NEEDLE_OR_HOOK_SIZE = Rule(
                                                      "size", "pins", "american", "knitting needle", "knitting needles",
                                                      "crochet hook", "english", "japanese", "equal", "same as",
                                                      "equals", "equivalent to", "equivalent of", "convert", "what is",
-                                                     "what's", "what is a", "what's a", "what are"),
+                                                     "what's", "what is a", "what's a", "what are",
+                                                     *(f"{system} {tool} {be}" for system in ("us", "uk", "american", "english")
+                                                       for tool in ("needle", "size", "hook") for be in ("is", "matches", "equals"))),
               extra=True, spoken=True, sane="0.4 mm..60 mm",
               practice="3 mm..8 mm by 1/2 mm",
               usual="0.5 mm..30 mm"),
@@ -194,6 +201,8 @@ NEEDLE_OR_HOOK_SIZE = Rule(
         }, default="needle", because="no hook was named"),
         Input("named", "system of the number", CHOICE, options={"us": _US, "uk": _UK,
                                                                 "japan": ("japanese", "japan", "jp")}, extra=True,
+              # "Size 10 needle american" names the list of the number, and no other.
+              default=tuple(Default(system, "the only list named", when={"into": system}) for system in ("us", "uk", "japan")),
               ask="Is that a US, an old UK or a Japanese size?", example="US"),
         choice("into", "system wanted", {
             "mm": ("in mm", "mm", "to mm", "millimetres", "in millimetres", "metric", "in metric", "metric size",

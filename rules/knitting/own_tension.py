@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Rule, Step
+from itertools import permutations
+
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import LENGTH, PERCENT, ROW_RATE, STITCH_RATE, STITCHES, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import BODY, PERCENT_TENTH, STITCH
 from ..engine.run import Run
 from .tables.needles import KNITTING_NEEDLES
-from .words import SANE_ROWS, SANE_STITCHES
+from .words import NEEDLE_TOLD, SANE_ROWS, SANE_STITCHES
 
 _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should be", "the pattern", "asks for",
             "written for", "designed at",
@@ -20,11 +22,15 @@ _PATTERN = ("pattern", "pattern says", "pattern tension", "calls for", "should b
 _OWN = ("mine", "mine came out at", "came out at", "comes out at", "mine is", "my", "i get", "came out", "comes out",
         "my tension", "own", "i got", "i knit", "getting", "my own", "knit at", "after blocking",
         "my swatch", "actually", "i have", "my gauge", "at my tension", "i'm getting",
-        "but i get", "my tension is", "my own is", "i manage", "i only get", "i knit too loose", "i knit too tight",
+        "but i get", "i keep getting", "keep getting", "my tension is", "my own is", "i manage", "i only get", "i knit too loose",
+        "i knit too tight",
         "i knit too loosely", "i knit too tightly",
         "have got", "i've got", "i am getting", "i have got", "i come out at", "we get", "i am at", "i'm at", "too loose",
         "too tight", "i make", "mine has", "i work at", "i knit to",
         "my swatch is", "my swatch has", "my swatch gives", "mine's", "mine are")  # fmt: skip
+
+_FAR_APART = ("the two tensions are too far apart to be of one pattern: say what length each is counted over, such as: pattern wants "
+              "22 sts to 10 cm and I get 24 sts to 10 cm")
 
 SIZE_AT_MY_TENSION = Rule(
     topic="size at my tension",
@@ -40,7 +46,7 @@ SIZE_AT_MY_TENSION = Rule(
           "tighter than the pattern", "looser than the pattern", "knit tighter", "knit looser", "chest", "bust",
           "pattern gauge", "same width", "size should i follow", "size do i follow", "which size to follow", "size to follow",
           "size should i make",
-          "pattern has", "mine is", "adapt the pattern", "i knit at", "will mine", "mine come out", "turn out",
+          "pattern has", "mine is", "adapt the pattern", "will mine", "mine come out", "turn out",
           "turns out", "pattern wants", "pattern's tension", "my tension not the pattern's"),
     about="The width you will get when your tension is not the pattern's, the difference, and the pattern width to "
           "follow instead.",
@@ -61,10 +67,12 @@ SIZE_AT_MY_TENSION = Rule(
         Input("stitches", "pattern's stitches", STITCHES, says=("stitches", "cast on", "pattern's stitches", "sts"),
               extra=True,
               sane="1 st..5000 st", practice="60 st..200 st by 2 st"),
-        Input("length", "length in the pattern", LENGTH, says=("long", "length", "rows long", "pattern length"), axis="length",
+        Input("length", "length in the pattern", LENGTH,
+              says=("long", "length", "rows long", "pattern length", "sleeve", "sleeve is", "length of"), axis="length",
               extra=True, sane="1 cm..20 m"),
         Input("pattern_rows", "pattern's row tension", ROW_RATE, says=_PATTERN, extra=True, sane=SANE_ROWS),
         Input("own_rows", "your row tension", ROW_RATE, says=_OWN, extra=True, sane=SANE_ROWS),
+        NEEDLE_TOLD,
     ),
     steps=(
         Step("got", "The same stitches at your tension: multiply by the pattern's tension and divide by yours",
@@ -79,7 +87,7 @@ SIZE_AT_MY_TENSION = Rule(
         Step("difference", "Take the pattern's width away", "got - width", rounding=BODY, label="difference",
              says=("difference", "how much smaller", "how much bigger", "out", "how much wider", "too big", "too wide",
                    "how much larger", "too large",
-                   "how much too big", "how much too wide", "by how much")),
+                   "how much too big", "how much too wide", "by how much", "how much taller", "how much longer")),
         Step("narrower", "Take it from the pattern's width", "width - got", rounding=BODY, label="smaller by",
              says=("how much narrower", "how many inches narrower", "how many cm narrower", "how many centimetres narrower",
                    "how many inches too small", "how many cm too small", "too small", "too narrow", "how much too small",
@@ -111,6 +119,10 @@ SIZE_AT_MY_TENSION = Rule(
     tells=("stitch tension + stitch tension + length", "row tension + row tension + length",
            "stitches + stitch tension + stitch tension"),
     defers=("stitches for a width", "needle change"),
+    refusals=(
+        Refusal("max(own, pattern) > 1.8 * min(own, pattern)", _FAR_APART),
+        Refusal("max(own_rows, pattern_rows) > 1.8 * min(own_rows, pattern_rows)", _FAR_APART),
+    ),
     headline=("At your tension it comes to {got} wide; to get the pattern's width, follow {follow}.",),
     source=ARITHMETIC,
     cautions=(Caution("The rows change too when the tension does: check the lengths that are given in rows"),),
@@ -123,6 +135,15 @@ SIZE_AT_MY_TENSION = Rule(
     ),
     related=("needle change", "tension (gauge)"),
 )
+
+
+_THEIRS = tuple(f"{whose} {wants}" for whose in ("pattern", "leaflet", "book", "chart", "it", "ball band", "label")
+                for wants in ("wants", "asks for", "calls for", "says", "needs", "has"))
+
+
+def _counted(count: str) -> Default:
+    """Stitches told without a length are those of a swatch of 10 cm (4 in)."""
+    return Default(f"={count} / over", "The stitches of 10 cm (4 in)", derived=True, given=(count,))
 
 
 def _next_needle(run: Run) -> Outcome:
@@ -157,15 +178,27 @@ NEEDLE_CHANGE = Rule(
           "go down a needle size", "thicker needle", "finer needle", "what needle should i use", "different needle",
           "needles", "too tight",
           "too loose", "hook size", "bigger hook", "smaller hook", "larger needle", "try next", "thicker needles",
-          "finer needles"),
+          "finer needles", *(f"should i {do} to" for do in ("swap", "change", "switch")),
+          *(f"{way} a needle" for way in ("up", "down", "up or down", "down or up")),
+          *(f"{one} or {other}" for one, other in permutations(("finer", "thicker", "thinner", "bigger", "smaller"), 2))),
     about="Whether to try a finer or a thicker needle when your tension is not the pattern's: one size at a time, a "
           "first guess.",
     inputs=(
-        Input("pattern", "pattern's tension", STITCH_RATE, says=_PATTERN, ask="What is the pattern's tension?",
+        Input("pattern_count", "pattern's stitches", STITCHES,
+              says=(*_THEIRS, "pattern", "it should be", "should be", "instead of", "wants"),
+              extra=True, spoken=True, sane="8 st..60 st"),
+        Input("own_count", "your stitches", STITCHES, says=("i get", "i only get", "i am getting", "i'm getting", "mine", "mine has",
+                                                             "my swatch has", "my swatch is", "i got", "i knit", "she knits", "she gets",
+                                                             "he knits", "he gets"), extra=True, spoken=True, sane="8 st..60 st"),
+        Input("pattern", "pattern's tension", STITCH_RATE, says=_PATTERN, default=_counted("pattern_count"),
+              ask="What is the pattern's tension?",
               example="22 sts to 10 cm",
               sane=SANE_STITCHES, practice="16 st/10cm..30 st/10cm by 1 st/10cm"),
-        Input("own", "your tension", STITCH_RATE, says=_OWN, ask="What is your own tension?", example="24 sts to 10 cm",
+        Input("own", "your tension", STITCH_RATE, says=_OWN, default=_counted("own_count"), ask="What is your own tension?",
+              example="24 sts to 10 cm",
               sane=SANE_STITCHES, practice="16 st/10cm..30 st/10cm by 1 st/10cm"),
+        Input("over", "counted over", LENGTH, says=("over", "both over", "counted over", "both in", "both to"),
+              default=Default("4 in | 10 cm", derived=True), spoken=True, sane="1 cm..20 cm"),
         Input("needle", "needle used now", LENGTH, says=("needle", "needles", "hook", "mm needle", "mm needles", "on",
                                                          "with", "using"), extra=True,
               sane="0.5 mm..40 mm", practice="3 mm..6 mm by 1/2 mm"),
@@ -180,7 +213,10 @@ NEEDLE_CHANGE = Rule(
     answers=("advice", "needle_to_try", "off"),
     headline=("Try {advice}, and swatch again.",),
     algorithm=_next_needle,
-    no_unknown=("pattern", "own", "needle"),
+    no_unknown=("pattern", "own", "pattern_count", "own_count", "over", "needle"),
+    # Stitches counted over one length and a tension over another.
+    defers=("machine needle", "needle or hook size"),
+    refusals=(Refusal("max(own, pattern) > 1.6 * min(own, pattern)", _FAR_APART),),
     source=COMMON_PRACTICE,
     cautions=(Caution("This is a first guess: swatch again with the new needle before you cast on"),),
     examples=(

@@ -73,6 +73,10 @@ def _shape(run: Run) -> Outcome:
     if each_end is not None and each_end != 1 and start is not None and total is not None and 2 * each_end != change:
         raise Impossible(f"{int(each_end)} stitches at each end are {int(2 * each_end)} in all, but from {int(start)} to "
                          f"{int(total)} stitches are {change}. Give one of the two")
+    if start is not None and total is not None and change != abs(total - start):
+        if change != 2 or run.get("ends") != "both":
+            raise Impossible(f"from {int(start)} to {int(total)} stitches are {int(abs(total - start))}, not {change}. Give one of the two")
+        change = int(abs(total - start))  # "from 46 to 66 stitches, two each row" says how many go in a shaping row
     a_row = 2 if run.get("ends") == "both" else 1
     pairs = run.get("sides") == "right"
     if change % a_row:
@@ -124,7 +128,8 @@ _ENDS = {
     "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
              "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
              "one at each end", "1 at each end", "at each end", "either end", "both edges",
-             "each edge", "1 each end", "1 each side", "each end of the row", "sleeve", "one each end"),
+             "each edge", "1 each end", "1 each side", "two at a time", "2 at a time", "two a time", "a pair at a time",
+             "each end of the row", "sleeve", "one each end"),
     "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
             "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
             "only at one end", "at one end", "armhole edge only",
@@ -176,7 +181,8 @@ SHAPE_ALONG_ROWS = Rule(
               ask="Over how many rows?", example="96 rows", sane="2 row..5000 row",
               practice="40 row..120 row by 2 row"),
         Input("length", "length of the shaping", LENGTH, says=("over", "in", "seam", "along", "within", "sleeve length",
-                                                               "underarm to cuff", "sleeve seam"), extra=True,
+                                                               "underarm to cuff", "sleeve seam", "sleeve of", "sleeve is", "side of",
+                                                               "seam of", "edge of"), extra=True,
               sane="1 cm..3 m", spoken=True),
         replace(ROW_TENSION, extra=True),
         # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
@@ -206,7 +212,10 @@ SHAPE_ALONG_ROWS = Rule(
                    "times must i increase", "times must i decrease")),
         Step("last", "The row of the last shaping", kind=ROWS, label="rows used",
              says=("rows used", "last increase", "last decrease", "last shaping", "row of the last", "which row is the last",
-                   "shaping finish", "shaping end", "increases finish", "decreases finish", "finish the shaping", "finish increasing",
+                   "shaping finish", "shaping end",
+                   *(f"{which} row {do} i make the last" for which in ("which", "what", "on which", "on what")
+                     for do in ("do", "will", "must", "should")), "increases finish", "decreases finish", "finish the shaping",
+                     "finish increasing",
                    "finish decreasing")),
         Step("plain_after", "Rows left to work plain after it", kind=ROWS, label="plain rows after the last shaping",
              says=("plain rows", "rows left plain", "straight rows", "rows straight", "rows after the last", "plain after the last",

@@ -151,11 +151,14 @@ _ROW = ("row", "distribute", "space them", "space", "where do they go", "where d
 _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
           "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then",
           "stitches at the end", "sts at the end", "stitches afterwards", "sts afterwards", "left afterwards", "have i got now",
+          *(f"many {do} {who} have {when}" for do in ("shall", "do", "will", "would", "should") for who in ("i", "we")
+                             for when in ("then", "now", "after", "afterwards", "at the end", "in all", "altogether")),
           "do i have now", "will i have now", "have i now", "have i got then", "do i have then", "will i have then",
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
           "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
           "on my needle then", "on my needle now", "on the needles now", "do i finish with", "will i finish with", "stitches in all",
-          "stitches left on", "what am i left with", "am i left with")
+          "stitches left on", "what am i left with", "am i left with",
+          *(f"{who} be left with" for who in ("i", "we", "will i", "will we", "many will i")), "are we left with")
 
 
 def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
@@ -166,7 +169,10 @@ def _counted(change: str, more: tuple[str, ...]) -> tuple[Step, ...]:
              says=(f"how many {word}s", f"number of {word}s", f"{word}s is that", f"{word}s do i need", f"{word}s will that be",
                    f"{word}s must i make", f"{word}s do i make", f"{word}s in all", f"{word}s altogether", *more)),
         Step("before", "The stitches before the row", kind=STITCHES, label="stitches before",
-             says=("did i start with", "did i begin with", "were there before")),
+             says=("did i start with", "did i begin with", "were there before",
+                   *(f"{had} {who} {before}" for who in ("i", "we") for had, before in (("had", "before"), ("did", "have before"),
+                     ("had", "to start with"), ("had", "at first"), ("had", "at the start"), ("did", "have at first"),
+                     ("did", "have at the start"), ("did", "have to start with"))))),
     )
 
 
@@ -244,19 +250,17 @@ EVENLY_SPACED_DECREASES = Rule(
     topic="evenly spaced decreases",
     family="knitting",
     says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose",
-          "get rid of", "diminish",
-          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row",
-          "decrease round", "lose evenly",
+          "get rid of", "rid of", "diminish",
+          "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",
           "sts down to", "stitches down to", "down to", "fewer sts", "distribute the decreases", "do the decreases go",
-          "place the decreases",
-          "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across", "evenly along",
-          "fewer stitches"),
+          "place the decreases", "decreases go", "come down from", "less stitches", "less sts", "evenly over", "evenly across",
+          "evenly along", "fewer stitches"),
     about="A row in words that loses stitches as evenly as whole stitches allow, knitted to check it.",
     inputs=(
         _start(Default("=total + lose", "Add the lost stitches to those after the row", derived=True, given=("total", "lose"))),
         Input("lose", "stitches to lose", STITCHES, says=("lose", "decrease", "dec", "fewer", "less", "decrease by",
-                                                          "losing", "get rid of", "loose",
+                                                          "losing", "get rid of", "rid of", "loose",
                                                           "take out", "by", "down by", "fewer sts", "fewer stitches",
                                                           "less sts", "less stitches", "minus", "dec by", "reduce by", "away",
                                                           "diminish", "decreases", "remove"),

@@ -84,6 +84,11 @@ def _stripe(run: Run) -> Outcome:
     rows = run.get("rows") if by_rows else run.maybe("rows")
     if rows is None:
         return Outcome(values)
+    told = run.request.given.get("rows")
+    bare = told is not None and told.text.replace(".", "").isdigit()
+    if rows < repeat or (bare and rows < 3 * repeat):  # "work it 12 times" may mean repeats
+        raise Impossible(f"{amount(Fraction(rows), 'row')} in all are few for a repeat of {repeat} rows. Say how many rows there "
+                         f"are in all, such as: over {12 * repeat} rows")
     counts, last, worked = rows_by_colour(sequence, rows)
     run.say("Divide the rows by the repeat", "rows ÷ rows of a repeat", f"{rows} ÷ {repeat}",
             f"{rows // repeat} whole repeats, {rows % repeat} rows over")
@@ -124,7 +129,7 @@ def _each_colour() -> tuple[Step, ...]:
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces",
+                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
                        *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)
@@ -140,7 +145,7 @@ STRIPES_RULE = Rule(
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
           "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
           "till i have", "until i have",
-          "keep repeating", "repeating",
+          "keep repeating", "repeating", "alternate", "alternating", "alternates", "alternately", "which colour", "what colour",
           *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
                                                      f"rows {colour}"))),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
@@ -170,6 +175,7 @@ STRIPES_RULE = Rule(
         Step("repeats", "Repeats worked", kind=COUNT, label="repeats", noun="repeat",
              says=("how many repeats", "repeats", "complete repeats", "whole repeats", "full repeats", "how many complete repeats",
                    "how many whole repeats", "how many full repeats", "how often is the repeat", "how many times is the repeat",
+                   *(f"how many times do {who} {do} the repeat" for who in ("i", "we", "you") for do in ("work", "knit", "do", "make")),
                    "how many times do i repeat", "how many times does the repeat")),
         Step("rows_total", "Rows in all", kind=ROWS, label="rows in all",
              says=("rows altogether", "rows in all", "total rows", "rows in total", "rows so far", "how many rows altogether",
@@ -177,7 +183,9 @@ STRIPES_RULE = Rule(
                    "rows have i knitted", "rows have i done")),
         Step("ends", "Where it ends", kind=TEXT, label="end of the work",
              says=("where does it end", "where it ends", "which colour last", "end", "where do i end", "what colour last",
-                   "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on")),
+                   "colour do i end", "colour does it end", "which colour does it end", "ends in", "finish on", "end on",
+                   *(f"{which} colour {am}" for which in ("what", "which") for am in ("am i on", "am i in", "will i be on", "is row",
+                                                                      "is the last")))),
         Step("carry", "Carrying the yarn", kind=TEXT, label="carrying the yarn",
              says=("carry", "carry up", "cut the yarn", "can i carry", "carry the yarn", "carry the yarns")),
     ),

@@ -23,7 +23,7 @@ TOY_TO_ANOTHER_YARN = Rule(
           "another yarn", "thicker yarn", "thinner yarn",
           "elephant", "cuddly", "owl", "fox", "penguin", "giraffe", "monkey", "unicorn", "dragon", "frog", "pig", "hedgehog", "kitten",
           "puppy", "knitted animal", "stuffing", "toys", "creature", "figure", "dinosaur", "octopus", "finer yarn",
-          "chunky yarn", "mouse", "lamb"),
+          "chunky yarn", "mouse", "lamb", "cat", "sheep", "hare", "snake", "puppet", "dolly", "snowman", "gnome", "duck", "hen"),
     about="The size, yarn and stuffing of a toy worked stitch for stitch in another yarn, by the factor of the two "
           "tensions.",
     inputs=(
