@@ -9,6 +9,7 @@ from . import formula
 from .answer import Line
 from .declare import Rule
 from .invert import OTHER, Bound, Peeler, unround
+from .kinds import LENGTH
 from .known import AnyValue, Known, NoValue, Unpeelable
 from .measurable import FINER, WHOLE, candidates, distance, fits, step_of
 from .puzzle import Puzzle, any_will_do, out_of_sense, sorry
