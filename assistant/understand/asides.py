@@ -36,13 +36,15 @@ OLDEST, TALLEST_FEET = 110, 7
 TIMES = frozenset(("year", "yr", "month", "week", "day", "hour", "hr", "minute", "min", "decade", "evening", "night", "time"))
 SAYS_NOTHING = TIMES | OF_AGE | PEOPLE | frozenset(("ive", "weve", "theyve", "id"))
 TIME_UNITS = frozenset(("hour", "minute", "degree"))
+LASTING = frozenset(("been", "ago", "old"))
 LONG_AGO = frozenset(("last", "before", "ago", "once", "other"))
 PAST = frozenset(("paid", "pay", "got", "spent", "buy"))
 
 
 def leave_out(line: Line) -> set[int]:
     """Where numbers stand that are none of any sum: years, days of a month, house numbers."""
-    return {value.first for value in line.values if _is_year(line, value) or _is_date(line, value) or _is_house(line, value)}
+    kinds = (_is_year, _is_date, _is_house, _is_shoe)
+    return {value.first for value in line.values if any(is_one(line, value) for is_one in kinds)}
 
 
 def mark(line: Line, known: Container[str]) -> None:
@@ -86,7 +88,9 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
     if not value.main.bare or value.main.value.denominator != 1:
         return False
     if after and after[0] in TIMES:
-        return quiet
+        return quiet or not LASTING.isdisjoint(words)
+    if line.words[value.last : value.last + 2] == ["of", "us"]:
+        return True
     if _is_age(line, value, known):
         return quiet or line.words[value.first - 1] == "turn" or line.words[value.last : value.last + 1] == ["if"]
     return quiet and bool(after) and after[0][:1].isalpha() and after[0] not in FILLERS and after[0] not in known
@@ -153,6 +157,12 @@ def _is_date(line: Line, value: Value) -> bool:
 
 def _names_month(word: str) -> bool:
     return word.lower() in MONTHS - {"march"} or word in CAPITAL_MONTHS
+
+
+def _is_shoe(line: Line, value: Value) -> bool:
+    """Whether a number is a size of shoe: "size 37 feet"."""
+    sized = line.words[value.first - 1 : value.first] == ["size"] and value.shape == "one"
+    return sized and (line.words[value.last : value.last + 1] in (["foot"], ["shoe"], ["boot"]) or value.main.unit == "ft")
 
 
 def _is_house(line: Line, value: Value) -> bool:

@@ -308,8 +308,9 @@ def _asking(line: Line, match: Match, names_topic: bool) -> float:
             break  # "12 m wanted after the wash" tells, and asks nothing
         if words[spot] in ASK_WORDS and words[spot + 1] not in SUPPOSES:  # "what about the hood" names a thing, it does not ask for it
             best = max(best, 2.0 - 0.22 * back)
-    after = match.last + (words[match.last : match.last + 1] == [","])
-    if not names_topic and words[after : after + 1] == ["how"] and _beside_none(line, match):
+    after = match.last + (words[match.last : match.last + 1] in ([","], [":"]))
+    opens = words[match.first - 1 : match.first] in ([","], ["."], [";"], [":"], ["?"])
+    if (opens or not names_topic) and words[after : after + 1] == ["how"] and _beside_none(line, match):
         best = max(best, ASKED_OF)  # "each half how wide?"
     said = match.entry.words if match.entry is not None else words[match.first : match.last]
     cut = len(said) > match.last - match.first  # "large" in "large and small squares"

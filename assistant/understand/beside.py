@@ -199,7 +199,8 @@ def made_from(line: Line, value: Value, slot: Slot) -> bool:
     if slot.name != IN_HAND.name:
         return False
     past = _past_its_width(line, value)
-    if line.words[value.first - 1 : value.first] == ["will"] and "do" in line.words[past or value.last : (past or value.last) + 2]:
+    after = line.words[past or value.last : (past or value.last) + 5]
+    if line.words[value.first - 1 : value.first] in (["will"], ["would"]) and "do" in after and "#" not in after[: after.index("do")]:
         return True
     bought = past or (value.main.unit in BOUGHT_BY and line.words[value.last : value.last + 1] == ["of"])
     if not bought:

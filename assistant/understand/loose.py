@@ -18,6 +18,7 @@ OVER = {Fraction(10): "cm", Fraction(4): "in"}
 # Words of shaping: in "decrease 40 sts to 10" ten are left.
 SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
 MOST_OF_A_TENSION = 60
+SAYS, THEIRS = frozenset(("is", "wants", "says", "has")), frozenset(("theirs", "mine", "pattern", "pattern's", "tension", "gauge", "leaflet"))
 GETS, ALIKE = frozenset(("getting", "get", "got", "knitting", "knit")), (0.6, 1.67)
 SOMEBODY = frozenset(("he's", "hes", "she's", "shes", "i'm", "im", "is"))
 BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
@@ -25,6 +26,7 @@ BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust
 
 # Parts of an inch by name; a ruler has no others.
 PARTS = {"eighths": 8, "eighth": 8, "8ths": 8, "sixteenths": 16, "sixteenth": 16, "16ths": 16, "nd": 32, "16th": 16, "8th": 8}
+NAMED_PARTS = {"thirty-second": 32, "32nd": 32, "sixteenth": 16, "16th": 16, "eighth": 8, "8th": 8}
 SHARES = {"half": 2, "third": 3, "quarter": 4, "eighth": 8}
 ROUNDS = frozenset(("round", "rounds", "row", "rows", "rnd"))
 # What cloth is sold by, straight behind a price.
@@ -55,6 +57,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
             made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
         elif isinstance(chunk, Measure) and (again := _tension_again(made, chunk, shapes)) is not None:
             made[len(made) - again.taken :] = [again.rate]
+        elif isinstance(chunk, Measure) and chunk.text.lower() == "an inch" and (many := _parts_of_it(made)) is not None:
+            made[len(made) - many.taken :] = [replace(many.rate, text=f"{many.rate.text} of {chunk.text}", end=chunk.end)]
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
         elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
@@ -274,10 +278,22 @@ def _counted(made: Sequence[Chunk]) -> Measure | None:
 
 
 class _Again(NamedTuple):
-    """A tension told again, and how many of the chunks before it are part of it."""
+    """A measure told in other words, and how many of the chunks before it are part of it."""
 
     rate: Measure
     taken: int
+
+
+def _parts_of_it(made: Sequence[Chunk]) -> _Again | None:
+    """The part of an inch that "of an inch" follows: "a thirty-second of", "three sixteenths of"."""
+    words = [one.lower if isinstance(one, Word) else "" for one in made[-3:]]
+    if len(words) < 3 or words[-1] != "of" or (parts := NAMED_PARTS.get(words[-2].removesuffix("s"))) is None:
+        return None
+    first, part = made[-3], made[-2]
+    many = Fraction(1) if words[0] in ("a", "one") else first.value if isinstance(first, Measure) and first.bare else None
+    if many is None:
+        return None
+    return _Again(Measure((Part(many / parts, "in"),), f"{first.text} {part.text}", first.start, part.end), 3)
 
 
 def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Again | None:
@@ -287,7 +303,8 @@ def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Ag
         return None
     if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
         return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
-    gets = bool(made) and isinstance(made[-1], Word) and made[-1].lower in GETS
+    last = [one.lower for one in made[-3:] if isinstance(one, Word)]
+    gets = last[-1:] != [] and (last[-1] in GETS or (last[-1] in SAYS and not THEIRS.isdisjoint(last)))
     if gets and measure.bare and ALIKE[0] < measure.value / first.value < ALIKE[1]:
         return _Again(replace(measure, parts=(Part(measure.value, first.unit),), per=first.per), 0)  # "I'm getting 4 3/4"
     before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None

@@ -123,6 +123,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     following = line.at_value.get(value.last)
     before_measure = following is not None and not following.main.bare  # "two 40 cm envelope cushions" are two
     is_counted = _is_counted(line, value)
+    of_times = bare and line.words[value.last : value.last + 1] == ["time"]
     of_stuff = main.unit in BOUGHT_BY and main.per is None and _of_stuff(line, value)
     in_pair = tells_tension(line, value)
     if second and named.isdisjoint(second):
@@ -135,6 +136,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         is_length, is_input = kind is LENGTH, not slot.stated
         if of_stuff and is_length and slot.declared.axis in SIDES:
             continue  # "2 m of canvas" is no diameter
+        if of_times and kind in (ROWS, LENGTH):
+            continue  # "12 times" is no number of rows
         if (is_length and no_length) or (only_counts and kind not in COUNTED_KINDS):
             continue
         if (bare and slot.stated and kind is MONEY) or (kind is COUNT and is_counted):

@@ -13,7 +13,7 @@ from .values import Line, Value
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
 OVER = (TENTH, FOUR_INCHES, AN_INCH, (Part(Fraction(10), ""),), (Part(Fraction(4), ""),))
-POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
+POINTERS = frozenset(("that", "those", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turn", "he", "she", "who"))
 SOMEONE = frozenset(("he", "she", "who"))
@@ -54,7 +54,10 @@ def _is_asked_over(line: Line, value: Value) -> bool:
         return True
     if first < 2 or words[first - 1] not in ("to", "in", "per", "over", "on", "for") or words[first - 2] not in POINTERS:
         return False
-    return any(other.main.per is not None and other.main.unit in ("st", "row") for other in line.values if other.first < first)
+    return any(
+        other.main.unit == "st/in" or (other.main.per is not None and other.main.unit in ("st", "row"))
+        for other in line.values if other.first < first
+    )  # fmt: skip
 
 
 def _is_someone(words: list[str], value: Value) -> bool:

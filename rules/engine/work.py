@@ -390,6 +390,7 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
     run = Run(rule, whole)
+    _refuse(replace(rule, refusals=tuple(one for one in rule.refusals if not one.choices)), whole, {})
     asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)][:1]
     if asked and unknown not in request.asked:
         return _on_from(run, asked, found, given_values(rule, request))

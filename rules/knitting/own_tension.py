@@ -116,7 +116,7 @@ SIZE_AT_MY_TENSION = Rule(
              says=("how long", "length", "length will i get", "length do i get", "length will it be"), axis="length"),
     ),
     answers=("got", "difference", "follow", "same", "got_length"),
-    tells=("stitch tension + stitch tension + length", "row tension + row tension + length",
+    tells=("stitch tension + stitch tension + length", "stitch tension + stitch tension + stitches", "row tension + row tension + length",
            "stitches + stitch tension + stitch tension"),
     defers=("stitches for a width", "needle change"),
     refusals=(
