@@ -13,7 +13,7 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
 from ..engine.text import plural
 from ..layplan.pieces import Lay, Piece
-from .words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
+from .words import CLOTH_WIDTH, DEPTH_OF_BAG, FLAT_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
 
 LINING_TAKEN = "1/4 in | 0.6 cm"  # each side seam of a lining is taken 1/8 in (3 mm) deeper, so that it lies smooth
 
@@ -159,6 +159,7 @@ TOTE = Rule(
         WIDTH_OF_BAG,
         HEIGHT_OF_BAG,
         DEPTH_OF_BAG,
+        FLAT_BAG,
         SEAM_OF_BAG,
         Input("top", "top hem or facing", LENGTH,
             says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input
+from ..engine.declare import Default, Input, flag
 from ..engine.kinds import LENGTH
 
 WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
@@ -38,8 +38,11 @@ DEPTH_OF_BAG = Input("depth", "depth of the base", LENGTH,
         "how deep is the bag", "how deep is the base", "how deep was the bag", "how deep will the base be",
         "depth of the base", "depth of base", "bag depth"),
     axis="depth",
-    default=Default("0 in | 0 cm", "no depth was said, so the bag is flat"), sane="0 mm..2 m",
+    default=Default("0 in | 0 cm", "a flat bag", derived=True, when={"flat": "yes"}),
+    ask='How deep is the base? Say "flat" for a bag without depth.', example="4 in", sane="0 mm..2 m",
     practice="2 in..6 in by 1 in")
+FLAT_BAG = flag("flat", "flat bag", ("flat", "flat bag", "flat tote", "no depth", "without depth", "no base", "no gusset",
+    "without a gusset", "no boxed base", "no boxed corners", "no box corners", "no corners", "not boxed", "unboxed"))
 SEAM_OF_BAG = Input("seam", "seam allowance", LENGTH,
     says=("seam allowance", "seam allowances", "seam", "seams", "sa", "seam allowance all round", "allowance",
         "allowances"),
