@@ -10,6 +10,7 @@ from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import CUT, SPACING, apply
 from ..engine.run import Run
+from ..notions.marks import ORDINALS
 from .words import SEAM_OF_BAG
 
 POCKET = Rule(
@@ -123,10 +124,19 @@ def _divide(run: Run) -> Outcome:
         "",
         ", ".join(texts),
     )
+    named = {f"line_{index}": line for index, line in enumerate(lines[: len(ORDINALS)], start=1)}
+    named |= {"final": lines[-1], "middle": lines[len(lines) // 2]} if len(lines) % 2 else {"final": lines[-1]}
     return Outcome(
-        {"lines": ", ".join(texts) or "none"},
+        {**named, "lines": ", ".join(texts) or "none"},
         drawing=LineDrawing(Fraction(width), tuple(zip(lines, texts, strict=True))) if lines else None,
     )
+
+
+def _line_called(ordinal: str) -> tuple[str, ...]:
+    """How one line is asked for by its place: "the third stitching line", "where's the third"."""
+    lines = ("line", "stitching line", "dividing line", "division line", "line of stitching", "seam", "row of stitching", "divider")
+    return (*(f"{ordinal} {line}" for line in lines),
+            *(f"where {verb} the {ordinal}" for verb in ("is", "does", "do i sew", "do i stitch", "do i mark", "should")))
 
 
 DIVIDED_POCKET = Rule(
@@ -176,6 +186,11 @@ DIVIDED_POCKET = Rule(
         Step("line_count", "One line fewer than there are pockets", "number - 1", COUNT, noun="line", label="lines to stitch",
             says=("how many lines", "how many stitching lines", "how many lines of stitching", "number of lines",
                 "how many dividing lines", "how many rows of stitching", "how many division lines")),
+        *(Step(f"line_{index}", f"The {ordinal} line from the left edge", rounding=SPACING, label=f"{ordinal} line at",
+            says=_line_called(ordinal)) for index, ordinal in enumerate(ORDINALS, start=1)),
+        Step("middle", "The middle line, from the left edge", rounding=SPACING, label="middle line at",
+            says=(*_line_called("middle"), *_line_called("centre"))),
+        Step("final", "The last line, from the left edge", rounding=SPACING, label="last line at", says=_line_called("last")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
             says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
                 "stitching lines", "marks", "where the lines go", "where do the lines go", "where are the lines")),

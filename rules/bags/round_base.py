@@ -42,6 +42,8 @@ ROUND_BASE = Rule(
             says=("high", "tall", "height", "long", "deep"), axis="height", extra=True, sane="1 cm..5 m",
             practice="8 in..18 in by 1 in"),
         SEAM_OF_BAG,
+        Input("cloth", "cloth in hand", LENGTH, says=("canvas", "cloth", "fabric", "of canvas", "of cloth", "of fabric",
+            "denim", "of denim", "linen", "cotton", "of cotton"), extra=True, spoken=True, sane="1 cm..100 m"),  # told along
         Input("circles", "circles", COUNT, says=("circle", "circles"), noun="circle", extra=True, spoken=True,
             sane="1..200"),  # "cut 1 circle": told along, it changes no size
     ),
@@ -94,7 +96,7 @@ ROUND_BASE = Rule(
         "The side panel is {panel} long.", "Cut a circle {circle} across."),
     source=GEOMETRY,
     insists=True,
-    no_unknown=("seam", "height", "circles"),
+    no_unknown=("seam", "height", "circles", "cloth"),
     examples=(
         "round base for a bag 66 cm girth, 1.2 cm seam, radius of the base circle to cut -> 11.7 cm; 23.4 cm; 68.4 cm",
         "bucket bag 8 in diameter, 1/2 in seams, how long is the side panel -> 26 1/8 in; 4 1/2 in",

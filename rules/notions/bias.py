@@ -303,7 +303,8 @@ PIPING = Rule(
     topic="piping",
     family="notions",
     says=("piping", "piped edge", "piping cord", "covered cord", "welting", "cording", "piping strip", "piped",
-        "welt cord"),
+        "welt cord", "covering cord", "cover cord", "cover the cord", "covering the cord", "covers the cord", "cord cover",
+        "box cushion"),
     about="How wide to cut the strip that covers a piping cord, and how much cord.",
     inputs=(
         Input("cord", "cord diameter", LENGTH,

@@ -72,7 +72,7 @@ ELASTIC = Rule(
                 "overlap", "lap", "lap the ends", "join", "to join", "joining", "for the join", "for joining",
                 "ends", "lapped", "seam", "seam allowance", "for overlap", "to overlap", "for seam"),
             default=(Default("0 in", "the ends have their seams", derived=True, given=("each_end",)),
-                Default("1 in | 2.5 cm", "enough to lap the ends and stitch a square")), sane="0 mm..10 cm",
+                Default("1 in | 2.5 cm", "enough to lap the ends and stitch a square")), spoken=True, sane="0 mm..10 cm",
             practice="1/2 in..1 in by 1/4 in"),
         how_many("number", "number of pieces", "piece",
             says=("pieces", "of them", "pairs of trousers", "skirts", "lengths", "wrists", "ankles", "legs", "cuffs",
@@ -106,7 +106,7 @@ ELASTIC = Rule(
                 "have", "there's", "left", "found", "left over", "got",
                 "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is", "length",
                 "came out at", "came out", "came to", "comes out at",
-                "in the drawer", "in the tin", "in my box", "in hand", "of elastic")),
+                "in the drawer", "in the tin", "in my box", "in hand", "of elastic"), sane="8 cm..20 m"),
         Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",
              says=(
                 "total requirement", "requirement in all", "total needed", "total to buy",

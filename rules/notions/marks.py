@@ -212,8 +212,8 @@ EVEN_MARKS = Rule(
                 "from the bottom edge", "lower end", ),
             default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m",
             practice="1/2 in..4 in by 1/2 in", ),
-        Input("gaps", "gaps", COUNT,
-            says=("gaps", "equal spaces", "even spaces", "spaces between", "spaces in all"),
+        Input("gaps", "equal gaps", COUNT,
+            says=("even gaps", "gaps between", "equal spaces", "even spaces", "spaces between", "spaces in all"),
             default=(Default("=number", "Round a closed line there are as many spaces as marks",
                     when={"closed": "yes"}, derived=True, ), Default("=number - 1",
                     "There is one space fewer than there are marks", derived=True), ), spoken=True, sane="1..1000", ),
@@ -237,7 +237,8 @@ EVEN_MARKS = Rule(
     steps=(
         Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING,
             label="spacing",
-            says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart", "pitch of", "pitch"),
+            says=("from one to the next", "gap from one to the next", "from one to another", "one to the next",
+                "from each to the next", "from button to button", "spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart", "pitch of", "pitch"),
             stated=("comes out", "turned out"), ),
         Step("count", "So many marks", kind=COUNT, noun="{what}", label="number",
             says=("how many", "number", "quantity", "quantity of", "number of buttons", "number of snaps",
@@ -282,7 +283,10 @@ EVEN_MARKS = Rule(
     no_unknown=("length", "number", "apart", "gaps", "first", "last", "inset", "place"),
     refusals=(Refusal("apart > 2 * (length - first - last)",
         "the distance wanted is longer than what lies between the first and the last; give a shorter distance or a "
-        "longer line, such as: 2 cm apart"),),
+        "longer line, such as: 2 cm apart"),
+        Refusal("gaps * apart > length + apart / 2",
+            "so many at that distance take more than the line has; give fewer, or a shorter distance, or leave the "
+            "distance out, such as: 6 buttons on a 20 in band"),),
     notes=(
         'Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from '
         'the top".',

@@ -14,6 +14,7 @@ STITCH_LENGTH = Rule(
     topic="stitch length",
     family="notions",
     says=(
+                "set the machine to", "machine to a", "machine set to", "machine stitch of", "stitches was that",
                 "how long is each stitch", "length of each stitch", "how long a stitch",
                 "long is each stitch", "how long a seam", "length is each stitch",
                 "how long is one stitch", "each stitch how long",
@@ -54,7 +55,7 @@ STITCH_LENGTH = Rule(
                 "how long", "length", "what length", "stitch length", "what setting", "dial setting", "setting", "set the dial")),
         Step("spi", "As many stitches as the length holds", "1 / mm", PER_LENGTH, rounding=SPI,
             label="stitches to the inch", unit=("st/in", "st/in"),
-            says=("per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch",
+            says=("counts in stitches", "pattern counts in stitches", "per inch", "to the inch", "stitches per inch", "spi", "stitches to the inch", "an inch",
                 "stitches an inch", "how many to the inch")),
         Step("stitches", "As many stitches as the seam holds", "seam / mm", COUNT, rounding=COUNT_NEAR, noun="stitch",
             label="stitches in the seam", stated=("stitches", "counted", "has", "there are", "took"),
