@@ -72,7 +72,7 @@ DRAWSTRING_BAG = Rule(
             rounding=CUT_TAPE, label="each cord",
             says=(
                 "length is each", "what length is each", "each of the cords", "each of the two cords",
-                "length of each cord", "length of one cord", "length of a cord", "how long is one cord",
+                "length of each cord", "length of one cord", "length of a cord", "length of a single cord", "how long is a single cord", "how long is one cord",
                 "one of the cords",
                 "each cord", "each", "cord length", "length of cord", "how long is each cord", "cut each cord",
                 "each ribbon", "how long is each ribbon", "each string", "each drawstring", "each lace",

@@ -21,7 +21,7 @@ POCKET = Rule(
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
-            says=("finished width", "finished size", "does it finish", "will it finish", "did it finish",
+            says=("finished width", "finished size", "does it finish", "will it finish", "did it finish", "will the pocket finish", "does the pocket finish",
                   "how wide was the pocket", "how wide is the pocket", "wide",
                   "pocket", "width",
                 "across", "wide pocket", "pocket width", "finish", "pockets", "pockets of", "in pocket",
@@ -37,7 +37,8 @@ POCKET = Rule(
             says=(
                 "panel measures",
                 "panel", "wide panel", "panel width", "bag", "wide bag", "on a panel", "front", "lining",
-                "centred on", "middle of", "back", "bag front", "wide front"), extra=True, spoken=True, sane="2 cm..3 m",
+                "centred on", "middle of", "back", "bag front", "wide front", "panel across"),
+            axis="width", extra=True, spoken=True, sane="2 cm..3 m",
             practice="12 in..20 in by 1 in"),
         Input("panel_height", "panel height", LENGTH,
             says=(
@@ -59,12 +60,13 @@ POCKET = Rule(
         Step("cut_width", "A seam on each side", "width + 2 * seam", rounding=CUT, label="cut width", axis="width",
             says=("how wide is the pocket cut", "how wide is the pocket to be cut", "how wide is the pocket piece",
                 "cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
-                "size of the pocket piece", "size"), stated=("cut", "have", "pocket piece", "piece cut")),
+                "size of the pocket piece", "size"), stated=("cut", "have", "pocket piece", "piece cut", "piece i cut", "wide cut", "cut wide", "pocket cut",
+                "pocket is cut", "pocket was cut", "pocket cut wide", "is cut", "was cut", "pocket piece cut")),
         Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT,
             label="cut height", axis="height",
             says=("cut height", "how high", "how tall", "cut length", "how long"), stated=(
                 "cut",
-                "cut high", "high cut",
+                "cut high", "high cut", "pocket cut", "pocket is cut", "pocket was cut", "is cut", "was cut", "pocket piece cut",
                   "cut height")),
         Step("side", "What is left of the panel, half at each side", "(panel_width - width) / 2", rounding=SPACING,
             label="margin at each side",
@@ -144,7 +146,8 @@ DIVIDED_POCKET = Rule(
     family="bags",
     says=(
                 "pocket split", "split in", "pocket parted", "parted into", "shared into",
-                "divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
+                "divided pocket", "pocket divided", "dividing line", "dividing lines", "pocket strip", "even slots",
+                "equal slots", "pocket into", "pockets into", "pockets out of",
         "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
         "divide pocket", "split pocket", "split the pocket",
         "divide the pocket", "where are the lines", "pocket sections", "divided into", "divided in", "divided by",

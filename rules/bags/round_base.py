@@ -17,7 +17,7 @@ ROUND_BASE = Rule(
         "bag with diameter", "bottom of the bag with diameter", "base cut 1 circle", "circle for the bottom",
         "circle for bottom",
         "circle for the base", "cylindrical bag", "side panel for a bag", "side panel of a bag", "side panel of the bag",
-        "side panel for the bag", "side panel of my bag", "round kit bag", "goes round the side", "piece round the side",
+        "side panel for the bag", "side panel of my bag", "diameter is the base", "diameter of the base", "round kit bag", "goes round the side", "piece round the side",
         "round the side", "round sack", "round holdall", "side panel of a round bag", "panel of a round bag"),
     about="The circle to cut for a round base, and the side panel that goes round it.",
     inputs=(
@@ -62,7 +62,7 @@ ROUND_BASE = Rule(
                 "how far across is the circle", "size of the circle", "diameter of the circle",
                 "big across is the circle", "cut circle", "how big is the circle",
                 "circle across", "diameter to cut"),
-            stated=("circle cut", "circle across", "circle is", "circle was", "circle i cut",
+            stated=("circle cut", "cut the circle", "i cut the circle", "cut a circle", "i cut a circle", "cut circle", "circle across", "circle is", "circle was", "circle i cut",
                 "circle measures", "circle",)),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT,
             label="side panel, long",

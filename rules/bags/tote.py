@@ -153,7 +153,7 @@ TOTE = Rule(
     topic="tote",
     family="bags",
     says=("tote bag", "tote", "shopping bag", "shopper", "bag panels", "market bag", "book bag", "beach bag",
-        "carrier bag", "bag", "canvas bag", "bag panel", "boxed bag", "flat bag", ),
+        "carrier bag", "bag", "pieces for a bag", "panels for a bag", "cut a bag", "canvas bag", "bag panel", "boxed bag", "flat bag", ),
     about="Panel sizes for a tote with a boxed or flat base, and the cloth for it.",
     inputs=(
         WIDTH_OF_BAG,
@@ -313,7 +313,7 @@ TOTE = Rule(
         Refusal("cut_panels > 2 * many", "so many panels are more than the bags take. If the sizes are of the panels as cut, ask for the "
                 "cloth by a lay plan, such as: lay plan: 40 panels 38 x 42 cm on 150 cm cloth, not turned"),
     ),
-    defers=("box corner", "interfacing", "add seam allowance"),
+    defers=("box corner", "interfacing"),
     no_unknown=("cloth_width", "seam", "top", "straps", "many", "cut_panels"),
     cautions=(
         Caution(
