@@ -215,7 +215,7 @@ BIAS_YIELD = Rule(
     says=("bias yield", "bias from a square", "out of a square", "length of bias", "bias comes out", "how much bias",
         "continuous bias from", "bias out of", "bias binding from a square",
         "from a square",
-        "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece",
+        "fat quarter bias", "out of a fat quarter", "square yields", "from cloth of", "from a piece", "out of a piece",
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "it gives", "joins left out",
         "the joins left out", "dont count joins",
         "dont count the joins", "do not count the joins", "do not count joins",

@@ -177,7 +177,7 @@ EVEN_MARKS = Rule(
         Input("apart", "distance wanted", LENGTH,
             says=("apart", "pitch", "at a pitch", "desired pitch", "increment", "increments", "increment of",
                   "at a spacing", "spacing wanted", "at a space",
-                  "space between", "between", "every",
+                  "space between", "between", "every", "along",
                 "gap", "distance", "set", "intervals",
                 "at intervals", "between them", "centre to centre", "from centre to centre",
                 "between buttons", "spaces of", "rings at", "buttons at", "snaps at", "eyelets at", "hooks at", "loops at",
