@@ -51,7 +51,8 @@ BIAS_BINDING = Rule(
     family="notions",
     says=(
                 "bias finishing", "bias to finish", "bias that finishes",
-                "bias binding", "bias binding strips", "bias tape", "bias strip", "bias strips", "binding strip width", "bias edging", "bias",
+                "bias binding", "bias binding strips", "bias tape", "bias strip", "bias strips", "binding strip width",
+                "bias edging", "bias",
           "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing", "french binding", "french bias"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(

@@ -86,7 +86,8 @@ DRAWSTRING = Rule(
 EYELETS = Rule(
     topic="eyelets",
     family="notions",
-    says=("eyelet", "eyelet hole", "eyelet size", "what hole does", "hole does a cord", "what size hole does", "grommet", "grommet size", "eyelets for a drawstring",
+    says=("eyelet", "eyelet hole", "eyelet size", "what hole does", "hole does a cord", "what size hole does", "grommet",
+        "grommet size", "eyelets for a drawstring",
         "eyelet for cord", "hole for cord", "eyelets", "through eyelets", "through the eyelets", "cord through eyelets",
         "holes be", "holes for the cord", "hole for a cord", "big a hole for a cord", "hole for the cord"),
     about="The hole an eyelet needs for a cord, and where a pair of them goes either side of the centre.",

@@ -27,7 +27,7 @@ ELASTIC = Rule(
                 "waist it will go round", "waist will it do", "waist will that do",
                 "waist will that suit", "waist will that fit", "waist it fits", "waist it suits",
                 "head will it fit", "head will it go round", "head will it suit", "how big a head",
-                "biggest head", "largest head", "smallest waist", "which waist", "what waist",
+                "biggest head", "largest head", "smallest waist", "enough for what waist", "for what waist", "for which waist", "which waist", "what waist",
                 "what size waist", "how far round the body",
                 "waist", "body", "waist measure", "head", "head size", "hip", "hips", "wrist", "ankle", "leg",
                 "thigh", "arm", "measure", "waistline", "tummy", "round the waist", "round the head", "neck", "bust",

@@ -47,8 +47,7 @@ def _sought(ordinal: str) -> tuple[str, ...]:
             *(f"how far {way} is the {ordinal}" for way in ("down", "along", "from the top", "from the start")))
 
 
-MOST_LISTED = 200
-MOST_DRAWN = 40
+MOST_LISTED, MOST_DRAWN = 200, 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -237,13 +236,12 @@ EVEN_MARKS = Rule(
     steps=(
         Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING,
             label="spacing",
-            says=("from one to the next", "gap from one to the next", "from one to another", "one to the next",
-                "from each to the next", "from button to button", "spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart", "pitch of", "pitch"),
-            stated=("comes out", "turned out"), ),
+            says=(*(f"from {one}" for one in ("one to the next", "one to another", "each to the next", "button to button")),
+                "gap from one to the next", "one to the next", "spacing", "how far apart", "space", "distance", "gap",
+                "between", "interval", "apart", "pitch of", "pitch"), stated=("comes out", "turned out"), ),
         Step("count", "So many marks", kind=COUNT, noun="{what}", label="number",
-            says=("how many", "number", "quantity", "quantity of", "number of buttons", "number of snaps",
-                  "number of poppers", "number of hooks",
-                "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
+            says=("how many", "number", "quantity", "quantity of",
+                *(f"number of {them}" for them in ("buttons", "snaps", "poppers", "hooks", "eyelets", "buttonholes", "rings", "loops")),
                 "how many buttons", "many buttons", "many"), ),
         *(Step(f"mark_{index}", f"The {ordinal} from the start of the line", rounding=SPACING, label=f"the {ordinal} at",
             says=(*_called(ordinal), *_sought(ordinal)))
@@ -287,10 +285,7 @@ EVEN_MARKS = Rule(
         Refusal("gaps * apart > length + apart / 2",
             "so many at that distance take more than the line has; give fewer, or a shorter distance, or leave the "
             "distance out, such as: 6 buttons on a 20 in band"),),
-    notes=(
-        'Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from '
-        'the top".',
-    ),
+    notes=('Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from the top".',),
     examples=(
         "7 buttons on a 40 cm band, 2 cm at each end -> 6 cm; 7 buttons",
         "front edge 64 cm, buttons 8 cm apart, 4 cm above the first and 4 cm below the last, how many buttons -> "
