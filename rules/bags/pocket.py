@@ -10,6 +10,7 @@ from ..engine.kinds import COUNT, LENGTH, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import CUT, SPACING, apply
 from ..engine.run import Run
+from ..notions.marks import ORDINALS
 from .words import SEAM_OF_BAG
 
 POCKET = Rule(
@@ -21,6 +22,7 @@ POCKET = Rule(
     inputs=(
         Input("width", "finished pocket width", LENGTH,
             says=("finished width", "finished size", "does it finish", "will it finish", "did it finish",
+                "will the pocket finish", "does the pocket finish",
                   "how wide was the pocket", "how wide is the pocket", "wide",
                   "pocket", "width",
                 "across", "wide pocket", "pocket width", "finish", "pockets", "pockets of", "in pocket",
@@ -36,7 +38,8 @@ POCKET = Rule(
             says=(
                 "panel measures",
                 "panel", "wide panel", "panel width", "bag", "wide bag", "on a panel", "front", "lining",
-                "centred on", "middle of", "back", "bag front", "wide front"), extra=True, spoken=True, sane="2 cm..3 m",
+                "centred on", "middle of", "back", "bag front", "wide front", "panel across"),
+            axis="width", extra=True, spoken=True, sane="2 cm..3 m",
             practice="12 in..20 in by 1 in"),
         Input("panel_height", "panel height", LENGTH,
             says=(
@@ -58,12 +61,14 @@ POCKET = Rule(
         Step("cut_width", "A seam on each side", "width + 2 * seam", rounding=CUT, label="cut width", axis="width",
             says=("how wide is the pocket cut", "how wide is the pocket to be cut", "how wide is the pocket piece",
                 "cut width", "cut size", "size to cut", "how wide", "cut the pocket", "cut", "what size", "how big",
-                "size of the pocket piece", "size"), stated=("cut", "have", "pocket piece", "piece cut")),
+                "size of the pocket piece", "size"), stated=("cut", "have", "pocket piece", "piece cut", "piece i cut",
+                "wide cut", "cut wide", "pocket cut",
+                "pocket is cut", "pocket was cut", "pocket cut wide", "is cut", "was cut", "pocket piece cut")),
         Step("cut_height", "A seam at the bottom and the hem at the top", "height + seam + hem", rounding=CUT,
             label="cut height", axis="height",
             says=("cut height", "how high", "how tall", "cut length", "how long"), stated=(
                 "cut",
-                "cut high", "high cut",
+                "cut high", "high cut", "pocket cut", "pocket is cut", "pocket was cut", "is cut", "was cut", "pocket piece cut",
                   "cut height")),
         Step("side", "What is left of the panel, half at each side", "(panel_width - width) / 2", rounding=SPACING,
             label="margin at each side",
@@ -123,10 +128,19 @@ def _divide(run: Run) -> Outcome:
         "",
         ", ".join(texts),
     )
+    named = {f"line_{index}": line for index, line in enumerate(lines[: len(ORDINALS)], start=1)}
+    named |= {"final": lines[-1], "middle": lines[len(lines) // 2]} if len(lines) % 2 else {"final": lines[-1]}
     return Outcome(
-        {"lines": ", ".join(texts) or "none"},
+        {**named, "lines": ", ".join(texts) or "none"},
         drawing=LineDrawing(Fraction(width), tuple(zip(lines, texts, strict=True))) if lines else None,
     )
+
+
+def _line_called(ordinal: str) -> tuple[str, ...]:
+    """How one line is asked for by its place: "the third stitching line", "where's the third"."""
+    lines = ("line", "stitching line", "dividing line", "division line", "line of stitching", "seam", "row of stitching", "divider")
+    return (*(f"{ordinal} {line}" for line in lines),
+            *(f"where {verb} the {ordinal}" for verb in ("is", "does", "do i sew", "do i stitch", "do i mark", "should")))
 
 
 DIVIDED_POCKET = Rule(
@@ -134,7 +148,8 @@ DIVIDED_POCKET = Rule(
     family="bags",
     says=(
                 "pocket split", "split in", "pocket parted", "parted into", "shared into",
-                "divided pocket", "pocket divided", "pocket into", "pockets into", "pockets out of",
+                "divided pocket", "pocket divided", "dividing line", "dividing lines", "pocket strip", "even slots",
+                "equal slots", "pocket into", "pockets into", "pockets out of",
         "pockets out of one", "pockets from one", "where the lines go", "pocket dividers", "divide a pocket",
         "divide pocket", "split pocket", "split the pocket",
         "divide the pocket", "where are the lines", "pocket sections", "divided into", "divided in", "divided by",
@@ -176,6 +191,11 @@ DIVIDED_POCKET = Rule(
         Step("line_count", "One line fewer than there are pockets", "number - 1", COUNT, noun="line", label="lines to stitch",
             says=("how many lines", "how many stitching lines", "how many lines of stitching", "number of lines",
                 "how many dividing lines", "how many rows of stitching", "how many division lines")),
+        *(Step(f"line_{index}", f"The {ordinal} line from the left edge", rounding=SPACING, label=f"{ordinal} line at",
+            says=_line_called(ordinal)) for index, ordinal in enumerate(ORDINALS, start=1)),
+        Step("middle", "The middle line, from the left edge", rounding=SPACING, label="middle line at",
+            says=(*_line_called("middle"), *_line_called("centre"))),
+        Step("final", "The last line, from the left edge", rounding=SPACING, label="last line at", says=_line_called("last")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
             says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
                 "stitching lines", "marks", "where the lines go", "where do the lines go", "where are the lines")),

@@ -17,7 +17,8 @@ ROUND_BASE = Rule(
         "bag with diameter", "bottom of the bag with diameter", "base cut 1 circle", "circle for the bottom",
         "circle for bottom",
         "circle for the base", "cylindrical bag", "side panel for a bag", "side panel of a bag", "side panel of the bag",
-        "side panel for the bag", "side panel of my bag", "round kit bag", "goes round the side", "piece round the side",
+        "side panel for the bag", "side panel of my bag", "diameter is the base", "diameter of the base", "round kit bag",
+        "goes round the side", "piece round the side",
         "round the side", "round sack", "round holdall", "side panel of a round bag", "panel of a round bag"),
     about="The circle to cut for a round base, and the side panel that goes round it.",
     inputs=(
@@ -42,6 +43,8 @@ ROUND_BASE = Rule(
             says=("high", "tall", "height", "long", "deep"), axis="height", extra=True, sane="1 cm..5 m",
             practice="8 in..18 in by 1 in"),
         SEAM_OF_BAG,
+        Input("cloth", "cloth in hand", LENGTH, says=("canvas", "cloth", "fabric", "of canvas", "of cloth", "of fabric",
+            "denim", "of denim", "linen", "cotton", "of cotton"), extra=True, spoken=True, sane="1 cm..100 m"),  # told along
         Input("circles", "circles", COUNT, says=("circle", "circles"), noun="circle", extra=True, spoken=True,
             sane="1..200"),  # "cut 1 circle": told along, it changes no size
     ),
@@ -60,7 +63,8 @@ ROUND_BASE = Rule(
                 "how far across is the circle", "size of the circle", "diameter of the circle",
                 "big across is the circle", "cut circle", "how big is the circle",
                 "circle across", "diameter to cut"),
-            stated=("circle cut", "circle across", "circle is", "circle was", "circle i cut",
+            stated=("circle cut", "cut the circle", "i cut the circle", "cut a circle", "i cut a circle", "cut circle",
+                "circle across", "circle is", "circle was", "circle i cut",
                 "circle measures", "circle",)),
         Step("panel", "The side goes once round, with a seam at each end", "girth + 2 * seam", rounding=CUT,
             label="side panel, long",
@@ -94,7 +98,7 @@ ROUND_BASE = Rule(
         "The side panel is {panel} long.", "Cut a circle {circle} across."),
     source=GEOMETRY,
     insists=True,
-    no_unknown=("seam", "height", "circles"),
+    no_unknown=("seam", "height", "circles", "cloth"),
     examples=(
         "round base for a bag 66 cm girth, 1.2 cm seam, radius of the base circle to cut -> 11.7 cm; 23.4 cm; 68.4 cm",
         "bucket bag 8 in diameter, 1/2 in seams, how long is the side panel -> 26 1/8 in; 4 1/2 in",

@@ -13,7 +13,7 @@ from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from ..engine.run import Impossible, Run
 from ..engine.text import plural
 from ..layplan.pieces import Lay, Piece
-from .words import CLOTH_WIDTH, DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
+from .words import CLOTH_WIDTH, DEPTH_OF_BAG, FLAT_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
 
 LINING_TAKEN = "1/4 in | 0.6 cm"  # each side seam of a lining is taken 1/8 in (3 mm) deeper, so that it lies smooth
 
@@ -153,12 +153,13 @@ TOTE = Rule(
     topic="tote",
     family="bags",
     says=("tote bag", "tote", "shopping bag", "shopper", "bag panels", "market bag", "book bag", "beach bag",
-        "carrier bag", "bag", "canvas bag", "bag panel", "boxed bag", "flat bag", ),
+        "carrier bag", "bag", "pieces for a bag", "panels for a bag", "cut a bag", "canvas bag", "bag panel", "boxed bag", "flat bag", ),
     about="Panel sizes for a tote with a boxed or flat base, and the cloth for it.",
     inputs=(
         WIDTH_OF_BAG,
         HEIGHT_OF_BAG,
         DEPTH_OF_BAG,
+        FLAT_BAG,
         SEAM_OF_BAG,
         Input("top", "top hem or facing", LENGTH,
             says=("top hem", "hem", "hem at the top", "top", "facing", "top facing", "hem at each top edge",
@@ -312,7 +313,7 @@ TOTE = Rule(
         Refusal("cut_panels > 2 * many", "so many panels are more than the bags take. If the sizes are of the panels as cut, ask for the "
                 "cloth by a lay plan, such as: lay plan: 40 panels 38 x 42 cm on 150 cm cloth, not turned"),
     ),
-    defers=("box corner", "interfacing"),
+    defers=("box corner", "interfacing", "add seam allowance"),
     no_unknown=("cloth_width", "seam", "top", "straps", "many", "cut_panels"),
     cautions=(
         Caution(

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input
+from ..engine.declare import Default, Input, flag
 from ..engine.kinds import LENGTH
 
 WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
-    says=("wide", "width", "across", "w", "does it finish", "will it finish", "does that finish", "will it be",
+    says=("wide", "width", "across", "w", "does the bag measure", "does the tote measure", "bag measure across",
+        "tote measure across", "does it measure across", "will the bag measure", "will the tote measure", "does it finish",
+        "will it finish", "does that finish", "will it be",
         "come out", "will the bag be", "will the tote be", "does the bag finish", "will the bag finish", "tote finish",
         "bag finish", "bag come out", "finished bag", "finished tote", "wide finished", "when finished",
         "width when finished", "width finished", "wide a bag",
@@ -38,8 +40,11 @@ DEPTH_OF_BAG = Input("depth", "depth of the base", LENGTH,
         "how deep is the bag", "how deep is the base", "how deep was the bag", "how deep will the base be",
         "depth of the base", "depth of base", "bag depth"),
     axis="depth",
-    default=Default("0 in | 0 cm", "no depth was said, so the bag is flat"), sane="0 mm..2 m",
+    default=Default("0 in | 0 cm", "a flat bag", derived=True, when={"flat": "yes"}),
+    ask='How deep is the base? Say "flat" for a bag without depth.', example="4 in", sane="0 mm..2 m",
     practice="2 in..6 in by 1 in")
+FLAT_BAG = flag("flat", "flat bag", ("flat", "flat bag", "flat tote", "no depth", "without depth", "no base", "no gusset",
+    "without a gusset", "no boxed base", "no boxed corners", "no box corners", "no corners", "not boxed", "unboxed"))
 SEAM_OF_BAG = Input("seam", "seam allowance", LENGTH,
     says=("seam allowance", "seam allowances", "seam", "seams", "sa", "seam allowance all round", "allowance",
         "allowances"),

@@ -51,7 +51,8 @@ BIAS_BINDING = Rule(
     family="notions",
     says=(
                 "bias finishing", "bias to finish", "bias that finishes",
-                "bias binding", "bias tape", "bias strip", "bias strips", "binding strip width", "bias edging", "bias",
+                "bias binding", "bias binding strips", "bias tape", "bias strip", "bias strips", "binding strip width",
+                "bias edging", "bias",
           "bias cut strips", "continuous bias", "bias band", "bias banding", "bias facing", "french binding", "french bias"),
     about="How wide and how long a bias strip an edge takes, and the square to cut it from.",
     inputs=(
@@ -215,7 +216,7 @@ BIAS_YIELD = Rule(
     says=("bias yield", "bias from a square", "out of a square", "length of bias", "bias comes out", "how much bias",
         "continuous bias from", "bias out of", "bias binding from a square",
         "from a square",
-        "fat quarter bias", "square yields", "from cloth of", "from a piece", "out of a piece",
+        "fat quarter bias", "out of a fat quarter", "square yields", "from cloth of", "from a piece", "out of a piece",
         "bias strip it gives", "fat quarter", "fat quarter gives", "yard gives", "it gives", "joins left out",
         "the joins left out", "dont count joins",
         "dont count the joins", "do not count the joins", "do not count joins",
@@ -303,7 +304,8 @@ PIPING = Rule(
     topic="piping",
     family="notions",
     says=("piping", "piped edge", "piping cord", "covered cord", "welting", "cording", "piping strip", "piped",
-        "welt cord"),
+        "welt cord", "covering cord", "cover cord", "cover the cord", "covering the cord", "covers the cord", "cord cover",
+        "box cushion"),
     about="How wide to cut the strip that covers a piping cord, and how much cord.",
     inputs=(
         Input("cord", "cord diameter", LENGTH,

@@ -169,6 +169,7 @@ BUTTON_STAND = Rule(
         Step("least", "At the least half the button and a margin", "diameter / 2 + margin", rounding=CUT,
             label="least extension",
             says=(
+                "least the edge must go", "least it must go", "least the edge may go", "least it may go", "least the edge can go",
                 "at the very least", "at the very least how far",
                 "smallest stand", "narrowest stand", "least stand",
                 "least i can let the stand go", "least the stand can be", "least the stand may be",

@@ -10,7 +10,8 @@ CASING = Rule(
     topic="casing",
     family="notions",
     says=("casing", "channel", "elastic casing", "elastic channel", "waistband casing", "cut on casing",
-        "drawstring casing", "tunnel", "cord channel", "cut on above the waist", "fold down casing"),
+        "drawstring casing", "tunnel", "cord channel", "cut on above the waist", "do i cut on", "rows of elastic",
+        "cut on for elastic", "fold down casing"),
     about="How deep a casing to stitch for elastic or a cord, and how much to cut on for it.",
     inputs=(
         Input("elastic", "width of the elastic or cord", LENGTH,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
 from ..engine.kinds import LENGTH, RATIO
-from ..engine.rounding import CUT_TAPE, HOLE, SPACING
+from ..engine.rounding import CUT_TAPE, HOLE, MM_TENTH, SPACING
 from .words import how_many
 
 DRAWSTRING = Rule(
@@ -72,6 +72,7 @@ DRAWSTRING = Rule(
     headline=("Cut the drawstring {cord} long.", "{total} of cord in all."),
     source=COMMON_PRACTICE,
     no_unknown=("number",),
+    defers=("piping",),
     notes=("Common advice is 18 to 30 in more than the body measure for tying.",),
     examples=(
         "drawstring for a 32 in waist, 8 in tails, 2 in for each knot -> 52 in",
@@ -85,7 +86,8 @@ DRAWSTRING = Rule(
 EYELETS = Rule(
     topic="eyelets",
     family="notions",
-    says=("eyelet", "eyelet hole", "eyelet size", "grommet", "grommet size", "eyelets for a drawstring",
+    says=("eyelet", "eyelet hole", "eyelet size", "what hole does", "hole does a cord", "what size hole does", "grommet",
+        "grommet size", "eyelets for a drawstring",
         "eyelet for cord", "hole for cord", "eyelets", "through eyelets", "through the eyelets", "cord through eyelets",
         "holes be", "holes for the cord", "hole for a cord", "big a hole for a cord", "hole for the cord"),
     about="The hole an eyelet needs for a cord, and where a pair of them goes either side of the centre.",
@@ -109,6 +111,12 @@ EYELETS = Rule(
             says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole",
                 "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
             axis="diameter", stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
+        Step("thickest", "The cord that the hole takes", "cord", rounding=MM_TENTH, label="thickest cord",
+            unit=("mm", "mm"),
+            says=("fattest cord", "thickest cord", "biggest cord", "largest cord", "widest cord", "how thick a cord",
+                "how fat a cord", "what cord", "which cord", "what thickness of cord", "how thick may the cord be",
+                "how thick can the cord be", "thickest drawstring", "fattest drawstring", "thickest lace", "thickest rope",
+                "cord will go through", "cord goes through", "cord will pass", "cord will fit")),
         Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart",
             says=(
                 "distance between", "between them",

@@ -47,8 +47,7 @@ def _sought(ordinal: str) -> tuple[str, ...]:
             *(f"how far {way} is the {ordinal}" for way in ("down", "along", "from the top", "from the start")))
 
 
-MOST_LISTED = 200
-MOST_DRAWN = 40
+MOST_LISTED, MOST_DRAWN = 200, 40
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,7 +176,7 @@ EVEN_MARKS = Rule(
         Input("apart", "distance wanted", LENGTH,
             says=("apart", "pitch", "at a pitch", "desired pitch", "increment", "increments", "increment of",
                   "at a spacing", "spacing wanted", "at a space",
-                  "space between", "between", "every",
+                  "space between", "between", "every", "along",
                 "gap", "distance", "set", "intervals",
                 "at intervals", "between them", "centre to centre", "from centre to centre",
                 "between buttons", "spaces of", "rings at", "buttons at", "snaps at", "eyelets at", "hooks at", "loops at",
@@ -212,8 +211,8 @@ EVEN_MARKS = Rule(
                 "from the bottom edge", "lower end", ),
             default=Default("=inset", "As at each end", derived=True), sane="0 mm..5 m",
             practice="1/2 in..4 in by 1/2 in", ),
-        Input("gaps", "gaps", COUNT,
-            says=("gaps", "equal spaces", "even spaces", "spaces between", "spaces in all"),
+        Input("gaps", "equal gaps", COUNT,
+            says=("even gaps", "gaps between", "equal spaces", "even spaces", "spaces between", "spaces in all"),
             default=(Default("=number", "Round a closed line there are as many spaces as marks",
                     when={"closed": "yes"}, derived=True, ), Default("=number - 1",
                     "There is one space fewer than there are marks", derived=True), ), spoken=True, sane="1..1000", ),
@@ -237,12 +236,12 @@ EVEN_MARKS = Rule(
     steps=(
         Step("spacing", "Share what lies between the first and the last among the spaces", rounding=SPACING,
             label="spacing",
-            says=("spacing", "how far apart", "space", "distance", "gap", "between", "interval", "apart", "pitch of", "pitch"),
-            stated=("comes out", "turned out"), ),
+            says=(*(f"from {one}" for one in ("one to the next", "one to another", "each to the next", "button to button")),
+                "gap from one to the next", "one to the next", "spacing", "how far apart", "space", "distance", "gap",
+                "between", "interval", "apart", "pitch of", "pitch"), stated=("comes out", "turned out"), ),
         Step("count", "So many marks", kind=COUNT, noun="{what}", label="number",
-            says=("how many", "number", "quantity", "quantity of", "number of buttons", "number of snaps",
-                  "number of poppers", "number of hooks",
-                "number of eyelets", "number of buttonholes", "number of rings", "number of loops",
+            says=("how many", "number", "quantity", "quantity of",
+                *(f"number of {them}" for them in ("buttons", "snaps", "poppers", "hooks", "eyelets", "buttonholes", "rings", "loops")),
                 "how many buttons", "many buttons", "many"), ),
         *(Step(f"mark_{index}", f"The {ordinal} from the start of the line", rounding=SPACING, label=f"the {ordinal} at",
             says=(*_called(ordinal), *_sought(ordinal)))
@@ -282,11 +281,11 @@ EVEN_MARKS = Rule(
     no_unknown=("length", "number", "apart", "gaps", "first", "last", "inset", "place"),
     refusals=(Refusal("apart > 2 * (length - first - last)",
         "the distance wanted is longer than what lies between the first and the last; give a shorter distance or a "
-        "longer line, such as: 2 cm apart"),),
-    notes=(
-        'Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from '
-        'the top".',
-    ),
+        "longer line, such as: 2 cm apart"),
+        Refusal("gaps * apart > length + apart / 2",
+            "so many at that distance take more than the line has; give fewer, or a shorter distance, or leave the "
+            "distance out, such as: 6 buttons on a 20 in band"),),
+    notes=('Put one button at the fullest part of the bust, so that the front does not gape; say "bust line 8 in from the top".',),
     examples=(
         "7 buttons on a 40 cm band, 2 cm at each end -> 6 cm; 7 buttons",
         "front edge 64 cm, buttons 8 cm apart, 4 cm above the first and 4 cm below the last, how many buttons -> "

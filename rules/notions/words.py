@@ -18,10 +18,11 @@ def seam(default: str = "1/2 in | 1.2 cm", because: str = "the usual for bags an
         default=default, because=because, sane="0 mm..5 cm", usual="3 mm..3 cm", practice="1/4 in..5/8 in by 1/8 in")
 
 
-def how_many(name: str, label: str, noun: str, says: tuple[str, ...] = (), one: str = "1") -> Input:
+def how_many(name: str, label: str, noun: str, says: tuple[str, ...] = (), one: str = "1", *,
+             spoken: bool = False) -> Input:
     """A count of pieces, one unless said."""
     return Input(name, label, COUNT,
-        says=says, noun=noun,
+        says=says, noun=noun, spoken=spoken,
         default=Default(one, derived=True), sane="1..10000", practice="2..12 by 1")
 
 

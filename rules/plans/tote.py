@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..bags.pocket import POCKET
 from ..bags.strap import STRAP
 from ..bags.tote import TOTE
-from ..bags.words import DEPTH_OF_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
+from ..bags.words import DEPTH_OF_BAG, FLAT_BAG, HEIGHT_OF_BAG, SEAM_OF_BAG, WIDTH_OF_BAG
 from ..engine.declare import Caution, Input, choice, flag
 from ..engine.kinds import LENGTH
 from ..engine.plan import Buy, CutLine, Do, Fixed, Part, Pieces, Told, plan, same
@@ -52,6 +52,7 @@ TOTE_PLAN = plan(
         WIDTH_OF_BAG,
         HEIGHT_OF_BAG,
         DEPTH_OF_BAG,
+        FLAT_BAG,
         SEAM_OF_BAG,
         like(TOTE, "top", says=("top hem", "hem at the top", "top facing", "top edge", "hem"), spoken=True),
         like(TOTE, "panels_as"),
@@ -183,6 +184,7 @@ TOTE_PLAN = plan(
                 "width",
                 "height",
                 "depth",
+                "flat",
                 "seam",
                 "top",
                 "panels_as",

@@ -217,6 +217,7 @@ def test_what_is_missing_is_asked_for_and_a_bare_answer_taken() -> None:
     assert asked.status == "incomplete" and {missing.name for missing in asked.missing} == {
         "finished width",
         "finished height",
+        "depth of the base",
     }
     assert (
         made.topic == "tote bag plan"
@@ -260,7 +261,7 @@ def test_a_plain_question_is_no_plan(question: str, topic: str) -> None:
 
 
 def test_a_plan_that_cannot_be_says_why() -> None:
-    made = ask("plan a tote 130 cm wide, 40 cm high, in 112 cm cloth")
+    made = ask("plan a flat tote 130 cm wide, 40 cm high, in 112 cm cloth")
     assert made.status == "impossible" and "does not fit" in made.message and made.message.startswith("Outer bag: ")
 
 
