@@ -42,6 +42,8 @@ class Fitting:
         suits, size = known
         if suits is None or size is None:
             return suits
+        if size == 0:
+            return suits  # nothing makes no sense anywhere, so its words alone say where it belongs
         if slot.sane is not None and not slot.sane[0] * SLACK <= size <= slot.sane[1] / SLACK:
             return suits + OUT_OF_SENSE
         if slot.likely is None:

@@ -54,6 +54,8 @@ VERBS = {
         "removed",
         "remove",
         "lost",
+        "lifted",
+        "lift",
         "lose",
         "raised",
         "folded",

@@ -79,9 +79,10 @@ def _count(line: Line, amount: Value | None, price: Value) -> Fraction | None:
     """How many at this price: the number before it when the price is for each, one when it is for all of them."""
     if amount is None:
         return Fraction(1)
-    if "length" in kinds_of(amount.main) and not amount.main.bare:
-        return Fraction(1)  # "half a metre of ribbon for £2"
     between = line.words[amount.last : price.first]
+    if "length" in kinds_of(amount.main) and not amount.main.bare:
+        # "half a metre of ribbon for £2", but "3 1/2 yd of background at $12.75" a yard
+        return amount.main.value if AT.intersection(between) and len(amount.main.parts) == 1 else Fraction(1)
     after = line.words[price.last : price.last + 1]
     number = base_value(amount.main, COUNT)[0]
     if EACH.intersection(after) or AT.intersection(between):
