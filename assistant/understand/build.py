@@ -106,7 +106,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
             continue
         if len(slots) > 1:
             for slot, measure in zip(slots, _each_of(value, len(slots)), strict=True):
-                given[slot.name] = _given(measure, slot, _as_before(measure, slot, earlier) or bare, line)
+                (stated if slot.stated else given)[slot.name] = _given(measure, slot, _as_before(measure, slot, earlier) or bare, line)
         else:
             gathered.setdefault(slots[0].name, []).append((value, slots[0]))
     for name, entries in gathered.items():

@@ -267,7 +267,8 @@ def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> lis
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     fittings: list[Fitting] = []
     found = []
-    for rank, group in enumerate(places.rule.spans if value.shape == "span" else places.rule.sizes):
+    rule = places.rule
+    for rank, group in enumerate(rule.spans if value.shape == "span" else (*rule.sizes, *rule.told_sizes)):
         if len(group) != len(measures) or any(name not in places.by_name for name in group):
             continue
         fittings = fittings or [Fitting(measure, places.hint) for measure in measures]
@@ -276,6 +277,10 @@ def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> lis
         if None in fits:
             continue
         near = max((affinity_of(places.line, value, places.by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
+        told = any(slot.stated for slot in slots)
+        if told and near < BESIDE:
+            continue  # a size is told of results only where a word says so
+        rank = 0 if told else rank
         score = 2.4 + near + sum(fit or 0.0 for fit in fits) / len(fits) - 0.1 * rank + places.prefer.get(group[0], 0.0)
         takes = frozenset[str]().union(*(slot.takes for slot in slots))
         found.append(Option(slots, score, takes, spoken=near >= BESIDE))

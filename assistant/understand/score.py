@@ -116,7 +116,7 @@ def score(reading: Reading, matches: list[Match], kept: Mapping[str, Given]) -> 
     score += 0.55 * reading.placing.score
     score += 0.8 if reading.asked else 0.0
     score -= OF_ANOTHER_KIND if asks_another_kind(reading.rule, reading.line, reading.asked) else 0.0
-    score -= TOLD_TWICE * max(0, sum(slot.stated for slots in reading.placing.spots.values() for slot in slots) - 1)
+    score -= TOLD_TWICE * max(0, sum(any(slot.stated for slot in slots) for slots in reading.placing.spots.values()) - 1)
     score -= UNKNOWN_COUNT if unknown_count(reading.line, reading.heard) else 0.0
     score += 1.2 * len(reading.listed) + 0.8 * len(reading.taken)
     if reading.listed and any(item.kind.name == "sum" and item.name in reading.listed for item in reading.rule.inputs):

@@ -304,6 +304,7 @@ TOTE = Rule(
         "Cut {corner} squares out of the bottom corners of the panels, measured from the raw edges.",
         "Cut the lining {lining_width} wide by {lining_height} high.",
     ),
+    told_sizes=(("panel_width", "panel_height"),),
     sizes=(("width", "height", "depth"), ("width", "height"), ("pocket_width", "pocket_height")),
     pairs=(("in_hand", "cloth_width"),),
     source=GEOMETRY,

@@ -47,6 +47,9 @@ def check_rule(rule: Rule) -> None:
         for name in group:
             if rule.input(name) is None and name != "in_hand":  # what is in hand is added with the buying
                 raise wrong(f"sizes, spans or pairs names {name}, which is no input")
+    for name in (name for group in rule.told_sizes for name in group):
+        if rule.step(name) is None:
+            raise wrong(f"told_sizes names {name}, which is no step")
     if not rule.source:
         raise wrong("has no source; say COMMON_PRACTICE, ARITHMETIC or the published source")
 

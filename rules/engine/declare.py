@@ -193,7 +193,8 @@ class Rule:
     insists: the first answer is never passed over for a later one that can be worked: what it needs is asked for.
     headline: sentences with {step name} in them, tried in order: one fits when all it names was worked and, when
     something in particular was asked, it names that.
-    sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first.
+    sizes: groups of input names that a size (60 x 72) fills, in order; tried longest first. told_sizes: groups of results
+    that a size told fills where a word says so ("the panels were cut 17 by 16 in"), each worked back to its own input.
     lone: it answers a lone measure with a unit asked for, when the line names no topic ("60 cm in inches").
     spans: pairs of input names that a span (from 48 to 72) fills, where its two ends are two inputs.
     pairs: pairs of input names that "3 m of 140 cm" likely is: a length, and the width it is of.
@@ -221,6 +222,7 @@ class Rule:
     insists: bool = False
     headline: tuple[str, ...] = ()
     sizes: tuple[tuple[str, ...], ...] = ()
+    told_sizes: tuple[tuple[str, ...], ...] = ()
     spans: tuple[tuple[str, str], ...] = ()
     pairs: tuple[tuple[str, str], ...] = ()
     home: str = ""

@@ -376,9 +376,10 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     check_told(rule, request)
     item = rule.input(unknown)
     assert item is not None
-    target = next(iter(request.stated), "")
+    target = _target(rule, request, item)
     beside = {name for group in rule.sizes if unknown in group for name in group}  # the sides of one size: "how big a square"
-    tied = tuple(name for name in request.asked[1:] if name in beside and name not in request.given)
+    single = len(request.stated) < 2
+    tied = tuple(name for name in request.asked[1:] if single and name in beside and name not in request.given)
     missing = needed(rule, request, target, (unknown, *tied)) if target else []
     if missing:
         found_missing = tuple(missing_of(rule, name) for name in missing)
@@ -389,17 +390,45 @@ def backwards(rule: Rule, request: Request, unknown: str) -> Answer:
     unit = Run(rule, request).unit_of(item.kind)
     filled = Given((Item(found.value, unit, ""),) if item.many else found.value, unit, "")
     whole = replace(request, given={**request.given, unknown: filled, **dict.fromkeys(tied, filled)}, asked=(), stated={})
+    whole, more = _other_side(rule, request, whole, target)
     run = Run(rule, whole)
     _refuse(replace(rule, refusals=tuple(one for one in rule.refusals if not one.choices)), whole, {})
     asked = [step.name for name in request.asked if (step := rule.step(name)) and run.may_hold(step.when)][:1]
     if asked and unknown not in request.asked:
         return _on_from(run, asked, found, given_values(rule, request))
     head = _input_result(run, item, found.value, found.exact)
+    sides = [_input_result(run, other, one.value, one.exact) for other, one in more]
     later, _ = _results(run, [])
     word = {"most": "at most ", "least": "at least "}.get(found.side, "")
     sentence = f"{item.label[:1].upper()}{item.label[1:]}: {word}{with_other(head)}."
-    made = compose(run, [head, *later], asked=[], head=sentence)
-    return replace(made, given=given_values(rule, request), working=(*found.lines,), notes=(*made.notes, found.checked), not_used=())
+    sentence += "".join(f" {side.name[:1].upper()}{side.name[1:]}: {with_other(side)}." for side in sides)
+    made = compose(run, [head, *sides, *later], asked=[], head=sentence)
+    lines, checked = found.lines, (found.checked, *(one.checked for _, one in more))
+    lines = (*lines, *(line for _, one in more for line in one.lines))
+    return replace(made, given=given_values(rule, request), working=lines, notes=(*made.notes, *checked), not_used=())
+
+
+def _target(rule: Rule, request: Request, unknown: Input) -> str:
+    """The told result that an input is worked back from: of two that are the sides of a size, the one along its axis."""
+    along = (name for name in request.stated if (step := rule.step(name)) and unknown.axis and step.axis == unknown.axis)
+    return next(along, next(iter(request.stated), ""))
+
+
+def _other_side(rule: Rule, request: Request, whole: Request, target: str) -> tuple[Request, list[tuple[Input, Found]]]:
+    """The request with what the other results told fix as well, each by itself: the height of a bag beside its width."""
+    from .backwards import find
+
+    more: list[tuple[Input, Found]] = []
+    for name in request.stated if len(request.stated) > 1 else ():
+        rest = replace(whole, stated={name: request.stated[name]})
+        needs = needed(rule, rest, name) if name != target else []
+        item = rule.input(needs[0]) if len(needs) == 1 and needs[0] not in rule.no_unknown else None
+        if item is not None:
+            found = find(rule, rest, item.name, name, request.largest)
+            unit = Run(rule, rest).unit_of(item.kind)
+            whole = replace(whole, given={**whole.given, item.name: Given(found.value, unit, "")})
+            more.append((item, found))
+    return whole, more
 
 
 def _on_from(run: Run, asked: list[str], found: Found, told: tuple[Value, ...]) -> Answer:
