@@ -27,7 +27,7 @@ from .beside import (
 )
 from .fitting import OUT_OF_SENSE, Fitting, rate_parts
 from .slots import Mention, Slot
-from .tokens import FILLERS
+from .tokens import FILLERS, tokens
 from .values import Line, Value, lacks_length
 
 UNPLACED = -6.0
@@ -263,6 +263,13 @@ def of_them(line: Line, value: Value) -> bool:
     return spot + 1 < len(words) and words[spot] == "of" and words[spot + 1] in OF_THEM
 
 
+def _telling(places: Places, slot: Slot) -> list[Mention]:
+    """The mentions that tell a result, and do not only name it."""
+    phrases = {tokens(phrase) for phrase in getattr(slot.declared, "stated", ())}
+    words = places.line.words
+    return [one for one in places.by_slot.get(slot.name, ()) if tuple(words[one.first : one.last]) in phrases]
+
+
 def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> list[Option]:
     """The groups of inputs that a size, a span's two ends, or the two parts of a rate can fill."""
     fittings: list[Fitting] = []
@@ -276,8 +283,9 @@ def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> lis
         fits = [fitting.of(slot) for fitting, slot in zip(fittings, slots, strict=True)]
         if None in fits:
             continue
-        near = max((affinity_of(places.line, value, places.by_slot.get(slot.name, ()))[0] for slot in slots), default=0.0)
-        told = any(slot.stated for slot in slots)
+        told = slots[0].stated
+        words = (_telling(places, slot) if told else places.by_slot.get(slot.name, ()) for slot in slots)
+        near = max((affinity_of(places.line, value, mentions)[0] for mentions in words), default=0.0)
         if told and near < BESIDE:
             continue  # a size is told of results only where a word says so
         rank = 0 if told else rank

@@ -133,6 +133,7 @@ TABLECLOTH = Rule(
     headline=("Cut it {cut_width} by {cut_length}; buy {cloth}.", "Cut it {cut_width} by {cut_length}.",
               "Buy {cloth}."),
     sizes=(("table_width", "table_length"),),
+    told_sizes=(("cut_width", "cut_length"),),
     source=COMMON_PRACTICE,
     refusals=(
         Refusal("table_length - table_width > 0", "a round table has one measure, its diameter, and two were told. Say "
@@ -229,6 +230,7 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
+    told_sizes=(("cut_across", "cut_down"),),
     refusals=(Refusal("across > 0", "the size could be that of the pieces as cut, or finished. Say one of them, such as: 8 napkins 40 cm "
                       "square finished; or: 8 napkins cut 50 cm square.", choices={"as_cut": "yes", "both_said": "yes"}),
               Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "

@@ -107,6 +107,7 @@ BACKING = Rule(
     answers=("cloth", "panels", "layout", "wide", "long", "down_cloth", "across_cloth", "area"),
     headline=("Buy {cloth} of cloth for the backing: {layout}.", "The backing is {wide} by {long}."),
     sizes=(("width", "length"),),
+    told_sizes=(("wide", "long"),),
     home="in",
     insists=True,
     source=COMMON_PRACTICE,

@@ -106,6 +106,7 @@ BED_QUILT_SIZE = Rule(
     answers=("quilt_width", "quilt_length"),
     headline=("Make the quilt {quilt_width} by {quilt_length}.",),
     sizes=(("width", "length"),),
+    told_sizes=(("quilt_width", "quilt_length"),),
     home="in",
     source=COMMON_PRACTICE + "; mattresses: published UK and US sizes",
     cautions=(

@@ -100,6 +100,7 @@ WADDING = Rule(
     headline=("Buy {cloth} from the roll ({widths}) for wadding {wide} by {long}.",
         "The wadding is {wide} by {long}; smallest pack: {pack}."),
     sizes=(("width", "length"),),
+    told_sizes=(("wide", "long"),),
     home="in",
     source=COMMON_PRACTICE + "; packs: published charts of wadding sizes, which agree widely",
     algorithm=_pack,
