@@ -230,7 +230,6 @@ NAPKINS = Rule(
     answers=("cloth", "cut_across", "cut_down", "in_a_row", "rows"),
     headline=("Buy {cloth}: cut each {cut_across} by {cut_down}.", "Cut each {cut_across} by {cut_down}."),
     sizes=(("across", "down"),),
-    told_sizes=(("cut_across", "cut_down"),),
     refusals=(Refusal("across > 0", "the size could be that of the pieces as cut, or finished. Say one of them, such as: 8 napkins 40 cm "
                       "square finished; or: 8 napkins cut 50 cm square.", choices={"as_cut": "yes", "both_said": "yes"}),
               Refusal("cut_across > width", "one does not fit across the cloth: with its hems it is wider than the cloth. Take wider "
