@@ -41,6 +41,7 @@ AT_MOST = 1.8
 IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "does", "would"))
 VERDICT = 1.5
 SUBJECT = 1.9
+PAST_THE_QUESTION = 0.6  # "where is the stitching line? Keep an allowance in mind for the cutting line"
 ASKED_OF = 1.7
 COSTS = 2.2  # "what will the cloth cost" asks what it costs, and not for the cloth
 ENOUGH = frozenset(("enough", "suffice", "sufficient", "short"))
@@ -62,6 +63,8 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
     spots: dict[str, tuple[int, int]] = {}
     longer = [match for match in matches if match.last - match.first > 1]
     asks_how = "how" in line.words
+    asked_until = max((spot for spot, word in enumerate(line.words) if word == "?"), default=0)
+    asked_until = asked_until if ASKING.isdisjoint(line.words[asked_until:]) else 0
     told = _told_of(line, matches)
     for match in matches:
         tags = [tag for tag in match.tags if tag.what in ("result", "role")]
@@ -69,7 +72,7 @@ def asked_for(rule: Rule, line: Line, matches: list[Match]) -> tuple[str, ...]:
             continue
         counted = _counted(line, match)
         names_topic = len(tags) < len(match.tags) and any(tag.what == "topic" for tag in match.tags)
-        strength = _asking(line, match, names_topic) or counted
+        strength = (_asking(line, match, names_topic) or counted) * (PAST_THE_QUESTION if match.first > asked_until > 0 else 1.0)
         subject = _subject(line, match) if asks_how else ""
         if strength <= 0 and not subject:
             continue
@@ -223,12 +226,20 @@ def _sought(line: Line, match: Match) -> bool:
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
     asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
     told = after in IS and any(spot in line.at_value for spot in range(match.last + 1, match.last + 4))  # "my tension is really 18"
-    if told and not asking:
+    if (told and not asking) or _told_in_commas(line, match):
         return False
     if before == "." and after in ("my", "the", "a", "her", "his"):
         return False  # "washed my 12 in square" tells what was done
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
+
+
+def _told_in_commas(line: Line, match: Match) -> bool:
+    """Whether what stands between commas has its verb and number behind them: "my side, waist to seat, is 25.5 cm"."""
+    words, last = line.words, match.last
+    while last < len(words) and words[last] not in (".", "?", ",") and last not in line.at_value:
+        last += 1
+    return words[last : last + 1] == [","] and words[last + 1 : last + 2] in (["is"], ["was"]) and last + 2 in line.at_value
 
 
 def _asks_other(line: Line, match: Match) -> bool:

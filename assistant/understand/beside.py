@@ -25,7 +25,7 @@ AFTER_STOP = 1.5  # a word after a comma seldom speaks for the number before it
 # "Waist is 66 hip is 90": the verb belongs to the word before it, and to the number after.
 TELLS = frozenset(("is", "are", "was", "were", "measure", "=", ":"))
 SAYS_NO_MORE = frozenset(("i", "she", "he", "we", "they", "you", "measure"))  # "I measure 72 waist" names it by what follows
-AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick"))
+AFTER_ITS_NUMBER = frozenset(("wide", "long", "high", "tall", "deep", "thick", "w", "h", "d", "l"))
 STOPS = frozenset((".", ",", ";", ":", "?", "!", "and", "but", "whose", "which", "where", "if", "\n"))
 ARTICLES = frozenset(("the", "my", "a", "our", "each", "her", "his"))
 # How many stitches or rows a tension is told in, to 10 cm or 4 in.

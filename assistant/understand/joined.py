@@ -32,6 +32,7 @@ MARKS = {
 }  # fmt: skip
 ACROSS = frozenset(("wide", "long", "high", "tall", "deep", "across", "square", "by", "apart"))
 MOST_TIMES = 8  # "1.5 m by 90" is no 90 m
+MOST_OF_A_SWATCH = 80  # "132 stitches make 60 cm" is no tension
 POINTERS = frozenset(("that", "it", "this", "is"))
 ASKS = ("what", "how")
 
@@ -169,7 +170,9 @@ def _is_price(chunk: Chunk | None) -> bool:
 
 def _is_rate(chunk: Chunk | None, link: str) -> bool:
     """Whether what stands before "per", "on" or "measure" is so much or so many of a length."""
-    return (link == "per" and _is_price(chunk)) or ((link == "on" or link in MAKES) and _is_count(chunk))
+    if link == "per":
+        return _is_price(chunk)
+    return (link == "on" or link in MAKES) and _is_count(chunk) and isinstance(chunk, Measure) and chunk.value <= MOST_OF_A_SWATCH
 
 
 def _holds(made: list[Chunk], measure: Measure) -> bool:
