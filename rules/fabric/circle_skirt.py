@@ -112,7 +112,8 @@ CIRCLE_SKIRT = Rule(
              "stitching radius", "stitching line",
                                          "waistline radius", "radius for the waist", "radius of the waist", "waist circle",
                                          "radius of the hole"),
-             stated=("radius", "waist radius", "stitching radius", "radius came out at")),
+             stated=("radius", "stitching radius", "radius came out at", *(f"waist radius {verb}" for verb in ("is", "was", "of", "came to",
+                                                                                                           "came out at")))),
         Step("cut_radius", "Take off the seam allowance at the waist", "radius - seam", rounding=WAIST_RADIUS,
              label="waist cutting radius",
              says=("cutting radius", "cut radius", "waist cutting radius", "cutting line radius", "radius to cut", "cutting line",
@@ -156,7 +157,7 @@ CIRCLE_SKIRT = Rule(
                    "tape for the hem", "tape to go round", *(f"{unit} of {trim}" for unit in ("yard", "metre")
                                                             for trim in ("ribbon", "lace", "trim", "braid", "binding", "tape", "bias",
                                                             "fringe")),
-                   "bias tape"), stated=("sweep", "round the hem", "hem")),
+                   "bias tape"), stated=("sweep", "round the hem", "hem"), sane="30 cm..100 m"),
         Step("widths", "Widths of cloth side by side to reach from the centre to the outer edge, joined where there "
                        "is more than one",
              "(outer - seam) / (width - 2 * seam)", COUNT, rounding=COUNT_UP, noun="width",
@@ -175,8 +176,13 @@ CIRCLE_SKIRT = Rule(
         Step("longest", "What the cloth leaves for the outer radius, less the waist radius and the hem, is the length",
              "if(part > 1 / 2, width / 2, width - seam) - radius - hem", rounding=RADIUS, label="longest that needs no join",
              when={"one_piece": "yes"},
-             says=tuple(f"{how} {verb} {it} be" for how in ("how long", "long") for verb in ("can", "could", "may")
-                        for it in ("it", "the skirt", "my skirt", "the circle skirt"))),
+             says=(*(f"longest {join}" for join in ("without a join", "with no join", "without joins", "in one piece", "without joining")),
+                   *(f"{how} {verb} {it} be" for how in ("how long", "long") for verb in ("can", "could", "may")
+                     for it in ("it", "the skirt", "my skirt", "the circle skirt")))),
+        Step("least_width", "The whole circle lies across the cloth, or of a half or less its radius and a seam",
+             "if(part > 1 / 2, 2 * outer, outer + seam)", rounding=RADIUS, label="width of cloth that needs no join",
+             says=tuple(f"wide {cloth}" for cloth in ("a cloth", "a fabric", "must the cloth be", "must the fabric be", "should the cloth be",
+                                                      "does the cloth have to be", "does the fabric have to be"))),
         Step("way", "How it is cut", "", TEXT, label="how it is cut", says=("how is it cut", "how to cut it",
             "cut in one", "how many pieces", "does it get cut", "in one piece or", "in two halves", "is it cut", "in one piece or in two")),
     ),

@@ -62,7 +62,7 @@ TABLECLOTH = Rule(
                                derived=True),)),
         Input("drop", "drop", LENGTH, says=("drop", "overhang", "hang", "hanging", "hangs", "over the edge",
                                             "drop of", "overhanging", "fall", "falls", "to fall", "falling", "falls over",
-                                            "what drop", "hang down"), ask="How far does it hang over the edge?",
+                                            "what drop", "hang down", "to the floor"), ask="How far does it hang over the edge?",
               default=(Default("0 cm", "The size said is that of the cloth when finished", when={"made_to": "yes"}),),
               example="25 cm", sane="0 cm..3 m", usual="0 cm..1 m", practice="15 cm..40 cm by 5 cm"),
         flag("made_to", "made to its finished size", ("finished size", "to finish at", "finishing at",

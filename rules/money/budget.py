@@ -15,7 +15,7 @@ PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
           "i've got", "come to over", "come to more than", "be over", "over", "no more than", "at most", "not more than", "voucher",
-          "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
+          "gift card", "note", "gave", "given me", "has given me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left",
