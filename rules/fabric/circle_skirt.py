@@ -131,7 +131,7 @@ CIRCLE_SKIRT = Rule(
              rounding=RADIUS,
              label="outer cutting radius", says=("outer radius", "outer cutting radius", "outer cut radius",
                                                  "hem radius", "outside radius", "outer", "out from the centre", "far out from the centre",
-                                                 "from the centre to the cut edge", "centre to the cut edge", "outer cutting line",
+                                                 "from the centre to the cut edge", "far from the corner", "from the corner", "far from the centre", "far from the point", "centre to the cut edge", "outer cutting line",
                                                  "outer line", "radius of the outer", "radius for the outer", "radius for the hem",
                                                  "radius of the hem", "radius do i cut the hem", "radius to cut the hem",
                                                  "cut the hem edge",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input, Refusal, Rule, Step
+from ..engine.declare import Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, SPACING
 from .pleats import PLEAT_SOURCE
@@ -51,10 +51,12 @@ TUCKS = Rule(
               practice="1 cm..3 cm by 5 mm"),
         Input("number", "number of tucks", COUNT, says=("tuck", "tucks", "pin tucks", "pintucks", "number of tucks", "of them", "of those"),
               noun="tuck", sane="1..2000",
-              default=(Default("=spare / (2 * tuck)", "Divide what is to be taken up by twice the tuck", given=("spare", "tuck"),
+              default=(Default("1", "one growth tuck", when={"growth": "yes"}, derived=True),
+                       Default("=spare / (2 * tuck)", "Divide what is to be taken up by twice the tuck", given=("spare", "tuck"),
                                derived=True),
                        Default("=ceil((finished - 2 * edge) / pitch) + 1",
                               "One tuck more than the gaps that fill the span, taken whole", derived=True))),
+        flag("growth", "a growth tuck", ("growth tuck", "a growth tuck", "one growth tuck", "one tuck", "a single tuck", "single tuck")),
         Input("spare", "cloth to take up", LENGTH, says=("to use up", "to lose", "to take up", "spare", "in spare", "to get rid of",
                                                          "shorten by", "shorten it by", "shorten the skirt by", "skirt by",
                                                          "shorten a skirt by", "dress by", "shorter by", "to take out",
@@ -90,7 +92,7 @@ TUCKS = Rule(
                          f"cut the {thing}", f"i cut the {thing}", f"cut my {thing}")))),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,
-             says=("how far apart", "spacing", "corrected spacing", "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
+             says=("how far apart", "where do the tucks go", "do the tucks go", "where do i mark", "spacing", "corrected spacing", "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
                    "distance between tucks", "apart are the tucks", "apart are they", "far apart do they")),
     ),
     answers=("flat", "count", "taken", "spacing"),

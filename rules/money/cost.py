@@ -132,6 +132,8 @@ COST_OF_SEVERAL = Rule(
         Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?",
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
         OFF,
+        flag("compared", "which is cheaper", ("cheaper", "cheapest", "better value", "best value", "which is better", "better buy",
+                                              "costs less", "which should i buy")),
         flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
         "one")
                                                                                            for thing in GARMENTS[:-1]))),
@@ -144,7 +146,9 @@ COST_OF_SEVERAL = Rule(
     answers=("total", "count"),
     headline=("It comes to {total}.",),
     algorithm=several,
-    refusals=(Refusal("count > 0", "the cost of each is wanted, and I cannot tell how many are made of these things. Add them up first, "
+    refusals=(Refusal("count > 0", "which is cheaper is asked, and not what they come to together. Say the width and the price a length of "
+                      "each, such as: 115 cm at £9 a metre or 150 cm at £11 a metre, which is cheaper.", choices={"compared": "yes"}),
+              Refusal("count > 0", "the cost of each is wanted, and I cannot tell how many are made of these things. Add them up first, "
                       "and then ask, such as: the materials cost £48 and made 6 aprons, how much each.", choices={"for_each": "yes"}),),
     no_unknown=("lines", "discount"),
     source=ARITHMETIC,

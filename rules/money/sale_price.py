@@ -41,8 +41,9 @@ SALE_PRICE = Rule(
         choice("way", "off or on top", {"off": ("off", "discount", "less", "reduced by", "cheaper", "sale", "minus", "reduced"),
             "on": ON_TOP},
                default="off", because="a percentage of a price is taken off it, unless it is put on top"),
-        choice("share", "share taken off", {"half": ("half price", "half off", "half the price"), "third": ("third off",),
-                                           "quarter": ("quarter off",), "not said": ()}, default=Default("not said", derived=True)),
+        choice("share", "share taken off", {"half": ("half price", "half off", "half the price", "by half"),
+                                           "third": ("third off", "by a third", "by one third", "a third off"),
+                                           "quarter": ("quarter off", "by a quarter", "by one quarter", "a quarter off"), "not said": ()}, default=Default("not said", derived=True)),
     ),
     steps=(
         Step("now", "Take the percentage off the price", "price * (1 - percent)", MONEY, rounding=PENNY, label="price to pay",
