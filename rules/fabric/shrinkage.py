@@ -16,7 +16,8 @@ LOST = ("how much is lost", "how much will it lose", "how much does it lose", "h
         "is lost", "lost to shrinkage", *(f"{much} {will} i lose" for much in ("many cm", "many centimetres", "many inches", "many in",
         "much length")
                                           for will in ("will", "do", "would")), "how much shorter", "how much will be lost",
-                                          "will it lose", "goes in the wash", "have i lost", "what have i lost", "what is lost", "what will i lose", "what do i lose", "what did i lose")
+                                          "will it lose", "goes in the wash", "have i lost", "what have i lost", "what is lost",
+                                          "what will i lose", "what do i lose", "what did i lose")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -66,7 +67,8 @@ SHRINKAGE = Rule(
              says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
                    "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
                    "length before the wash", "prior to washing", *CLOTH_ASKED),
-             stated=("bought", "wash", "i wash", "wash all", "i wash all", "put in", "pre-wash", "before the wash", "before washing", "mark", "marked")),
+             stated=("bought", "wash", "i wash", "wash all", "i wash all", "put in", "pre-wash", "before the wash", "before washing",
+              "mark", "marked")),
         Step("lost", "The wash takes its share of what is bought", "cloth * shrink", rounding=CUT, label="lost in the wash",
              when={"said_after": "yes"}, says=LOST),
         Step("loses", "The wash takes its share of the length", "needed * shrink", rounding=CUT, label="lost of the length in the wash",

@@ -197,7 +197,7 @@ PRICE_PER_LENGTH = Rule(
           "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost",
           "would the metre be", "would the yard be", *(f"{what} {rate}" for what in ("what for", "what by", "what is it by", "how much for",
           "that for", "works out at what for", "what would it be by") for rate in ("a yard", "a metre", "the yard", "the metre")),
-          "at what for", "works out at what", "if the yard is", "if the metre is",
+          "at what for", "works out at what", "that for",  "if the yard is", "if the metre is",
           "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(
