@@ -69,7 +69,8 @@ FABRIC_WEIGHT = Rule(
     steps=(
         Step("other", "Put it into the other unit", kind=ANY, label="weight of the cloth", says=("gsm",
             "ounces to the square yard", "oz per square yard",
-             "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those")),
+             "what is it in", "grams per square metre", "in ounces", "in grams", "in gsm", "in those", "per square yard",
+             "per square metre", "to the square yard", "to the square metre")),
         Step("kind", "Light, medium or heavy", kind=TEXT, label="weight class", says=("class", "heavy or light",
             "light or heavy", "is it heavy", "is it light", "medium", "weight class", "heavyweight", "lightweight", "medium or heavy",
             "light or medium", "light medium",

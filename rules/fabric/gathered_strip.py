@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice
+from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LENGTH, RATIO
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT
 from .words import BUY_WORDS, CLOTH_WIDTH, SEAM, hem
@@ -73,6 +73,8 @@ GATHERED_STRIP = Rule(
               usual="2 cm..1.3 m", practice="5 cm..60 cm by 5 cm"),
         CLOTH_WIDTH, HEAVINESS, NAMED_FULLNESS, FULLNESS, SEAM, hem("3/4 in | 2 cm",
             "the usual narrow hem of a frill or skirt"),
+        # A size of these is no edge and depth: the frill goes all round it.
+        flag("goes_round", "sewn all round", ("pillow", "cushion")),
     ),
     steps=(
         Step("full", "Stretch the edge to its fullness", "edge * fullness", label="strip before gathering",
@@ -80,7 +82,8 @@ GATHERED_STRIP = Rule(
              says=("how long", "length of strip", "strip length", "cut length", "flat length", "long", "strip",
                    "total length", "how long a strip",
                    "full length", "before gathering", "long do i cut", "long do i make", "ruffle strip", "frill strip"),
-             stated=("of frill", "of ruffle", "of strip", "of flounce", "gather the frill",
+             stated=(*(f"{thing} into" for thing in ("frill", "ruffle", "strip", "lace", "flounce")), "of frill", "of ruffle", "of strip",
+              "of flounce", "gather the frill",
                      "gather the ruffle", "gather the strip",
                      "gather the lace", "a strip", "my strip", "of lace", "strip is", "strip of", "strip was", "took", "of ribbon",
                      "ungathered", "before gathering")),
@@ -114,6 +117,13 @@ GATHERED_STRIP = Rule(
     headline=("Buy {cloth}: cut {panels}, each {cut_depth} deep.", "Cut the strip {full} long, {cut_depth} deep.",
               "Cut the strip {full} long."),
     sizes=(("edge", "depth"),),
+    refusals=(Refusal("3 * depth > edge",
+              "a frill so deep for its edge is unlikely: is that the size of what it goes round? Say how far it is "
+                      "all round, and how deep the frill is, such as: ruffle 3 in deep on a 64 in edge.", choices={"goes_round": "yes"}),
+              *(Refusal(f"abs(fullness - {times}) > 0",
+              "two fullnesses are told, and I cannot tell which is meant. Say one of them, such as: "
+                        "at 2 1/2 times fullness.", choices={"said_fullness": said}) for said, times in (("double", "2"), ("triple",
+                        "3")))),
     source="common practice: 1.5 for heavy cloth, 2 for medium, 3 for sheer; 2 to 3 times (Utah State University "
            "Extension, straight ruffle)",
     related=("tiers", "gather ratio"),

@@ -119,7 +119,8 @@ LAY_PLAN = Rule(
           "cut out of", "fit on", "fit across", "layplan",
           "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
           "cutting out", "panels", "rectangles", "cut whole", "no join", "no joins", "without joins",
-          "without a join", "single piece", "as a single piece", "never turned", "no turning", "not turned", "without turning",
+          "without a join", "single piece", "as a single piece", "never turned", "may be turned", "can be turned", "no turning",
+          "not turned", "without turning",
           "can't be turned", "cannot be turned", "turned", "grain kept", "keep the grain", "keeping the grain", "grain fixed",
           "skirt panels"),
     about="The shortest length of cloth that pieces (how many, how wide and how long as cut) can be laid on, and a "

@@ -18,7 +18,7 @@ PATTERN_REPEAT = Rule(
         Input("drop", "length of one drop", LENGTH, says=("drop", "each", "each drop", "cut length", "long", "cut",
                                                           "length", "deep", "drops of", "finished drop",
               "panels of", "cut drop", "longest drop", "what's the longest", "the longest", "long can each", "long may each",
-              "must be", "has to be", "curtain", "a drop", "the drop"), axis="length",
+              "must be", "has to be", "curtain", "a drop", "the drop", "longest each drop", "longest each"), axis="length",
               ask="How long is one drop as cut?", example="220 cm",
               sane="1 cm..20 m", usual="30 cm..5 m", practice="120 cm..280 cm by 10 cm"),
         Input("repeat", "pattern repeat", LENGTH, says=("repeat", "pattern repeat", "repeat of", "repeats every",

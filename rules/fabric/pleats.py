@@ -29,6 +29,9 @@ def pleats(run: Run) -> Outcome:
     if run.request.asked[:1] == ("taken",) and run.maybe("finished") is None and run.maybe("depth") is not None:
         takes = _takes(run, run.get("kind"), run.get("depth"))
         return Outcome({"taken": takes * run.get("number"), "takes": takes})
+    meet = run.get("spacing") == "full" and run.maybe("number") is not None and run.maybe("pleat") is not None
+    if meet and run.request.asked[:1] and run.request.asked[0] in ("finished", "comes"):
+        return Outcome({"comes": run.get("number") * run.get("pleat")})
     finished, kind = run.get("finished"), run.get("kind")
     run.get("of_each")  # it has done its work: the "one" in it is no number
     pleat, depth, number = run.maybe("pleat"), run.maybe("depth"), _number(run)
@@ -65,8 +68,15 @@ def pleats(run: Run) -> Outcome:
 
 
 def _depth_asked(run: Run) -> bool:
-    """Whether the depth is what is asked for, with no flat width told that it would follow from: it is as deep as the faces are wide."""
-    return run.request.asked[:1] == ("depth",) and not run.request.stated
+    """Whether the depth is what is asked for, with no flat width told that it would follow from: it is as deep as the faces are wide.
+
+    Raises Impossible where a width is told that may be the flat width.
+    """
+    asked = run.request.asked[:1] == ("depth",) and not run.request.stated
+    if asked and run.was_given("width") and not run.was_given("length"):
+        wide = _size(run, run.get("width"))
+        raise Impossible(f"{wide} could be the width of the cloth, or what is pleated, laid flat. Say which, such as: {wide} flat")
+    return asked
 
 
 def _takes(run: Run, kind: str, under: Any) -> Any:
@@ -124,6 +134,8 @@ PLEATS = Rule(
               "pleats for a", "go round", "goes round", "fit round", "go around", "does it come to", "do they come to",
               "width do they come to", "does that come to", "big a waist", "whose waist", "does it finish at", "finish at", "of box pleats",
               "of knife pleats", "of inverted pleats", "of pleats", "finished edge"),
+              default=Default("=number * pleat", "Full pleats meet: their widths make up the finished width", given=("number", "pleat"),
+                              when={"spacing": "full"}, derived=True),
               ask="How wide is it when pleated?", example="60 cm", sane="1 cm..30 m", usual="20 cm..4 m",
               practice="40 cm..120 cm by 4 cm"),
         choice("kind", "kind of pleat",
@@ -153,7 +165,13 @@ PLEATS = Rule(
                                                     "deep was each pleat", "deep is each pleat", "deep are the pleats",
                                                     "deep were the pleats", "how deep are they"),
               axis="depth", extra=True, spoken=True, sane="1 mm..1 m", usual="5 mm..25 cm",
+              default=(Default("=uses / 2", "A knife pleat takes twice its depth", when={"kind": "knife"}, given=("uses",), derived=True),
+                       Default("=uses / 4", "A box or inverted pleat takes four times its depth", given=("uses",), derived=True)),
               practice="2 cm..6 cm by 1 cm"),
+        Input("uses", "cloth that one pleat takes", LENGTH,
+              says=("each taking", "taking", "each takes", "each taking up", "each one taking", "each one takes", "each using", "each uses",
+                    "taken behind each", "behind each", "taken up by each", "taken by each", "under each", "in each pleat"),
+              extra=True, spoken=True, sane="2 mm..4 m", usual="1 cm..60 cm"),
         Input("length", "finished length", LENGTH, says=("long", "length", "skirt length", "in length", "drop"),
               extra=True, spoken=True,
               sane="1 cm..3 m", usual="10 cm..1.3 m"),
@@ -190,7 +208,8 @@ PLEATS = Rule(
                    "extra cloth for the pleat", "extra width", "extra fabric", "extra for the pleats", "how much wider",
                    "how much wider do i cut",
                    "goes into the pleats", "go into the pleats", "much goes into the pleats", "goes in the pleats",
-                   "used up by the pleats", "take up altogether", "take up how much altogether", "take altogether", "how much they take",
+                   "used up by the pleats", "take up altogether", "use up altogether", "use up in all", "take up in all", "they use up",
+                   "take up how much altogether", "take altogether", "how much they take",
                    "much they take", "much do they take", "all the pleats take", "do the pleats take", "do they all take", "take in all"),
              stated=("took up", "took up in all", "taken up by the pleats", "pleats took", "pleats take up")),
         Step("fits", "The pleat width with which a whole number fits", rounding=SPACING, label="pleat width that fits",
@@ -202,6 +221,8 @@ PLEATS = Rule(
              says=("deep is each fold", "deep are the folds", "depth of each fold", "deep each fold", "deep is the fold", "deep a fold",
                    "deep will each pleat be", "deep will each fold be", "deep will the pleats be", "fold back how deep",
                    "underlay of each")),
+        Step("comes", "Full pleats meet: their widths make up the finished width", rounding=CUT, label="finished width of the pleats",
+             says=("make it finished", "wide do they make it", "wide are they all together", "width of all the pleats")),
         Step("panels", "Divide by what one width gives between its seams, and take whole widths",
              "flat / (width - 2 * seam)", COUNT,
              rounding=COUNT_UP, noun="panel", says=("how many panels", "how many widths", "number of widths")),
@@ -210,7 +231,7 @@ PLEATS = Rule(
              label="cloth to buy", says=("how much cloth", "how many metres", "how many yards", "fabric to buy",
                                          "yardage", "buy", *CLOTH_ASKED)),
     ),
-    answers=("flat", "count", "takes", "fits", "panels", "cloth", "under"),
+    answers=("flat", "count", "takes", "fits", "panels", "cloth", "under", "comes"),
     headline=("Buy {cloth}: {panels}, pleated from {flat} flat.", "Cut it {flat} wide for {count}.",
               "Cut it {flat} wide."),
     algorithm=pleats,

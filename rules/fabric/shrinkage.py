@@ -16,7 +16,8 @@ LOST = ("how much is lost", "how much will it lose", "how much does it lose", "h
         "is lost", "lost to shrinkage", *(f"{much} {will} i lose" for much in ("many cm", "many centimetres", "many inches", "many in",
         "much length")
                                           for will in ("will", "do", "would")), "how much shorter", "how much will be lost",
-                                          "will it lose", "goes in the wash")
+                                          "will it lose", "goes in the wash", "have i lost", "what have i lost", "what is lost",
+                                          "what will i lose", "what do i lose", "what did i lose")
 
 SHRINKAGE = Rule(
     topic="shrinkage",
@@ -66,7 +67,8 @@ SHRINKAGE = Rule(
              says=("how much", "buy", "cloth to buy", "cut", "fabric", "cloth", "before washing", "before the wash",
                    "start with", "yardage", "gross length", "gross", "went in", "go in", "length before washing",
                    "length before the wash", "prior to washing", *CLOTH_ASKED),
-             stated=("bought", "before the wash", "before washing", "mark", "marked")),
+             stated=("bought", "wash", "i wash", "wash all", "i wash all", "put in", "pre-wash", "before the wash", "before washing",
+              "mark", "marked")),
         Step("lost", "The wash takes its share of what is bought", "cloth * shrink", rounding=CUT, label="lost in the wash",
              when={"said_after": "yes"}, says=LOST),
         Step("loses", "The wash takes its share of the length", "needed * shrink", rounding=CUT, label="lost of the length in the wash",
@@ -122,7 +124,7 @@ SHRINK_TEST = Rule(
           "percent of shrink", "per cent of shrink", "percentage of shrink",
           "i wash a square", "i washed a square", "wash a square", "shrinkage coupon", "shrinkage in each direction",
           "did i lose", "have i lost", "marked on the cloth", "cloth marked", "square marked", "line marked", "both ways",
-          "marker line", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions",
+          "marker line", "out of the tub", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions",
           "line i basted", "it lost", "line i drew", "line i marked", "basted a line", "percentage lost", "per cent lost", "percent lost",
           "after the tumble dryer", "after tumble drying"),
     about="How much a marked length shrank, each way when both are given.",

@@ -26,6 +26,8 @@ def tiers(run: Run) -> Outcome:
     """Each tier's width, cut depth, panels and cloth, from the top."""
     if run.request.asked[:1] == ("each",) and run.maybe("edge") is None:
         return _depth_alone(run)
+    if run.request.asked[:1] and run.request.asked[0] in ("first_depth", "last_depth") and run.maybe("edge") is None:
+        return _cut_depths(run)
     edge, number, fullness = run.get("edge"), int(run.get("number")), run.get("fullness")
     number += 1 if run.get("besides") == "yes" else 0
     seam, turn, width = run.get("seam"), run.get("hem"), run.maybe("width")
@@ -66,6 +68,16 @@ def _depth(run: Run, number: int) -> Any:
 def _depth_alone(run: Run) -> Outcome:
     """How deep each tier is finished, for which no width is needed."""
     return Outcome({"each": _depth(run, int(run.get("number")))})
+
+
+def _cut_depths(run: Run) -> Outcome:
+    """How deep the tiers are cut, for which no width is needed."""
+    number = int(run.get("number")) + (1 if run.get("besides") == "yes" else 0)
+    depth, seam = _depth(run, number), run.get("seam")
+    last = depth + seam + run.get("hem")
+    run.say("Upper tiers have a seam at both edges, the last a seam and the hem", "depth + seams; depth + seam + hem", "",
+            f"{run.show(depth + 2 * seam, LENGTH)}; {run.show(last, LENGTH)}")  # fmt: skip
+    return Outcome({"first_depth": depth + 2 * seam if number > 1 else last, "last_depth": last})
 
 
 def _last_only(run: Run, edge: Any, number: int, fullness: Any) -> Outcome:
@@ -131,12 +143,17 @@ TIERS = Rule(
               ask="How long is the edge the first tier is sewn to?", example="70 cm", sane="2 cm..20 m",
               usual="40 cm..3 m", practice="60 cm..100 cm by 4 cm"),
         Input("total", "total length", LENGTH, says=("long", "length", "total length", "in all", "skirt length",
-                                                     "finished length", "drop"), axis="length",
+                                                     "finished length", "drop", "tiers over", "over"), axis="length",
+              default=Default("=depth * number", "The tiers are all of one depth", given=("depth",), derived=True),
               ask="How long are the tiers together?", example="75 cm", sane="3 cm..5 m", usual="20 cm..1.5 m",
               practice="60 cm..90 cm by 6 cm"),
         Input("number", "number of tiers", COUNT, says=("tier", "tiers", "tiered", "layers", "number of tiers"),
               noun="tier", ask="How many tiers?", example="3",
               sane="1..12", usual="2..6", practice="2..5"),
+        Input("depth", "finished depth of one tier", LENGTH,
+              says=("deep each", "tiers of", "each deep", "tiers each", "finished each", "depth of each tier", "tier depth", "tiers are",
+                    "each finished", "deep tiers", "deep"),
+              extra=True, spoken=True, sane="1 cm..2 m", usual="5 cm..60 cm"),
         Input("fullness", "fullness", RATIO, says=("fullness", "times", "full", "times full", "as full", "ratio",
                                                    "times the one above"),
               default=(
@@ -189,6 +206,10 @@ TIERS = Rule(
                    "deep does each tier finish", "finished depth of a tier", "length of each tier", "deep each tier",
                    "finished tier depth", "deep does each finish",
                    "deep does each one finish", "deep will each finish", "deep is each one", "long does each tier finish")),
+        Step("whole", "All the tiers, one under another", "depth * number", rounding=CUT, label="length of all the tiers",
+             says=("long is the skirt", "long is it altogether", "long will the skirt be", "long will it be",
+              "long does the skirt come out",
+                   "long is the whole skirt", "long is it in all", "length of the skirt")),
         Step("top", "The first tier before gathering", rounding=CUT, label="width of the first tier", says=_place("top", "first")),
         Step("second", "The second tier before gathering", rounding=CUT, label="width of the second tier", says=_place("second", "2nd")),
         Step("third", "The third tier before gathering", rounding=CUT, label="width of the third tier", says=_place("third", "3rd")),
@@ -201,6 +222,7 @@ TIERS = Rule(
     algorithm=tiers,
     source=COMMON_PRACTICE + "; published ratios: first tier 1 to 1 1/2, each later 1 1/2 to 2 times the one above",
     related=("gathered strip",),
+    defers=("gathered strip",),
     examples=(
         "tiered skirt, 3 tiers, waist 70 cm, 75 cm long, 1.5 fullness, 140 cm cloth -> 1.5 m; 5 panels; 236.3 cm",
         "3 tiers from a 28 in waist, 30 in long, how wide is the bottom tier -> 94 1/2 in",

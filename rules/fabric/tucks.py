@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import Default, Input, Refusal, Rule, Step
+from ..engine.declare import Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import COUNT_UP, CUT, SPACING
 from .pleats import PLEAT_SOURCE
@@ -51,14 +51,21 @@ TUCKS = Rule(
               practice="1 cm..3 cm by 5 mm"),
         Input("number", "number of tucks", COUNT, says=("tuck", "tucks", "pin tucks", "pintucks", "number of tucks", "of them", "of those"),
               noun="tuck", sane="1..2000",
-              default=(Default("=spare / (2 * tuck)", "Divide what is to be taken up by twice the tuck", given=("spare", "tuck"),
+              default=(Default("1", "one growth tuck", when={"growth": "yes"}, derived=True),
+                       Default("=spare / (2 * tuck)", "Divide what is to be taken up by twice the tuck", given=("spare", "tuck"),
                                derived=True),
                        Default("=ceil((finished - 2 * edge) / pitch) + 1",
                               "One tuck more than the gaps that fill the span, taken whole", derived=True))),
+        flag("growth", "a growth tuck", ("growth tuck", "a growth tuck", "one growth tuck", "one tuck", "a single tuck", "single tuck")),
         Input("spare", "cloth to take up", LENGTH, says=("to use up", "to lose", "to take up", "spare", "in spare", "to get rid of",
                                                          "shorten by", "shorten it by", "shorten the skirt by", "skirt by",
                                                          "shorten a skirt by", "dress by", "shorter by", "to take out",
-                                                         "must lose", "wants shortening by", "to be lost"), extra=True,
+                                                         "must lose", "wants shortening by", "to be lost",
+                                                         *(f"{do} {thing}" for do in ("shorten a", "shorten the", "shorten my", "shorten",
+                                                         "take up a", "take up the",
+                                                                                      "too long")
+                                                           for thing in ("hem", "dress", "skirt", "sleeve", "petticoat", "curtain"))),
+                                                           extra=True,
               spoken=True, sane="1 mm..5 m"),
     ),
     steps=(
@@ -69,7 +76,9 @@ TUCKS = Rule(
              says=("how much longer", "how much wider", *(f"how much {more} {verb} i cut{it}" for more in ("wider", "longer", "extra")
                                                        for verb in ("do", "must", "should", "shall") for it in ("", " it")),
                                                        "how much extra",
-                   "shorter", "how much shorter", "extra for the tucks", "taken up",
+                   "shorter", "how much shorter", "extra for the tucks", *(f"{do} i add" for do in ("do", "must", "should", "shall")),
+                   "what to add",
+                   "how much to add", "to add for the tucks", "add for the tucks", "taken up",
                    "takes up", "take up", "take-up", "tuck take-up", "total take-up", "uptake",
                    "tucks use", "how much width", "much width", "how much cloth", "use up", "do they use",
                    "how much do the tucks take", "how much do they take", "shorten by", "shortens"),
@@ -80,13 +89,15 @@ TUCKS = Rule(
                                                                     "how wide to cut", "before tucking", "width to cut",
                    "pattern width", "how wide", "do i cut", "must i cut", "shall i cut", "should i cut", "to cut"),
              stated=("piece", "a piece", "cut a", "cut", "flat", "have", "from", "started as", "started at", "was cut",
-                     "before tucking", "cloth", "fabric", "i cut", "i cut a piece",
+                     "before tucking", "before tucks", "before the tucks", "before i tuck", "before it's tucked", "cloth", "fabric",
+                     "i cut", "i cut a piece",
                      *(phrase for thing in ("front", "yoke", "panel", "bodice", "piece", "bib", "it",
                      "strip") for phrase in (f"{thing} was",
                          f"cut the {thing}", f"i cut the {thing}", f"cut my {thing}")))),
         Step("spacing", "Share the span evenly between them", "(finished - 2 * edge) / (number - 1)",
              label="from tuck to tuck", rounding=SPACING,
-             says=("how far apart", "spacing", "corrected spacing", "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
+             says=("how far apart", "where do the tucks go", "do the tucks go", "where do i mark", "spacing", "corrected spacing",
+              "tuck to tuck", "tuck to tuck distance", "distance between the tucks",
                    "distance between tucks", "apart are the tucks", "apart are they", "far apart do they")),
     ),
     answers=("flat", "count", "taken", "spacing"),

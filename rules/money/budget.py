@@ -15,7 +15,7 @@ PURSE = Input(
     "money", "money to spend", MONEY,
     says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
           "i've got", "come to over", "come to more than", "be over", "over", "no more than", "at most", "not more than", "voucher",
-          "gift card", "note", "gave", "given me", "has given me", "buy", "buy me", "get me"),
+          "gift card", "note", "gave", "given me", "has given me"),
     ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
 )  # fmt: skip
 CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left",
@@ -43,7 +43,10 @@ BUDGET = Rule(
           "in my purse", "what comes back",
           "longest piece i can", "longest piece i could", "longest piece", "i could have cut", "could i have cut", *WHAT_LENGTH_WILL),
     about="How much cloth some money buys, down to the shop's step, and the change.",
-    inputs=(PURSE, PRICE_INPUT, OFF, replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
+    inputs=(PURSE, PRICE_INPUT, OFF,
+        flag("more_wanted", "how much more is needed", ("more do i need", "more must i", "more have i", "more do i have to", "more money",
+                                                        "have to add", "how much do i add", "must i add", "still have to pay")),
+        replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
     steps=(
         Step("net", "The price, less any discount", "price * (1 - discount)", PRICE, label="price to pay"),
         Step("length", "Divide the money by the price, and go down to what the shop cuts", "money / net", LENGTH,
@@ -63,6 +66,9 @@ BUDGET = Rule(
     headline=("It buys {length}, and {change} is left.", "{change} is left: it buys {length}."),
     source=ARITHMETIC,
     tells=("money + price a length",),
+    refusals=(Refusal("money > 0",
+              "how much more is needed is asked: ask what the length costs, such as: what does 3 m at £11 a metre cost.",
+                      choices={"more_wanted": "yes"}),),
     related=("cost",),
     examples=(
         "Twenty pounds to spend and it's £7.50 a metre. How much can I have? -> 2.6 m; £0.50",
@@ -80,7 +86,7 @@ CHANGE = Rule(
           "change should i get", "came back", "change was", "my change was", "change did i get", "change due", "paid with",
           "i hand over", "do i get back",
           "get back", "comes back", "money comes back", "is it enough", "is that enough", "is that enough money", "enough money",
-          "do i have enough money", "gave her", "gave him"),
+          "do i have enough money", "have i enough", "have enough money", "enough with", "gave her", "gave him"),
     about="The change from some money when a length is bought at a price.",
     inputs=(
         PURSE,

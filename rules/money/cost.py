@@ -132,6 +132,8 @@ COST_OF_SEVERAL = Rule(
         Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?",
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
         OFF,
+        flag("compared", "which is cheaper", ("cheaper", "cheapest", "better value", "best value", "which is better", "better buy",
+                                              "costs less", "which should i buy")),
         flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
         "one")
                                                                                            for thing in GARMENTS[:-1]))),
@@ -144,7 +146,9 @@ COST_OF_SEVERAL = Rule(
     answers=("total", "count"),
     headline=("It comes to {total}.",),
     algorithm=several,
-    refusals=(Refusal("count > 0", "the cost of each is wanted, and I cannot tell how many are made of these things. Add them up first, "
+    refusals=(Refusal("count > 0", "which is cheaper is asked, and not what they come to together. Say the width and the price a length of "
+                      "each, such as: 115 cm at £9 a metre or 150 cm at £11 a metre, which is cheaper.", choices={"compared": "yes"}),
+              Refusal("count > 0", "the cost of each is wanted, and I cannot tell how many are made of these things. Add them up first, "
                       "and then ask, such as: the materials cost £48 and made 6 aprons, how much each.", choices={"for_each": "yes"}),),
     no_unknown=("lines", "discount"),
     source=ARITHMETIC,
@@ -191,7 +195,9 @@ PRICE_PER_LENGTH = Rule(
           "that make the metre", "that make the yard", "as a price", "as a price per metre",
           "as a price per yard",
           "as price per yard", "as price per metre", "the yard how much", "the metre how much", "the metre cost", "the yard cost",
-          "would the metre be", "would the yard be", "if the yard is", "if the metre is",
+          "would the metre be", "would the yard be", *(f"{what} {rate}" for what in ("what for", "what by", "what is it by", "how much for",
+          "that for", "works out at what for", "what would it be by") for rate in ("a yard", "a metre", "the yard", "the metre")),
+          "at what for", "works out at what", "that for",  "if the yard is", "if the metre is",
           "what's the price a yard", "what's the price a metre"),
     about="A price by the metre as one by the yard, or the other way.",
     inputs=(

@@ -19,7 +19,7 @@ COST_OF_SOME = Rule(
     says=("cost of so many", "what am i in for", "in for", "what do they come to",
           "do they come to", "what do they cost", "do they cost", "cost in all", "cost altogether", "what's the total",
           "is marked", "what will they cost", "how much are", "how many balls cost", "price each", "each cost", "ea",
-          *(f"{thing} {how}" for thing in SOLD_EACH for how in ("each", "are each", "cost each")),
+          *(f"{thing} {how}" for thing in SOLD_EACH for how in ("each", "are each", "cost each", "cost at")),
           *(f"{how} {thing}" for thing in SOLD_EACH for how in ("per",)),
           *(f"a {thing}" for thing in ("ball", "skein", "hank", "reel", "spool", "packet", "fat quarter")),
           *(f"{how} {thing}" for thing in ("ball", "skein", "hank", "reel", "spool") for how in ("how much is a", "how much is the",
