@@ -235,7 +235,8 @@ def _names_another(heard: Heard, best: Reading, reading: Reading) -> bool:
 def _in_full(heard: Heard, rule: Rule) -> bool:
     """Whether a line names a rule's topic in several words: "4 inch quarter-square triangles"."""
     return any(
-        sum(word not in FILLERS for word in heard.line.words[match.first : match.last]) > 1 and any(tag.what == "topic" for tag in match.of(rule.topic))
+        sum(word not in FILLERS for word in heard.line.words[match.first : match.last]) > 1
+        and any(tag.what == "topic" for tag in match.of(rule.topic))
         for match in heard.matches
     )  # fmt: skip
 

@@ -10,16 +10,12 @@ from typing import NamedTuple
 
 from grammar.query import Chunk, Mark, Measure, Part, Size, Span, Word
 
+from .tension_told import COUNTED, MOST_OF_A_TENSION, OVER, Again, as_tension, counted, tension_again
+
 MONEY = frozenset(("GBP", "USD", "EUR", "CAD", "AUD", "pound"))
 COSTS = frozenset(("costs", "cost", "is", "=", "at", "for", "was"))
-COUNTED = ("st", "row")
-# A tension is told over 10 cm or 4 in; the bare number says which.
-OVER = {Fraction(10): "cm", Fraction(4): "in"}
 # Words of shaping: in "decrease 40 sts to 10" ten are left.
 SHAPING = ("dec", "from", "down", "reduce", "lose", "losing", "crown", "shap", "left", "taper", "remain")
-MOST_OF_A_TENSION = 60
-SAYS, THEIRS = frozenset(("is", "wants", "says", "has")), frozenset(("theirs", "mine", "pattern", "pattern's", "tension", "gauge", "leaflet"))
-GETS, ALIKE = frozenset(("getting", "get", "got", "knitting", "knit")), (0.6, 1.67)
 SOMEBODY = frozenset(("he's", "hes", "she's", "shes", "i'm", "im", "is"))
 BODY = frozenset(("body", "the", "my", "his", "her", "their", "our", "at", "bust", "chest", "waist", "hip", "hips", "head", "neck"))
 
@@ -51,14 +47,14 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         after = chunks[spot + 1] if spot + 1 < len(chunks) else None
         if isinstance(chunk, Measure) and _is_girth(chunk, after, made[-1] if made else None):
             made += _apart(chunk)
-        elif isinstance(chunk, Measure) and chunk.bare and (above := _counted(made)) is not None and chunk.value in OVER:
+        elif isinstance(chunk, Measure) and chunk.bare and (above := counted(made)) is not None and chunk.value in OVER:
             made[-2:] = [replace(above, per=Part(chunk.value, OVER[chunk.value]), text=f"{above.text} per {chunk.text}", end=chunk.end)]
         elif isinstance(chunk, Span) and chunk.low.unit in COUNTED and chunk.high.unit in ("", chunk.low.unit) and chunk.high.value in OVER:
-            made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else _as_tension(chunk))
-        elif isinstance(chunk, Measure) and (again := _tension_again(made, chunk, shapes)) is not None:
+            made.append(chunk if shapes or not chunk.high.value < chunk.low.value <= MOST_OF_A_TENSION else as_tension(chunk))
+        elif isinstance(chunk, Measure) and (again := tension_again(made, chunk, shapes)) is not None:
             made[len(made) - again.taken :] = [again.rate]
-        elif isinstance(chunk, Measure) and chunk.text.lower() == "an inch" and (many := _parts_of_it(made)) is not None:
-            made[len(made) - many.taken :] = [replace(many.rate, text=f"{many.rate.text} of {chunk.text}", end=chunk.end)]
+        elif isinstance(chunk, Measure) and chunk.text.lower() == "an inch" and (named := _parts_of_it(made)) is not None:
+            made[len(made) - named.taken :] = [replace(named.rate, text=f"{named.rate.text} of {chunk.text}", end=chunk.end)]
         elif isinstance(chunk, Measure) and chunk.unit in MONEY and (below := _of_one(made)) is not None:
             made[-2:] = [replace(chunk, per=below.parts[0], text=f"{chunk.text} {below.text}", start=below.start)]
         elif isinstance(chunk, Measure) and chunk.per is not None and chunk.per.unit == "row" and chunk.unit in ("", "st"):
@@ -269,22 +265,7 @@ def _apart(measure: Measure) -> list[Chunk]:
     return [length, Word(word, word.lower(), measure.end - len(word), measure.end)]
 
 
-def _counted(made: Sequence[Chunk]) -> Measure | None:
-    """Stitches or rows with "per" or the like behind them, at the end of what was made."""
-    if len(made) < 2 or not isinstance(made[-1], Word | Mark) or made[-1].text.lower() not in ("per", "/"):
-        return None
-    above = made[-2]
-    return above if isinstance(above, Measure) and above.unit in COUNTED and above.per is None else None
-
-
-class _Again(NamedTuple):
-    """A measure told in other words, and how many of the chunks before it are part of it."""
-
-    rate: Measure
-    taken: int
-
-
-def _parts_of_it(made: Sequence[Chunk]) -> _Again | None:
+def _parts_of_it(made: Sequence[Chunk]) -> Again | None:
     """The part of an inch that "of an inch" follows: "a thirty-second of", "three sixteenths of"."""
     words = [one.lower if isinstance(one, Word) else "" for one in made[-3:]]
     if len(words) < 3 or words[-1] != "of" or (parts := NAMED_PARTS.get(words[-2].removesuffix("s"))) is None:
@@ -293,32 +274,7 @@ def _parts_of_it(made: Sequence[Chunk]) -> _Again | None:
     many = Fraction(1) if words[0] in ("a", "one") else first.value if isinstance(first, Measure) and first.bare else None
     if many is None:
         return None
-    return _Again(Measure((Part(many / parts, "in"),), f"{first.text} {part.text}", first.start, part.end), 3)
-
-
-def _tension_again(made: Sequence[Chunk], measure: Measure, shapes: bool) -> _Again | None:
-    """A second tension told shortly after a first: "4 1/2 to the inch" after 5 stitches to the inch, "16 to 10" after 24 sts to 10 cm."""
-    first = next((one for one in made if isinstance(one, Measure) and (one.unit == "st/in" or (one.unit == "st" and one.per))), None)
-    if first is None:
-        return None
-    if measure.unit == "" and measure.per is not None and measure.per.unit in ("in", "cm"):
-        return _Again(replace(measure, parts=(Part(measure.value, "st"),)), 0)
-    last = [one.lower for one in made[-3:] if isinstance(one, Word)]
-    gets = last[-1:] != [] and (last[-1] in GETS or (last[-1] in SAYS and not THEIRS.isdisjoint(last)))
-    if gets and measure.bare and ALIKE[0] < measure.value / first.value < ALIKE[1]:
-        return _Again(replace(measure, parts=(Part(measure.value, first.unit),), per=first.per), 0)  # "I'm getting 4 3/4"
-    before = made[-2] if len(made) > 1 and isinstance(made[-1], Word) and made[-1].lower == "to" else None
-    if not isinstance(before, Measure) or not before.bare or not measure.bare or shapes or first.per is None:
-        return None
-    if measure.value != first.per.value or measure.value not in OVER or not measure.value < before.value <= MOST_OF_A_TENSION:
-        return None
-    rate = replace(before, parts=(Part(before.value, "st"),), per=Part(measure.value, first.per.unit))
-    return _Again(replace(rate, text=f"{before.text} to {measure.text}", end=measure.end), 2)
-
-
-def _as_tension(span: Span) -> Measure:
-    """ "26 sts to 10" as so many to 10 cm."""
-    return replace(span.low, per=Part(span.high.value, OVER[span.high.value]), text=span.text, start=span.start, end=span.end)
+    return Again(Measure((Part(many / parts, "in"),), f"{first.text} {part.text}", first.start, part.end), 3)
 
 
 def _of_one(made: Sequence[Chunk]) -> Measure | None:

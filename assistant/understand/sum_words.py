@@ -40,7 +40,8 @@ _JOINS = re.compile(rf"\b(?:and|with another|with|to)\b(?!\s+{_PORTION})|,(?=\s)
 
 _ASKING = frozenset(
     "what what's whats how much many long is are do does will make makes come comes to total that it this can could you please add up"
-    " added put joined sewn laid together altogether in all told end take from with equal equals as & n left over whats for me the answer result".split()
+    " added put joined sewn laid together altogether in all told end take from with equal equals as & n"
+    " left over whats for me the answer result".split()
 )
 
 

@@ -8,13 +8,14 @@ from fractions import Fraction
 
 from .answer import Answer, Result, Table
 from .bench import Bench, costs_of, cut_from, input_name, value_of
+from .composing import result_of, with_other
 from .formula import NoAnswer
 from .outcome import Outcome
 from .plan import Buy, Costs, CutLine, Part, Pieces, gathered
 from .request import Cut, Request
 from .run import Impossible, Needs, Run
 from .text import amount
-from .work import forwards, result_of, with_other
+from .work import forwards
 
 SHARED = ("shop_step", "discount")  # what is said of the shop holds for all that is bought there
 FEWEST_COSTS = 2

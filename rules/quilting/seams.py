@@ -24,7 +24,8 @@ SEAM_DRIFT = Rule(
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam",
               ask="How many seams are there in the row?", example="12", sane="1..2000", practice="6..40 by 1"),
-        Input("error", "error a seam", LENGTH, says=("each", "each is out by", "each one is out by", "each seam is out by", "each out by", "each are out by", "are each out by",
+        Input("error", "error a seam", LENGTH, says=("each", "each is out by", "each one is out by", "each seam is out by",
+             "each out by", "each are out by", "are each out by",
               "a seam", "per seam", "every seam", "off", "each seam",
               "in each seam", "out", "error", "each one", "at each seam", "on each seam", "off each", "too wide",
               "too narrow", "too deep", "too much", "too big on each", "too small on each", "too big in each",

@@ -6,8 +6,8 @@ from fractions import Fraction
 
 import pytest
 
+from rules.engine.composing import length_in
 from rules.engine.units import factor
-from rules.engine.work import length_in
 from tests.support import ask
 
 
