@@ -57,7 +57,7 @@ COVER_FROM_PIECES = Rule(
           "how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
           "quilt from", "squares make", "patches make", "charm squares", "square bundle",
           "what size quilt", "how big quilt", "how large quilt", "quilt goes from", "make from", "inch squares",
-              "area do they cover", "squares cover", "patches cover", "pieces cover", "cover once sewn"),
+              "inches covered", "inches does it cover", "inches do they cover", "area do they cover", "squares cover", "patches cover", "pieces cover", "cover once sewn"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch",
@@ -83,7 +83,7 @@ COVER_FROM_PIECES = Rule(
              says=("area covered", "what area", "area do they",
              "area", "finished area", "square inches", "how much area", "how much do they cover", "cover",
              "square inches will they cover", "how many square inches",
-             "area in square inches", "square feet"), stated=("area", )),
+             "area in square inches", "square feet", "inches covered", "is covered", "will be covered", "do i cover"), stated=("area", )),
         Step("width", "Across", rounding=CUT, label="quilt width", axis="width", says=("how wide and how long",
              "how wide will it be", "how big a top",
              "what size do they make", "size do they make", "do they make", "how big do they come out",

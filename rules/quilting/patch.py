@@ -7,8 +7,10 @@ from ..engine.kinds import LENGTH
 from ..engine.rounding import FINE, PATCH_CUT
 from .words import SEAM
 
+TRIMMED = tuple(f"{patches} trimmed{end}" for patches in ("square", "squares", "patch", "patches", "charm", "charms", "block", "blocks")
+                for end in (" to", " at", ""))
 # What is said of a patch as it lies cut, its seams still in it.
-AS_CUT = ("is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
+AS_CUT = (*TRIMMED, "trimmed to", "trimmed at", "is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
           "rectangles cut", "squares cut", "square cut", "sew rectangles", "in rectangles", "unfinished", "raw",
           "measured raw", "raw edge to raw edge",
           "charm square", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
@@ -22,7 +24,7 @@ PATCH = Rule(
           "patch", "patches", "cut size", "cut sizes", "square patch", "cut a square", "cut squares", "rectangle",
           "rectangles", "plain square", "plain patch", "unfinished size", "unfinished size of a", "cut patches",
           "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block", "brick", "bricks",
-          "corner squares finish", "rectangles finish", "finished square", "finished rectangle", "rect", "be cut how big"),
+          "corner squares finish", "rectangles finish", "charms", "charm", *TRIMMED, "finished square", "finished rectangle", "rect", "be cut how big"),
     about="The size to cut a square or rectangle that finishes at a given size: a seam on every side.",
     inputs=(
         Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide",
