@@ -56,7 +56,7 @@ BACKING = Rule(
         replace(USABLE_WIDTH, says=(*USABLE_WIDTH.says, "in backing", "cm backing", "backing fabric", "backing on the roll")),
         Input("join", "taken by each join", LENGTH, says=("each join", "per join", "joins take", "taken by joins",
               "for joining", "seam", "joining seam", "joins taking", "joins of", "lost to joins", "joint loss",
-              "lost at each join"), default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
+              "lost at each join"), spoken=True, default="1 in | 2.5 cm", because="a 1/2 in seam on both panels",
               sane="0 cm..10 cm", practice="1/2 in..1 in by 1/4 in"),
         choice("seams", "seams run", {"thriftier": ("whichever takes less", "whichever way takes less",
                "whichever way is less", *(f"whichever way the {seams} {run}" for seams in ("seam", "seams") for run in ("run", "runs", "go",

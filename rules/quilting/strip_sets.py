@@ -28,7 +28,7 @@ STRIP_SETS = Rule(
               default=Default("=count(widths)", "Count the strips", derived=True), sane="1..200",
               practice="2..9 by 1"),
         replace(SEAM, spoken=False),
-        Input("meant", "finished width the set should have", LENGTH, says=("set should finish", "my set should finish",
+        Input("meant", "finished width the set should have", LENGTH, says=("set should finish", "block finishes", "block should finish", "my set should finish",
              "set must finish", "set should be",
              "set finishes", "set to finish", "that finish at",
               "set that finishes", "that finishes", "should finish", "must finish"), extra=True, spoken=True,
