@@ -51,7 +51,7 @@ COVER_FROM_PIECES = Rule(
     says=("how wide and how long", "square inches will they cover", "inches will they cover", "will they cover", "they cover",
           "do they make", "they make",
           "as square as possible", "square as possible", "near square", "nearest to square", "across and down", "squarest",
-             "squares laid", "patches laid", "laid out",
+             "squares laid", "patches laid", "laid out", "i laid", "laid as", "lay them", "as square as i can", "as square as can be",
           "how big a top", "top does that make", "area covered", "covered by", "squares laid",
           "patches across", "patches down", "quilt size", "patches in a quilt",
           "how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",

@@ -138,7 +138,7 @@ FLYING_GEESE = Rule(
              "how many little squares", "small squares", "of the small squares", "of the little squares", "of the small ones",
              "many small"), label="small squares"),
         Step("spare", "Four from each large square, less those wanted", "4 * rounded(large_squares) - count", COUNT, noun="goose unit",
-             when=FOUR, label="geese to spare", says=("spare geese", "geese left over", "geese to spare", "geese over", "extra geese",
+             when=FOUR, label="geese to spare", says=("spare geese", "how many are to spare", "how many to spare", "how many are spare", "how many over", "how many are left over", "geese left over", "geese to spare", "geese over", "extra geese",
              "how many spare", "how many extra", "geese are left")),
     ),
     answers=("goose_width", "goose_height", "large", "small", "large_squares", "small_squares", "rectangle_width", "rectangle_height",

@@ -22,7 +22,7 @@ STRIPS_AND_PATCHES = Rule(
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "rectangles", "square",
               "patch", "rectangle", "of them"), noun="patch", ask="How many patches do you need?", example="60",
-              sane="1..50000", practice="20..200 by 10"),
+              sane="2..50000", practice="20..200 by 10"),
         Input("finished", "finished size of a patch", LENGTH, says=("finished", "finish", "finish at",
               "finished size"), extra=True, ask="What size do the patches finish?", example="3 in", sane="3 mm..3 m", usual="1 cm..40 cm"),
         Input("cut", "cut size of a patch", LENGTH, says=("cut", "cut at", "squares", "patches", "rectangles",
@@ -59,7 +59,7 @@ STRIPS_AND_PATCHES = Rule(
              "if(other = cut, rounded(per_one), if(height = cut, rounded(per_one), rounded(per_turned)))", COUNT,
              rounding=COUNT_DOWN, noun="patch", label="from one strip", says=("squares in one strip", "in one strip", "in each strip",
              "squares fit in a strip", "fit across",
-             "fit in one strip", "each strip give", "one strip give",
+             "fit in one strip", "each strip give", "one strip give", "does one strip", "does each strip", "will one strip", "one strip of",
              "per strip", "from each strip",
              "from one strip", "in a strip", "how many per strip", "squares per strip", "from a strip", "squares from one strip",
              "squares in a strip", "squares from a strip", "squares from each strip")),
