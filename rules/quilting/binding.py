@@ -14,7 +14,8 @@ EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all ro
              axis="girth", default=Default("=2 * (width + length)", "Add the four sides", derived=True),
              sane="40 cm..60 m")  # fmt: skip
 JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra",
-              "spare", "for joining", "for the joins", "over", "over for joins", "for corners", "in by", "inches by"), default="10 in | 25 cm",
+              "spare", "for joining", "for the joins", "over", "over for joins", "for corners", "in by", "inches by"),
+                default="10 in | 25 cm",
               because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)",
               sane="0 cm..2 m", practice="8 in..16 in by 1 in")  # fmt: skip
 
@@ -58,7 +59,8 @@ BINDING_STRIPS = Rule(
              "how far round is the quilt", "how far round is a", "how far round a", "how far is it round a",
              "perimeter of the quilt", "distance round the quilt", "how far around the quilt")),
         Step("left", "The strips end to end, less what is needed", "rounded(strips) * usable - need", label="binding left over",
-             rounding=CUT, says=("left of the last strip", "left of last strip", "left from the last strip", "left on the last strip", "leftover at the end", "leftover", "left over at end", "spare at the end",
+             rounding=CUT, says=("left of the last strip", "left of last strip", "left from the last strip", "left on the last strip",
+               "leftover at the end", "leftover", "left over at end", "spare at the end",
              "binding left over", "binding will be left", "left over at the end", "leftover binding",
              "binding is left", "how much is left over", "how much will be left", "binding to spare", "spare binding",
              "binding be left", "how much left over")),

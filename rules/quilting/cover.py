@@ -57,7 +57,8 @@ COVER_FROM_PIECES = Rule(
           "how big a quilt", "how large a quilt", "what will they cover", "finished area", "quilt from squares",
           "quilt from", "squares make", "patches make", "charm squares", "square bundle",
           "what size quilt", "how big quilt", "how large quilt", "quilt goes from", "make from", "inch squares",
-              "inches covered", "inches does it cover", "inches do they cover", "area do they cover", "squares cover", "patches cover", "pieces cover", "cover once sewn"),
+              "inches covered", "inches does it cover", "inches do they cover", "area do they cover", "squares cover", "patches cover",
+                "pieces cover", "cover once sewn"),
     about="What a number of equal squares covers once sewn, and the squarest way to lay them.",
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "square", "patch",

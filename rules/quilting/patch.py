@@ -9,12 +9,14 @@ from .words import SEAM
 
 # Blocks of equal squares in a grid, the squares each way.
 EACH_WAY = {"one": 1, "four_patch": 2, "nine_patch": 3, "sixteen_patch": 4}
-GRIDS = {"one": ("a single patch",), **{f"{word}_patch": (f"{word} patch", f"{word}-patch", f"{figure} patch", f"{figure}-patch",
-         f"{word}patch", f"{figure}patch") for word, figure in (("four", 4), ("nine", 9), ("sixteen", 16))}}
+GRIDS = {"one": ("a single patch",), **{f"{word}_patch": (*(form.format(number) for number in (word, figure) for form in
+         ("a {} patch", "{} patch block", "{} patch unit", "each {} patch", "{}patch", "one {} patch", "{} patch made",
+           "{} patch is made", "{} patch from")),) for word, figure in (("four", 4), ("nine", 9), ("sixteen", 16))}}
 TRIMMED = tuple(f"{patches} trimmed{end}" for patches in ("square", "squares", "patch", "patches", "charm", "charms", "block", "blocks")
                 for end in (" to", " at", ""))
 # What is said of a patch as it lies cut, its seams still in it.
-AS_CUT = (*TRIMMED, "trimmed to", "trimmed at", "is cut", "are cut", "was cut", "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
+AS_CUT = (*TRIMMED, "made of", "made from", "sewn from", "pieced from", "trimmed to", "trimmed at", "is cut", "are cut", "was cut",
+  "were cut", "cut squares", "cut square", "patch cut", "patches cut", "rectangle cut",
           "rectangles cut", "squares cut", "square cut", "sew rectangles", "in rectangles", "unfinished", "raw",
           "measured raw", "raw edge to raw edge",
           "charm square", "cut my squares at", "before sewing", "before it is sewn", "before they are sewn",
@@ -29,7 +31,8 @@ PATCH = Rule(
           "rectangles", "plain square", "plain patch", "unfinished size", "unfinished size of a", "cut patches",
           "finished squares", "squares", "patchwork", "charm square", "charm squares", "plain block", "brick", "bricks",
           "corner squares finish", "strips finish", "strip finish", "strips that finish", "log cabin", "square came out", "once sewn in",
-          *GRIDS["four_patch"], *GRIDS["nine_patch"], *GRIDS["sixteen_patch"], "rectangles finish", "charms", "charm", *TRIMMED, "finished square", "finished rectangle", "rect", "be cut how big"),
+          *GRIDS["four_patch"], *GRIDS["nine_patch"], *GRIDS["sixteen_patch"], "rectangles finish", "charms", "charm", *TRIMMED,
+            "finished square", "finished rectangle", "rect", "be cut how big"),
     about="The size to cut a square or rectangle that finishes at a given size: a seam on every side.",
     inputs=(
         Input("width", "finished width", LENGTH, says=("finished", "finish", "finish at", "finished size", "wide",

@@ -26,13 +26,15 @@ SEAM_DRIFT = Rule(
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam",
               ask="How many seams are there in the row?", example="12", sane="1..2000", practice="6..40 by 1"),
-        Input("error", "error a seam", LENGTH, says=("each", "each is out by", "each one is out by", "each seam is out by", "each out by", "each are out by", "are each out by",
+        Input("error", "error a seam", LENGTH, says=("each", "each is out by", "each one is out by", "each seam is out by",
+          "each out by", "each are out by", "are each out by",
               "a seam", "per seam", "every seam", "off", "each seam",
               "in each seam", "out", "error", "each one", "at each seam", "on each seam", "off each", "too wide",
               "too narrow", "too deep", "too much", "too big on each", "too small on each", "too big in each",
               "too small in each", "seam eats", "seam swallows", "more than it should", "more than it ought",
               "less than it should", "less than it ought", *(f"{off} on {every}" for off in ("under", "over") for every in
-              ("all", "every seam", "each seam", "every one", "each one", "every join")), "over the allowance", "more than a quarter inch"), ask="How much is each seam out (or the whole row)?", example="1/16 in",
+              ("all", "every seam", "each seam", "every one", "each one", "every join")), "over the allowance",
+                "more than a quarter inch"), ask="How much is each seam out (or the whole row)?", example="1/16 in",
               sane="0.1 mm..2 cm", practice="1/32 in..1/8 in by 1/32 in"),
         choice("counted", "error counted", {"a_seam": ("per seam", "each seam", "every seam"),
                "an_allowance": ("per seam allowance", "seam allowance is off", "each seam allowance", "on each side",

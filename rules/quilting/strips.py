@@ -12,7 +12,8 @@ from .words import SEAM, USABLE_WIDTH
 STRIPS_AND_PATCHES = Rule(
     topic="strips and patches",
     family="quilting",
-    says=("strips already cut", "strips i ve cut", "strips of wof", "wof already cut", "squares in one strip", "in one strip", "patches in a strip", "squares fit in a strip", "squares fit across",
+    says=("strips already cut", "strips i ve cut", "strips of wof", "wof already cut", "squares in one strip", "in one strip",
+      "patches in a strip", "squares fit in a strip", "squares fit across",
           "squares cut", "squares from strips", "strips for squares", "patches from strips", "squares", "rectangles",
           "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares",
           "strips across", "strips of squares", "width of fabric strips", "wof strips", "squares per strip",
