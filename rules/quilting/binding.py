@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
@@ -17,7 +19,11 @@ JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and c
               "spare", "for joining", "for the joins", "over", "over for joins", "for corners", "in by", "inches by"),
                 default="10 in | 25 cm",
               because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)",
-              sane="0 cm..2 m", practice="8 in..16 in by 1 in")  # fmt: skip
+              sane="0 cm..2 m", practice="8 in..16 in by 1 in", spoken=True)  # fmt: skip
+
+# A length told bare ("ten inches over") is the extra, where it is one at all.
+BARE_JOINS = Input("bare_joins", "extra, told bare", LENGTH, extra=True, ask="How much extra?", example="10 in", sane="1 cm..2 m")
+JOINS_OR_BARE = replace(JOINS, default=(Default("=bare_joins", derived=True, given=("bare_joins",)), *JOINS.defaults))
 
 BINDING_STRIPS = Rule(
     topic="binding strips",
@@ -34,7 +40,8 @@ BINDING_STRIPS = Rule(
               "wide", "strips wide"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="3 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS,
+        JOINS_OR_BARE,
+        BARE_JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
@@ -100,7 +107,8 @@ BIAS_BINDING = Rule(
               "strips wide", "binding", "bias"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="2 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS,
+        JOINS_OR_BARE,
+        BARE_JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
