@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
@@ -12,11 +14,16 @@ EDGE = Input("edge", "edge to bind", LENGTH, says=("all the way around", "all ro
              "scalloped edge of", "curved edge of", "about the edge", "about its edge", "round edge", "longest edge",
              "how long an edge", "how far round", "wavy edge", "go round", "go around"),
              axis="girth", default=Default("=2 * (width + length)", "Add the four sides", derived=True),
-             sane="10 cm..60 m")  # fmt: skip
+             sane="40 cm..60 m")  # fmt: skip
 JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and corners", "joins", "corners", "extra",
-              "spare", "for joining", "for the joins"), default="10 in | 25 cm",
+              "spare", "for joining", "for the joins", "over", "over for joins", "for corners", "in by", "inches by"),
+                default="10 in | 25 cm",
               because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)",
               sane="0 cm..2 m", practice="8 in..16 in by 1 in", spoken=True)  # fmt: skip
+
+# A length told bare ("ten inches over") is the extra, where it is one at all.
+BARE_JOINS = Input("bare_joins", "extra, told bare", LENGTH, extra=True, ask="How much extra?", example="10 in", sane="1 cm..2 m")
+JOINS_OR_BARE = replace(JOINS, default=(Default("=bare_joins", derived=True, given=("bare_joins",)), *JOINS.defaults))
 
 BINDING_STRIPS = Rule(
     topic="binding strips",
@@ -33,7 +40,8 @@ BINDING_STRIPS = Rule(
               "wide", "strips wide"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="3 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS,
+        JOINS_OR_BARE,
+        BARE_JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
@@ -58,7 +66,8 @@ BINDING_STRIPS = Rule(
              "how far round is the quilt", "how far round is a", "how far round a", "how far is it round a",
              "perimeter of the quilt", "distance round the quilt", "how far around the quilt")),
         Step("left", "The strips end to end, less what is needed", "rounded(strips) * usable - need", label="binding left over",
-             rounding=CUT, says=("leftover at the end", "leftover", "left over at end", "spare at the end",
+             rounding=CUT, says=("left of the last strip", "left of last strip", "left from the last strip", "left on the last strip",
+               "leftover at the end", "leftover", "left over at end", "spare at the end",
              "binding left over", "binding will be left", "left over at the end", "leftover binding",
              "binding is left", "how much is left over", "how much will be left", "binding to spare", "spare binding",
              "binding be left", "how much left over")),
@@ -98,7 +107,8 @@ BIAS_BINDING = Rule(
               "strips wide", "binding", "bias"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="2 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS,
+        JOINS_OR_BARE,
+        BARE_JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,

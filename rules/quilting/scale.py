@@ -12,7 +12,8 @@ from .words import SEAM
 SCALE_A_BLOCK = Rule(
     topic="scale a block",
     family="quilting",
-    says=("copier at", "my block is", "has a patch", "block has a patch", "has patches", "block has patches",
+    says=("copier at", "copier to", "set the copier", "on the copier", "my block is", "has a patch", "block has a patch", "has patches",
+      "block has patches",
           "scaling a", "scaling up", "scaling down", "mine should be", "mine is to be", "mine will be",
           "old ones", "new ones",
           "scale", "scale factor", "scale a", "resize", "scale a block", "enlarge", "reduce", "make it bigger",

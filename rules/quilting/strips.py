@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_DOWN, COUNT_UP, CUT
@@ -10,7 +12,8 @@ from .words import SEAM, USABLE_WIDTH
 STRIPS_AND_PATCHES = Rule(
     topic="strips and patches",
     family="quilting",
-    says=("squares in one strip", "in one strip", "patches in a strip", "squares fit in a strip", "squares fit across",
+    says=("strips already cut", "strips i ve cut", "strips of wof", "wof already cut", "squares in one strip", "in one strip",
+      "patches in a strip", "squares fit in a strip", "squares fit across",
           "squares cut", "squares from strips", "strips for squares", "patches from strips", "squares", "rectangles",
           "pieces cut", "strips", "cut squares", "cut rectangles", "yardage for squares", "fabric for squares",
           "strips across", "strips of squares", "width of fabric strips", "wof strips", "squares per strip",
@@ -20,17 +23,21 @@ STRIPS_AND_PATCHES = Rule(
     inputs=(
         Input("count", "number of patches", COUNT, says=("squares", "patches", "pieces", "rectangles", "square",
               "patch", "rectangle", "of them"), noun="patch", ask="How many patches do you need?", example="60",
-              sane="1..50000", practice="20..200 by 10"),
+              sane="2..50000", practice="20..200 by 10"),
         Input("finished", "finished size of a patch", LENGTH, says=("finished", "finish", "finish at",
               "finished size"), extra=True, ask="What size do the patches finish?", example="3 in", sane="3 mm..3 m", usual="1 cm..40 cm"),
         Input("cut", "cut size of a patch", LENGTH, says=("cut", "cut at", "squares", "patches", "rectangles",
-              "square", "patch", "pieces", "cut size", "unfinished", "each"), default=Default("=finished + 2 * seam",
-              "The cut size is the finished size and two seams", derived=True, given=("finished",)),
+              "square", "patch", "pieces", "cut size", "unfinished", "each"), default=(Default("=finished + 2 * seam",
+              "The cut size is the finished size and two seams", derived=True, given=("finished",)), Default("=ready",
+              "As wide as the strips", derived=True, given=("ready", "count"))),
               ask="What size are the patches cut?", example="3 1/2 in", sane="5 mm..3 m",
               practice="1 1/2 in..8 in by 1/2 in"),
         Input("other", "other side of a patch, cut", LENGTH, says=("other side", "long", "by"),
-              default=Default("=cut", "A square", derived=True), sane="5 mm..3 m", practice="2 in..10 in by 1/2 in"),
-        USABLE_WIDTH,
+              default=Default("=cut", "A square", derived=True), sane="5 mm..3 m", usual="5 mm..60 cm", practice="2 in..10 in by 1/2 in"),
+        Input("ready", "width of the strips in hand", LENGTH, says=("strips wide", "wide strips", "already cut", "strips cut", "wide",
+              "strips are cut", "strips were cut"), extra=True, spoken=True, ask="How wide are your strips?", example="2 1/2 in",
+              sane="1 cm..40 cm"),
+        replace(USABLE_WIDTH, says=(*USABLE_WIDTH.says, "long", "strips long", "long strips", "strips are"), sane="20 cm..4 m"),
         SEAM,
     ),
     steps=(
@@ -53,7 +60,7 @@ STRIPS_AND_PATCHES = Rule(
              "if(other = cut, rounded(per_one), if(height = cut, rounded(per_one), rounded(per_turned)))", COUNT,
              rounding=COUNT_DOWN, noun="patch", label="from one strip", says=("squares in one strip", "in one strip", "in each strip",
              "squares fit in a strip", "fit across",
-             "fit in one strip", "each strip give", "one strip give",
+             "fit in one strip", "each strip give", "one strip give", "does one strip", "does each strip", "will one strip", "one strip of",
              "per strip", "from each strip",
              "from one strip", "in a strip", "how many per strip", "squares per strip", "from a strip", "squares from one strip",
              "squares in a strip", "squares from a strip", "squares from each strip")),
@@ -79,7 +86,8 @@ STRIPS_AND_PATCHES = Rule(
                       "the seams would take the whole patch. Type a larger patch or a smaller seam."),
               Refusal("other > usable",
                       "the patch is wider than the cloth. Type a smaller patch or a wider cloth, such as: 20 "
-                      "squares cut 8 in from 42 in cloth."),),
+                      "squares cut 8 in from 42 in cloth."),
+              Refusal("ready < min(cut, other)", "the strips are narrower than the patch. Type a smaller patch or wider strips."),),
     cautions=(Caution("The last strip's last patch needs every bit of the width, so a crooked edge would cost one; "
                       "some charts leave such a strip's last patch out",
                       when="per_strip * (other + cut - height) = usable"),),

@@ -58,7 +58,7 @@ WADDING = Rule(
     topic="wadding (batting)",
     family="quilting",
     says=("wadding", "batting", "batting size", "batt", "quilt batting", "wadding for a quilt", "bag of batting",
-          "packaged batting", "batting for", "wadding for", "standard bag", "fleece wadding"),
+          "packaged batting", "which pack", "what pack", "smallest pack", "batting for", "wadding for", "standard bag", "fleece wadding"),
     about="The size of wadding for a quilt, and the smallest standard pack that covers it either way round.",
     inputs=(
         replace(WIDTH_OF_QUILT, says=(*WIDTH_OF_QUILT.says, *QUILT_ASKED)),
