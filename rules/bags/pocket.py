@@ -136,6 +136,12 @@ def _divide(run: Run) -> Outcome:
     )
 
 
+WHERE_LINES = tuple(f"where {verb} {lines}" for verb in ("do", "should", "would", "will") for lines in (
+    "the lines go", "the lines come", "the lines be", "the lines fall", "lines go", "the stitching lines go", "the dividing lines go",
+    "the seams go", "i put the lines", "i draw the lines", "i mark the lines", "i mark", "i mark it",
+    "my stitching lines go", "the stitching go", "the division lines go", "the dividers go"))
+
+
 def _line_called(ordinal: str) -> tuple[str, ...]:
     """How one line is asked for by its place: "the third stitching line", "where's the third"."""
     lines = ("line", "stitching line", "dividing line", "division line", "line of stitching", "seam", "row of stitching", "divider")
@@ -192,16 +198,16 @@ DIVIDED_POCKET = Rule(
             says=("how many lines", "how many stitching lines", "how many lines of stitching", "number of lines",
                 "how many dividing lines", "how many rows of stitching", "how many division lines")),
         *(Step(f"line_{index}", f"The {ordinal} line from the left edge", rounding=SPACING, label=f"{ordinal} line at",
-            says=_line_called(ordinal)) for index, ordinal in enumerate(ORDINALS, start=1)),
+            says=(*_line_called(ordinal), *(WHERE_LINES if index == 1 else ()))) for index, ordinal in enumerate(ORDINALS, start=1)),
         Step("middle", "The middle line, from the left edge", rounding=SPACING, label="middle line at",
             says=(*_line_called("middle"), *_line_called("centre"))),
         Step("final", "The last line, from the left edge", rounding=SPACING, label="last line at", says=_line_called("last")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
             says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
-                "stitching lines", "marks", "where the lines go", "where do the lines go", "where are the lines")),
+                "stitching lines", "marks", "where the lines go", "where are the lines")),
     ),
-    answers=("each", "lines"),
-    headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
+    answers=("each", "lines", "final"),
+    headline=("The first line lies {line_1} from the edge: stitch at {lines}.", "Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
     sizes=(("width", "number"), ("width", "height")),  # "divide a pocket 42 cm by 6"
     source=ARITHMETIC,

@@ -19,7 +19,9 @@ STRAP = Rule(
     says=(
                 "strap from a strip", "handle from a strip", "strap strip", "handle strip", "strips for straps", "strips for handles",
                 "strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
-        "shoulder strap", "crossbody strap", "strap width", "handle length", "bag handle", "drop"),
+        "shoulder strap", "crossbody strap", "strap width", "handle length", "bag handle", "drop",
+        *(f"{cut} the {them}" for cut in ("cut", "long are", "make") for them in ("straps", "handles", "strap", "handle")),
+        "straps for my", "handles for my", "straps for a", "handles for a"),
     about="How long a strap is for its drop, how wide to cut it, and the webbing for several.",
     inputs=(
         Input("drop", "drop", LENGTH,
