@@ -21,7 +21,9 @@ POCKET = Rule(
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
-            says=("finished width", "finished size", "does it finish", "will it finish", "did it finish",
+            says=("how wide is it finished", "how wide is it when finished", "is it finished", "is it when finished", "was it finished",
+                  "how wide did it finish", "how wide does it finish", "how wide will it finish",
+                  "finished width", "finished size", "does it finish", "will it finish", "did it finish",
                 "will the pocket finish", "does the pocket finish",
                   "how wide was the pocket", "how wide is the pocket", "wide",
                   "pocket", "width",
@@ -97,6 +99,7 @@ POCKET = Rule(
               "Cut the pocket {cut_height} high.", "Leave {below} above and below."),
     sizes=(("width", "height"), ("panel_width", "panel_height")),
     source=ARITHMETIC,
+    defers=("add seam allowance",),
     no_unknown=("seam",),
     refusals=(
         Refusal("width > panel_width", "the pocket is wider than the panel. Type a wider panel or a narrower pocket."),
@@ -177,6 +180,7 @@ DIVIDED_POCKET = Rule(
             spoken=True, sane="1 cm..1 m"),  # told with the width as a size; it changes no line
         Input("number", "number of pockets", COUNT,
             says=(
+                "chisels", "brushes", "paintbrushes", "pens", "pencils", "knives", "spanners", "hooks", "needles", "tools",
                 "slots of", "pockets of", "parts of", "sections of",
                 "pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets",
                 "into", "ways", "divided in", "in", "by"), noun="pocket", ask="How many pockets is it divided into?",

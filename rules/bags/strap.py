@@ -21,7 +21,8 @@ STRAP = Rule(
                 "strap", "straps", "handle", "handles", "bag strap", "strap length", "bag handles", "tote straps",
         "shoulder strap", "crossbody strap", "strap width", "handle length", "bag handle", "drop",
         *(f"{cut} the {them}" for cut in ("cut", "long are", "make") for them in ("straps", "handles", "strap", "handle")),
-        "straps for my", "handles for my", "straps for a", "handles for a"),
+        *(f"{straps} {of} {bag}" for straps in ("straps", "handles", "strap", "strap length", "handle length", "length of strap")
+          for of in ("for my", "for a", "for the", "on my", "of my") for bag in ("bag", "tote", "tote bag", "shopping bag", "shopper"))),
     about="How long a strap is for its drop, how wide to cut it, and the webbing for several.",
     inputs=(
         Input("drop", "drop", LENGTH,

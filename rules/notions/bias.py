@@ -227,7 +227,7 @@ BIAS_YIELD = Rule(
                 "leaving the joins out", "joins out of account", "not counting the joins", "not counting joins",
                 "joins not counted", "without counting the joins", "disregarding joins", "never mind the joins",
                 "forgetting the joins", "bias length", "bias", "bias strips", "continuous bias",
-                "leftover", "left over piece", "offcut", "offcut yield", "from an offcut", "bias is in", "bias are in"),
+                "an offcut", "metres of bias", "yards of bias", "inches of bias", "leftover", "left over piece", "offcut", "offcut yield", "from an offcut", "bias is in", "bias are in"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,
@@ -306,12 +306,12 @@ PIPING = Rule(
     family="notions",
     says=("piping", "piped edge", "piping cord", "covered cord", "welting", "cording", "piping strip", "piped",
         "welt cord", "covering cord", "cover cord", "cover the cord", "covering the cord", "covers the cord", "cord cover",
-        "box cushion"),
+        "box cushion", "width of the strip", "strip to cover", "strip for cord", "strip for the cord", "cord and strip"),
     about="How wide to cut the strip that covers a piping cord, and how much cord.",
     inputs=(
         Input("cord", "cord diameter", LENGTH,
             says=("cord", "thick", "diameter", "piping cord", "thick cord", "piping"), axis="diameter",
-            ask="How thick is the cord?", example="5 mm", sane="0.5 mm..10 cm", practice="3 mm..8 mm by 1 mm"),
+            ask="How thick is the cord?", example="5 mm", sane="0.5 mm..4 cm", practice="3 mm..8 mm by 1 mm"),
         Input("side", "side of a square", LENGTH, says=("square", "square cushion", "cushions square"), extra=True,
             spoken=True, sane="1 cm..10 m", practice="30 cm..60 cm by 5 cm"),
         Input("side_a", "first side", LENGTH, says=("side",), extra=True, spoken=True, sane="1 cm..10 m"),

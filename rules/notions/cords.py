@@ -120,10 +120,10 @@ EYELETS = Rule(
             says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole",
                 "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
             axis="diameter", stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
-        Step("thickest", "The cord that the hole takes", "cord", rounding=MM_TENTH, label="thickest cord",
-            unit=("mm", "mm"), says=THICKEST_CORD, when={"exactly": "no"}),
         Step("exact_cord", "The hole without the quarter that it must be larger", "hole / looseness", rounding=MM_TENTH,
             label="thickest cord, exactly", unit=("mm", "mm"), says=THICKEST_CORD, when={"exactly": "yes"}),
+        Step("thickest", "The cord that the hole takes", "cord", rounding=MM_TENTH, label="thickest cord",
+            unit=("mm", "mm"), says=THICKEST_CORD, when={"exactly": "no"}),
         Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart",
             says=(
                 "distance between", "between them",
