@@ -21,6 +21,10 @@ BOX_CORNER = Rule(
         "panels are cut",
         "panels were cut",
         "the finished bag",
+        "ive panels",
+        "i have panels",
+        "my panels are",
+        "with panels",
         "panels were boxed",
         "panels cut",
         "panels already cut",
@@ -310,6 +314,8 @@ BOX_CORNER = Rule(
                 *(f"{how} {was} the finished {bag}" for how in ("how wide", "how wide and how high", "how wide and how tall",
                     "what size", "how big", "how wide and high", "how wide and tall") for was in ("was", "is", "will")
                     for bag in ("bag", "tote", "shopper")),
+                *(f"how wide {does} the {bag} {come}" for does in ("does", "will", "did") for bag in ("bag", "tote", "shopper")
+                    for come in ("come out", "end up", "finish", "be")),
                 "what width and height", "width and height will the bag", "width and height does the bag",
                 "does the bag end up", "what width does the bag end up", "how wide does the bag end up",
                 "what width is the bag", "what width will the bag be", "width does the bag come out",

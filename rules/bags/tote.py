@@ -240,7 +240,7 @@ TOTE = Rule(
                   "of one panel", "panels to cut", "panel sizes", "panel", "panels", "cut size",
                 "size to cut", "what size", "pieces", "fabric pieces", "cloth pieces", "pieces of fabric", "front and back",
                 "cut the front", "pieces to cut", "cut the panels", "how big", "wide", "width to cut", "sizes", ),
-            axis="width", stated=("ive panels", "have panels", "got panels", "with panels", "panel cut", "cut", "panels cut", "panel is", "panels are", "have",
+            axis="width", stated=("panel cut", "cut", "panels cut", "panel is", "panels are", "have",
                 "pieces are", "two panels", "panels of", "panels that are", "pieces cut"), ),
         Step("panel_height", "Half the depth goes under, with a seam at the base and the top hem",
             "height + depth / 2 + seam + top", rounding=CUT, label="panel height",
