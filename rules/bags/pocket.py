@@ -211,7 +211,8 @@ DIVIDED_POCKET = Rule(
                 "stitching lines", "marks", "where the lines go", "where are the lines")),
     ),
     answers=("each", "lines", "final"),
-    headline=("The first line lies {line_1} from the edge: stitch at {lines}.", "Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
+    headline=("The first line lies {line_1} from the edge: stitch at {lines}.",
+    "Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
     sizes=(("width", "number"), ("width", "height")),  # "divide a pocket 42 cm by 6"
     source=ARITHMETIC,

@@ -54,7 +54,8 @@ STRAP = Rule(
             practice="20 in..40 in by 1 in"),
         Input("bag_width", "width of the bag", LENGTH, says=("bag", "tote", "tote bag", "shopper", "wide bag", "wide tote"),
             extra=True, spoken=True, sane="25 cm..3 m"),
-        Input("bag_height", "height of the bag", LENGTH, says=("bag", "tote", "tote bag", "shopper", "high bag", "high tote"), axis="height",
+        Input("bag_height", "height of the bag", LENGTH, says=("bag", "tote", "tote bag", "shopper", "high bag",
+        "high tote"), axis="height",
             extra=True, spoken=True, sane="25 cm..3 m"),  # told along with the bag; no strap is worked out from its size
         choice("kind", "made as", { "folded in four": ("folded in four", "folded in 4", "in four", "double folded",
                     "edges to the centre", "edges to the middle", "four layers", "folded twice", "folded four times",

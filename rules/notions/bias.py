@@ -227,7 +227,8 @@ BIAS_YIELD = Rule(
                 "leaving the joins out", "joins out of account", "not counting the joins", "not counting joins",
                 "joins not counted", "without counting the joins", "disregarding joins", "never mind the joins",
                 "forgetting the joins", "bias length", "bias", "bias strips", "continuous bias",
-                "an offcut", "metres of bias", "yards of bias", "inches of bias", "leftover", "left over piece", "offcut", "offcut yield", "from an offcut", "bias is in", "bias are in"),
+                "an offcut", "metres of bias", "yards of bias", "inches of bias", "leftover", "left over piece",
+                "offcut", "offcut yield", "from an offcut", "bias is in", "bias are in"),
     about="How much bias strip a piece of cloth gives.",
     inputs=(
         Input("width", "cloth width", LENGTH,

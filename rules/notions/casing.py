@@ -12,7 +12,8 @@ CASING = Rule(
     says=("casing", "channel", "elastic casing", "elastic channel", "waistband casing", "cut on casing",
         "drawstring casing", "tunnel", "cord channel", "cut on above the waist", "do i cut on", "rows of elastic",
         "cut on for elastic", "fold down casing", "paperbag", "paperbag waist", "paper bag waist", "paperbag casing",
-        "frill standing", "frill stands", "ease in each channel", "how deep is the allowance", "ease for each", "ease in each", "ease to each", "add above the waistline", "add above the waist"),
+        "frill standing", "frill stands", "ease in each channel", "how deep is the allowance", "ease for each",
+        "ease in each", "ease to each", "add above the waistline", "add above the waist"),
     about="How deep a casing to stitch for elastic or a cord, and how much to cut on for it.",
     inputs=(
         Input("elastic", "width of the elastic or cord", LENGTH,

@@ -46,7 +46,8 @@ INTERFACING = Rule(
     family="notions",
     says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer",
         "fusible fleece", "how much interfacing", "sew-in interfacing",
-        "fusible interfacing", "interfacing wide", "wide interfacing", "interfacing from", "interfacing pieces", "out of interfacing", "of interfacing only", "interfacing only", "on interfacing", ),
+        "fusible interfacing", "interfacing wide", "wide interfacing", "interfacing from", "interfacing pieces",
+        "out of interfacing", "of interfacing only", "interfacing only", "on interfacing", ),
     about="How much interfacing to buy for pieces of one size.",
     inputs=(
         Input("width", "width of a piece", LENGTH,
