@@ -19,6 +19,13 @@ BOX_CORNER = Rule(
         "square from each corner",
         "panel is cut",
         "panels are cut",
+        "panels were cut",
+        "the finished bag",
+        "ive panels",
+        "i have panels",
+        "my panels are",
+        "with panels",
+        "panels were boxed",
         "panels cut",
         "panels already cut",
         "panels cut already",
@@ -304,6 +311,12 @@ BOX_CORNER = Rule(
             rounding=CUT,
             label="finished width",
             says=(
+                *(f"{how} {was} the finished {bag}" for how in ("how wide", "how wide and how high", "how wide and how tall",
+                    "what size", "how big", "how wide and high", "how wide and tall") for was in ("was", "is", "will")
+                    for bag in ("bag", "tote", "shopper")),
+                *(f"how wide {does} the {bag} {come}" for does in ("does", "will", "did") for bag in ("bag", "tote", "shopper")
+                    for come in ("come out", "end up", "finish", "be")),
+                "what width and height", "width and height will the bag", "width and height does the bag",
                 "does the bag end up", "what width does the bag end up", "how wide does the bag end up",
                 "what width is the bag", "what width will the bag be", "width does the bag come out",
                 "finished width", "how wide", "finished size", "finished", "finished bag width", "finished width of the bag",
@@ -323,6 +336,10 @@ BOX_CORNER = Rule(
             rounding=CUT,
             label="finished height",
             says=(
+                *(f"{how} {was} the finished {bag}" for how in ("how high", "how tall", "how wide and how high", "how wide and how tall",
+                    "what size", "how big", "how wide and high", "how wide and tall") for was in ("was", "is", "will")
+                    for bag in ("bag", "tote", "shopper")),
+                "what width and height", "width and height will the bag", "width and height does the bag",
                 "how tall will the bag stand", "how tall does the bag stand", "how tall will it stand",
                 "how high does it come out", "how tall does it come out",
                 "how high does the bag finish", "how tall does the bag finish",

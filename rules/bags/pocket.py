@@ -21,7 +21,9 @@ POCKET = Rule(
     about="The cut size of a patch pocket, and its margins in the middle of a panel.",
     inputs=(
         Input("width", "finished pocket width", LENGTH,
-            says=("finished width", "finished size", "does it finish", "will it finish", "did it finish",
+            says=("how wide is it finished", "how wide is it when finished", "is it finished", "is it when finished", "was it finished",
+                  "how wide did it finish", "how wide does it finish", "how wide will it finish",
+                  "finished width", "finished size", "does it finish", "will it finish", "did it finish",
                 "will the pocket finish", "does the pocket finish",
                   "how wide was the pocket", "how wide is the pocket", "wide",
                   "pocket", "width",
@@ -97,6 +99,7 @@ POCKET = Rule(
               "Cut the pocket {cut_height} high.", "Leave {below} above and below."),
     sizes=(("width", "height"), ("panel_width", "panel_height")),
     source=ARITHMETIC,
+    defers=("add seam allowance",),
     no_unknown=("seam",),
     refusals=(
         Refusal("width > panel_width", "the pocket is wider than the panel. Type a wider panel or a narrower pocket."),
@@ -136,6 +139,12 @@ def _divide(run: Run) -> Outcome:
     )
 
 
+WHERE_LINES = tuple(f"where {verb} {lines}" for verb in ("do", "should", "would", "will") for lines in (
+    "the lines go", "the lines come", "the lines be", "the lines fall", "lines go", "the stitching lines go", "the dividing lines go",
+    "the seams go", "i put the lines", "i draw the lines", "i mark the lines", "i mark", "i mark it",
+    "my stitching lines go", "the stitching go", "the division lines go", "the dividers go"))
+
+
 def _line_called(ordinal: str) -> tuple[str, ...]:
     """How one line is asked for by its place: "the third stitching line", "where's the third"."""
     lines = ("line", "stitching line", "dividing line", "division line", "line of stitching", "seam", "row of stitching", "divider")
@@ -171,6 +180,7 @@ DIVIDED_POCKET = Rule(
             spoken=True, sane="1 cm..1 m"),  # told with the width as a size; it changes no line
         Input("number", "number of pockets", COUNT,
             says=(
+                "chisels", "brushes", "paintbrushes", "pens", "pencils", "knives", "spanners", "hooks", "needles", "tools",
                 "slots of", "pockets of", "parts of", "sections of",
                 "pockets", "sections", "slots", "parts", "compartments", "divided into", "pocket", "equal pockets",
                 "into", "ways", "divided in", "in", "by"), noun="pocket", ask="How many pockets is it divided into?",
@@ -192,16 +202,17 @@ DIVIDED_POCKET = Rule(
             says=("how many lines", "how many stitching lines", "how many lines of stitching", "number of lines",
                 "how many dividing lines", "how many rows of stitching", "how many division lines")),
         *(Step(f"line_{index}", f"The {ordinal} line from the left edge", rounding=SPACING, label=f"{ordinal} line at",
-            says=_line_called(ordinal)) for index, ordinal in enumerate(ORDINALS, start=1)),
+            says=(*_line_called(ordinal), *(WHERE_LINES if index == 1 else ()))) for index, ordinal in enumerate(ORDINALS, start=1)),
         Step("middle", "The middle line, from the left edge", rounding=SPACING, label="middle line at",
             says=(*_line_called("middle"), *_line_called("centre"))),
         Step("final", "The last line, from the left edge", rounding=SPACING, label="last line at", says=_line_called("last")),
         Step("lines", "The lines of stitching from the left edge", kind=TEXT, label="division lines at",
             says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
-                "stitching lines", "marks", "where the lines go", "where do the lines go", "where are the lines")),
+                "stitching lines", "marks", "where the lines go", "where are the lines")),
     ),
-    answers=("each", "lines"),
-    headline=("Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
+    answers=("each", "lines", "final"),
+    headline=("The first line lies {line_1} from the edge: stitch at {lines}.",
+    "Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
     sizes=(("width", "number"), ("width", "height")),  # "divide a pocket 42 cm by 6"
     source=ARITHMETIC,

@@ -314,7 +314,7 @@ TOTE = Rule(
         Refusal("cut_panels > 2 * many", "so many panels are more than the bags take. If the sizes are of the panels as cut, ask for the "
                 "cloth by a lay plan, such as: lay plan: 40 panels 38 x 42 cm on 150 cm cloth, not turned"),
     ),
-    defers=("box corner", "interfacing", "add seam allowance"),
+    defers=("box corner", "interfacing", "add seam allowance", "strap"),
     no_unknown=("cloth_width", "seam", "top", "straps", "many", "cut_panels"),
     cautions=(
         Caution(

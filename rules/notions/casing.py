@@ -11,7 +11,9 @@ CASING = Rule(
     family="notions",
     says=("casing", "channel", "elastic casing", "elastic channel", "waistband casing", "cut on casing",
         "drawstring casing", "tunnel", "cord channel", "cut on above the waist", "do i cut on", "rows of elastic",
-        "cut on for elastic", "fold down casing"),
+        "cut on for elastic", "fold down casing", "paperbag", "paperbag waist", "paper bag waist", "paperbag casing",
+        "frill standing", "frill stands", "ease in each channel", "how deep is the allowance", "ease for each",
+        "ease in each", "ease to each", "add above the waistline", "add above the waist"),
     about="How deep a casing to stitch for elastic or a cord, and how much to cut on for it.",
     inputs=(
         Input("elastic", "width of the elastic or cord", LENGTH,
@@ -47,7 +49,7 @@ CASING = Rule(
             practice="1/8 in..1/4 in by 1/8 in"),
         Input("heading", "heading above the channel", LENGTH,
             says=("heading", "frill", "header", "ruffle", "frill above", "heading above", "above the channel",
-                "paper bag"),
+                "paper bag", "frill standing", "frill stands", "standing above", "stands above", "ruffle above"),
             default=Default("0 in", "no heading said", derived=True), spoken=True, sane="0 mm..30 cm",
             practice="1/2 in..2 in by 1/4 in"),
         Input("channels", "channels", COUNT,
@@ -70,6 +72,8 @@ CASING = Rule(
         Step("allowance", "Cut on: topstitching, the heading twice over, each channel, and the turn-under",
             "topstitch + 2 * heading + channels * depth + turn", rounding=CUT, label="cut-on allowance",
             says=(
+                "how deep is the allowance", "allowance be", "how deep an allowance", "depth of the allowance", "what do i add",
+                "add above the waistline", "add above the waist", "add above",
                 "total depth", "total depth to add", "depth to add", "add in all", "add altogether",
                 "in all to cut on",
                 "casing do i add", "how deep a casing do i add", "how much casing do i add",

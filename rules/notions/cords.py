@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Default, Input, Refusal, Rule, Step, choice, flag
 from ..engine.kinds import LENGTH, RATIO
 from ..engine.rounding import CUT_TAPE, HOLE, MM_TENTH, SPACING
 from .words import how_many
@@ -22,7 +22,7 @@ DRAWSTRING = Rule(
                 "waist", "hood", "opening", "hood opening", "girth", "round", "body", "around", "waistband", "hem",
                 "hips", "neck", "waist measure", "hole", "hood edge", "casing", "channel", "ankle",
                 "wrist", "cuff"), axis="girth", ask="How far is it round the opening?", example="32 in",
-            sane="5 cm..10 m", practice="24 in..44 in by 1 in"),
+            sane="0 cm..10 m", usual="5 cm..10 m", practice="24 in..44 in by 1 in"),
         Input("tail", "tail at each end", LENGTH,
             says=(
                 "tail length", "length of tail",
@@ -72,6 +72,7 @@ DRAWSTRING = Rule(
     headline=("Cut the drawstring {cord} long.", "{total} of cord in all."),
     source=COMMON_PRACTICE,
     no_unknown=("number",),
+    refusals=(Refusal("girth <= 0", "a cord goes round something. Give how far it is round the opening, such as: 32 in"),),
     defers=("piping",),
     notes=("Common advice is 18 to 30 in more than the body measure for tying.",),
     examples=(
@@ -82,6 +83,12 @@ DRAWSTRING = Rule(
     ),
     related=("casing", "eyelets"),
 )
+
+THICKEST_CORD = (
+    "fattest cord", "thickest cord", "biggest cord", "largest cord", "widest cord", "how thick a cord", "how fat a cord", "what cord",
+    "which cord", "what thickness of cord", "how thick may the cord be", "how thick can the cord be", "thickest drawstring",
+    "fattest drawstring", "thickest lace", "thickest rope", "cord will go through", "cord goes through", "cord will pass",
+    "cord will fit", "cord thatll pass", "cord that will pass")  # fmt: skip
 
 EYELETS = Rule(
     topic="eyelets",
@@ -99,6 +106,8 @@ EYELETS = Rule(
         Input("looseness", "hole as a multiple of the cord", RATIO,
             says=("times", "times the cord", "times as large", "times the thickness"),
             default=Default("1.25", "room for the cord to run"), spoken=True, sane="1..3"),
+        flag("exactly", "how much larger told", tuple(f"quarter {more}" for more in ("bigger", "larger", "more", "wider", "as big again",
+            "as large again", "again"))),
         Input("centre", "distance from the centre", LENGTH,
             says=("from the centre", "either side of the centre", "each side of the centre", "from centre front",
                 "from the middle", "either side", "from the center"),
@@ -111,12 +120,10 @@ EYELETS = Rule(
             says=("hole", "holes", "holes be", "size", "what size", "hole for a cord", "how big a hole",
                 "hole for the cord", "eyelet", "inner diameter", "hole size", "eyelet size", "how big"),
             axis="diameter", stated=("hole is", "eyelet is", "hole of", "hole", "inside")),
+        Step("exact_cord", "The hole without the quarter that it must be larger", "hole / looseness", rounding=MM_TENTH,
+            label="thickest cord, exactly", unit=("mm", "mm"), says=THICKEST_CORD, when={"exactly": "yes"}),
         Step("thickest", "The cord that the hole takes", "cord", rounding=MM_TENTH, label="thickest cord",
-            unit=("mm", "mm"),
-            says=("fattest cord", "thickest cord", "biggest cord", "largest cord", "widest cord", "how thick a cord",
-                "how fat a cord", "what cord", "which cord", "what thickness of cord", "how thick may the cord be",
-                "how thick can the cord be", "thickest drawstring", "fattest drawstring", "thickest lace", "thickest rope",
-                "cord will go through", "cord goes through", "cord will pass", "cord will fit")),
+            unit=("mm", "mm"), says=THICKEST_CORD, when={"exactly": "no"}),
         Step("apart", "One eyelet either side of the centre", "2 * centre", rounding=SPACING, label="eyelets apart",
             says=(
                 "distance between", "between them",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice
+from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Rule, Step, choice, flag
 from ..engine.drawing import LayDrawing
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.outcome import Outcome
@@ -46,15 +46,20 @@ INTERFACING = Rule(
     family="notions",
     says=("interfacing", "fusible", "interlining", "iron-on interfacing", "stabiliser", "stabilizer",
         "fusible fleece", "how much interfacing", "sew-in interfacing",
-        "fusible interfacing", "interfacing wide", "wide interfacing", "interfacing from", "interfacing pieces", ),
+        "fusible interfacing", "interfacing wide", "wide interfacing", "interfacing from", "interfacing pieces",
+        "out of interfacing", "of interfacing only", "interfacing only", "on interfacing", ),
     about="How much interfacing to buy for pieces of one size.",
     inputs=(
         Input("width", "width of a piece", LENGTH,
-            says=("wide", "pieces", "panels", "by", "collar", "waistband", "facing", "cuff", "piece"), axis="width",
+            says=("wide", "pieces", "panels", "by", "collar", "waistband", "facing", "cuff", "piece", "base", "bag base",
+                "square"), axis="width",
             ask="How wide is a piece?", example="16 in", sane="5 mm..5 m", practice="4 in..18 in by 1 in", ),
         Input("length", "length of a piece", LENGTH,
-            says=("long", "high", "tall", "deep"), axis="length", ask="How long is a piece?", example="14 in",
+            says=("long", "high", "tall", "deep"), axis="length",
+            default=Default("=width", "a square is as long as it is wide", derived=True, when={"square": "yes"}),
+            ask="How long is a piece?", example="14 in",
             sane="5 mm..20 m", practice="6 in..30 in by 1 in", ),
+        flag("square", "square pieces", ("square", "squares")),
         Input("number", "number of pieces", COUNT,
             says=("pieces", "panels", "bag panels", "of them", "collars", "cuffs", "facings", "times", "bags",
                 "waistbands", "squares", ), noun="piece",

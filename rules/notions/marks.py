@@ -282,6 +282,7 @@ EVEN_MARKS = Rule(
     refusals=(Refusal("apart > 2 * (length - first - last)",
         "the distance wanted is longer than what lies between the first and the last; give a shorter distance or a "
         "longer line, such as: 2 cm apart"),
+        Refusal("apart > length", "the distance wanted is longer than the line; give a shorter one, such as: 2 cm apart"),
         Refusal("gaps * apart > length + apart / 2",
             "so many at that distance take more than the line has; give fewer, or a shorter distance, or leave the "
             "distance out, such as: 6 buttons on a 20 in band"),),
