@@ -124,7 +124,7 @@ def _each_colour() -> tuple[Step, ...]:
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
-                 says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of",
+                 says=("how much yarn", "yarn", "how much of it", "how much of that", "how much of the yarn", "how many metres", "how many yards", "metres of", "yards of",
                        *(f"{much} {colour}" for colour in _COLOURS for much in ("how much", "metres of", "yards of")))
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
@@ -143,7 +143,7 @@ STRIPES_RULE = Rule(
           "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
           "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
-          "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
+          "rows in a repeat", "rows in one repeat", "in one repeat", "how many repeats", "carry the yarn", "carry up", "colour last",
           "till i have", "until i have",
           "keep repeating", "repeating", "alternate", "alternating", "alternates", "alternately", "which colour", "what colour",
           *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",

@@ -24,7 +24,7 @@ TENSION = Rule(
           "stitches an inch", "stitches to", "measured across", "determine the gauge", "gauge given",
           "gauge really", "tension", "gauge", "how many in", "what is that to", "what is that over", "how many for",
           "many in one inch", "how many to", "that to 10", "is that to",
-          "is that over", "what gauge", "what tension", "gauge is that", "which gauge", "what is the gauge", "is the gauge",
+          "is that over", "how many over", "what gauge", "what tension", "gauge is that", "which gauge", "what is the gauge", "is the gauge",
           "swatch is",
           "what is that per inch", "that per inch", "that per cm", "which is the tension", "which is the row tension",
           "both tensions"),

@@ -62,7 +62,7 @@ STITCHES_FOR_A_WIDTH = Rule(
              STITCHES, rounding=STITCH, label="stitches to cast on",
              says=("stitches", "cast on", "how many stitches", "sts", "stitches do i cast on", "chain"),
              stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make",
-                     "come out")),
+                     "come out"), sane="3 st..20000 st"),
         Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension",
              rounding=BODY,
              label="width they give", says=REALLY_WIDE),

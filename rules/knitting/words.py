@@ -6,7 +6,7 @@ from ..engine.declare import Default, Input, choice
 from ..engine.kinds import LENGTH, ROW_RATE, STITCH_RATE, STITCHES
 
 SANE_STITCHES = "1 st/10cm..250 st/10cm"
-SANE_ROWS = "1 row/10cm..350 row/10cm"
+SANE_ROWS = "5 row/10cm..350 row/10cm"  # a bare "plus 2" behind a multiple is no row tension
 
 STITCH_TENSION = Input(
     "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "stitches are",
