@@ -87,7 +87,7 @@ SIZE_AT_MY_TENSION = Rule(
         Step("difference", "Take the pattern's width away", "got - width", rounding=BODY, label="difference",
              says=("difference", "how much smaller", "how much bigger", "out", "how much wider", "too big", "too wide",
                    "how much larger", "too large",
-                   "how much too big", "how much too wide", "by how much", "how much taller", "how much longer")),
+                   "how much too big", "how much too wide", "by how much")),
         Step("narrower", "Take it from the pattern's width", "width - got", rounding=BODY, label="smaller by",
              says=("how much narrower", "how many inches narrower", "how many cm narrower", "how many centimetres narrower",
                    "how many inches too small", "how many cm too small", "too small", "too narrow", "how much too small",

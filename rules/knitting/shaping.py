@@ -139,7 +139,7 @@ _ENDS = {
 
 # "How many rows between increases" wants the intervals.
 _APART = tuple(f"rows {between} {shaping}" for between in ("between", "between the", "between two", "between each", "from one", "apart are the")
-               for shaping in ("increase", "increases", "decrease", "decreases", "shaping", "shapings", "increase rows", "decrease rows"))
+               for shaping in ("one increase", "one decrease", "increase", "increases", "decrease", "decreases", "shaping", "shapings", "increase rows", "decrease rows"))
 
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",

@@ -183,7 +183,7 @@ EVENLY_SPACED_INCREASES = Rule(
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
           "increase round", "add", "spread evenly", "spaced evenly", "evenly", "more sts", "more stitches",
-          "distribute the increases", "put in", "how many must i make", "how many do i make",
+          "distribute the increases", "put in", "did i make", "after an increase row", "how many must i make", "how many do i make",
           "do the increases go", "place the increases", "go up by", "up to", "increases go", "evenly over", "evenly across",
           "evenly along", "increase it",
           "more stitches evenly"),

@@ -116,6 +116,9 @@ _COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", 
             "ochre")
 
 
+_OF_IT = ("how much of it", "how much of that", "how much of the yarn", "how much of the wool", "how much of this")
+
+
 def _each_colour() -> tuple[Step, ...]:
     steps: list[Step] = []
     for number in range(1, MOST_COLOURS + 1):
@@ -124,12 +127,12 @@ def _each_colour() -> tuple[Step, ...]:
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
-                 says=("how much yarn", "yarn", "how much of it", "how much of that", "how much of the yarn", "how many metres", "how many yards", "metres of", "yards of",
+                 says=("how much yarn", "yarn", *_OF_IT, "how many metres", "how many yards", "metres of", "yards of",
                        *(f"{much} {colour}" for colour in _COLOURS for much in ("how much", "metres of", "yards of")))
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
+                 says=("how much wool", *_OF_IT, "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
                        *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)

@@ -8,6 +8,8 @@ from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .words import (
+    BALANCE,
+    BALANCED,
     EDGE_STITCHES,
     HOW_MANY_REPEATS,
     MULTIPLE,
@@ -44,7 +46,8 @@ STITCHES_FOR_A_WIDTH = Rule(
               ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
         STITCH_TENSION,
         MULTIPLE,
-        EDGE_STITCHES,
+        BALANCE,
+        replace(EDGE_STITCHES, default=(*BALANCED, *EDGE_STITCHES.defaults)),
         Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
               sane="5 mm..30 m", spoken=True),
         replace(ROW_TENSION, extra=True, says=("row gauge", "rows per", "row tension")),
@@ -67,7 +70,7 @@ STITCHES_FOR_A_WIDTH = Rule(
              rounding=BODY,
              label="width they give", says=REALLY_WIDE),
         Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW,
-             label="rows for the length",
+             label="rows for the length", sane="5 row..20000 row",
              says=("rows", "how many rows")),
     ),
     answers=("stitches", "real", "rows"),

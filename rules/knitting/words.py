@@ -40,6 +40,12 @@ EDGE_STITCHES = Input(
     sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st", spoken=True,
 )  # fmt: skip
 
+# "In 4s plus 2", "multiple of 6 and 1 over": the stitches that balance a pattern, told as a bare number behind it.
+BALANCE = choice("balance", "stitches over the repeats", {
+    **{f"{over} st": (f"plus {over}", f"and {over} over", f"with {over} over", f"with {over} extra", f"and {over} extra") for over in range(1, 8)},
+    "none": ("nothing over",)}, default=Default("none", derived=True))  # fmt: skip
+BALANCED = tuple(Default(key, when={"balance": key}, derived=True) for key in BALANCE.options if key != "none")
+
 HOW_MANY_REPEATS = ("how many repeats", "repeats is that", "repeats are that", "how many pattern repeats", "how many cable repeats",
                     "how many lace repeats", "how many cables", "how many multiples", "how many whole repeats", "how many motifs",
                     "number of repeats", "how many times does the pattern", "how many full repeats")

@@ -172,7 +172,7 @@ YARN_NEEDED = Rule(
              words=("enough", "short"), label="verdict",
              says=("enough", "will it do", "will that do", "run out", "suffice", "will they do", "do i have enough",
                    "get away with",
-                   "will it last", "be short", "manage with", "reach")),
+                   "will it last", "last for", "last me", "be short", "manage with", "reach")),
         Step("to_spare", "Take what the pattern takes from the yarn in hand", "held - length", rounding=YARN_LENGTH, unit=("yd", "m"),
              label="to spare", when={"enough": "enough"}, says=("to spare", "how much over")),
         Step("leftover", "Take what the pattern takes from the whole balls bought", "bought * ball - length",
