@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import (
     ARITHMETIC,
     Caution,
@@ -15,7 +17,7 @@ from ..engine.declare import (
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .width import NO_ROOM_FOR_EDGES
-from .words import EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import BALANCE, BALANCED, EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
 
 
 def _bordered(wide: str) -> tuple[str, ...]:
@@ -44,7 +46,8 @@ SCARF_OR_BLANKET = Rule(
         STITCH_TENSION,
         ROW_TENSION,
         MULTIPLE,
-        EDGE_STITCHES,
+        BALANCE,
+        replace(EDGE_STITCHES, default=(*BALANCED, *EDGE_STITCHES.defaults)),
         Input("border", "border", LENGTH, says=("border", "edging", "garter border", "frame", "borders"),
               default=Default("0 cm", "no border was named", derived=True),
               sane="0 cm..60 cm", practice="2 cm..8 cm by 1 cm"),

@@ -24,7 +24,7 @@ MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
                   "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of", "cables over", "cable over",
-                  "lace over",
+                  "lace over", "rep of", "rep",
                   "pattern over", "pattern repeats over", "pattern worked over", "pattern is worked over", "stitch pattern of", "motif of",
                   "motif over", "repeats every", "lace is over", "cable is over")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
