@@ -23,7 +23,7 @@ ROWS_STILL_TO_WORK = Rule(
     inputs=(
         Input("length", "length wanted", LENGTH,
               says=("to reach", "should be", "must be", "want", "wanted", "need", "in all", "altogether", "long", "total", "finished",
-                    "for", "until", "is to be", "has to be", "to be", "needs to be", "should measure", "must measure"), axis="length",
+                    "for", "until", "is to be", "of a", "of the", "piece", "sleeve", "back", "front", "has to be", "to be", "needs to be", "should measure", "must measure"), axis="length",
               default=Default("=remaining", derived=True, given=("remaining",)), ask="How long is the piece to be?", example="50 cm",
               sane="5 mm..30 m", practice="40 cm..60 cm by 2 cm"),
         ROW_TENSION,

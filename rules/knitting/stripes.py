@@ -116,13 +116,14 @@ _COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", 
             "ochre")
 
 
+_COLOUR_ROWS = tuple(said for colour in _COLOURS for said in (f"{colour} rows", f"rows of {colour}", f"rows are {colour}", f"rows {colour}"))
 _OF_IT = ("how much of it", "how much of that", "how much of the yarn", "how much of the wool", "how much of this")
 
 
 def _each_colour() -> tuple[Step, ...]:
     steps: list[Step] = []
     for number in range(1, MOST_COLOURS + 1):
-        says = ("how many rows", "rows") if number == 1 else ()
+        says = ("how many rows", "rows", *_COLOUR_ROWS) if number == 1 else ()
         steps += [
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
@@ -149,8 +150,7 @@ STRIPES_RULE = Rule(
           "rows in a repeat", "rows in one repeat", "in one repeat", "how many repeats", "carry the yarn", "carry up", "colour last",
           "till i have", "until i have",
           "keep repeating", "repeating", "alternate", "alternating", "alternates", "alternately", "which colour", "what colour",
-          *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
-                                                     f"rows {colour}"))),
+          *_COLOUR_ROWS, *(f"how much {colour}" for colour in _COLOURS)),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",
