@@ -30,6 +30,13 @@ def _multiple(size: str) -> Input:
                  practice="4 st..8 st by 4 st", usual="1 st..40 st", spoken=True)  # fmt: skip
 
 
+def _put(*parts: str) -> tuple[str, ...]:
+    """How the stitches of a part of the sock are asked for: "stitches do I leave on the instep"."""
+    return tuple(f"stitches {do} {put} {where} the {part}" for part in parts for do in ("do i", "must i", "should i", "will i", "do we")
+                 for put, where in (("leave", "on"), ("leave", "for"), ("put", "on"), ("have", "on"), ("have", "for"), ("hold", "for"),
+                                    ("work", "on"), ("work", "for"), ("need", "for"), ("knit", "for"), ("keep", "for")))
+
+
 def crown_rounds(stitches: int, sections: int) -> list[tuple[str, int]]:
     """(the round in words, stitches it leaves), from a multiple of the sections down to one stitch a section."""
     rounds = []
@@ -196,10 +203,10 @@ SOCK = Rule(
         Step("heel", "Work the heel on half of them", "stitches / 2", STITCHES, rounding=STITCH, label="heel stitches",
              sane="2 st..1000 st",
              says=("heel", "on the heel", "heel stitches", "for the heel", "go on the heel", "heel flap", "goes on the heel",
-                   "stitches on the heel", "stitches for the heel", "stitches in the heel")),
+                   "stitches on the heel", "stitches for the heel", "stitches in the heel", *_put("heel", "heel flap"))),
         Step("instep", "The other half waits on the instep", "stitches - rounded(heel)", STITCHES, rounding=STITCH, label="instep stitches",
              says=("instep", "instep stitches", "on the instep", "for the instep", "top of the foot", "stitches on the instep",
-                   "stitches are held", "stitches wait")),
+                   "stitches are held", "stitches wait", *_put("instep", "top of the foot"))),
         Step("foot_length", "Take the heel and the toe off the length of the foot", "length - heel_depth - toe_depth",
              label="foot between heel and toe", rounding=BODY),
         Step("rows", "Multiply by the row tension", "foot_length * row_tension", ROWS, rounding=ROW,

@@ -26,7 +26,7 @@ PICK_UP_BY_RATIO = Rule(
         Step("stitches", "Divide the rows into such groups, and pick up so many for each", "rows / of_rows * pick", STITCHES,
              rounding=STITCH, label="stitches to pick up",
              says=("stitches", "how many", "how many stitches", "sts", "stitches in all", "stitches altogether"),
-             stated=("have", "got", "wanted", "need", "stitches in all", "stitches altogether")),
+             stated=("have", "got", "picked up", "wanted", "need", "stitches in all", "stitches altogether")),
     ),
     answers=("stitches",),
     headline=("Pick up {stitches}.",),

@@ -9,7 +9,9 @@ from .words import ROW_TENSION, SWATCH_CAUTION
 
 _ASKS = ("still to knit", "still to work", "still to do", "rows to go", "rounds to go", "more rows", "more rounds", "rows more",
          "rows left to knit", "rows left to work", "rows left to do", "rows remaining", "rows still", "still to go", "rows are left to",
-         "rounds more", "rows have i left", "rows do i have left", "rows until", "many more", "left to knit",
+         "rounds more", "rows have i left", "rows do i have left", "rows until", "many more", "rows left",
+          "much longer must i knit", "much longer do i knit", "much longer have i to knit", "much more must i knit",
+         "much more do i knit", "much more have i to knit", "inches to go", "cm to go", "centimetres to go", "left to knit",
          *(f"{must} {who} still" for must in ("must", "do", "should", "will") for who in ("i", "we")))  # fmt: skip
 
 ROWS_STILL_TO_WORK = Rule(
@@ -21,7 +23,7 @@ ROWS_STILL_TO_WORK = Rule(
     inputs=(
         Input("length", "length wanted", LENGTH,
               says=("to reach", "should be", "must be", "want", "wanted", "need", "in all", "altogether", "long", "total", "finished",
-                    "for", "until", "is to be", "has to be", "to be", "needs to be", "should measure", "must measure"), axis="length",
+                    "for", "until", "is to be", "of a", "of the", "piece", "sleeve", "back", "front", "has to be", "to be", "needs to be", "should measure", "must measure"), axis="length",
               default=Default("=remaining", derived=True, given=("remaining",)), ask="How long is the piece to be?", example="50 cm",
               sane="5 mm..30 m", practice="40 cm..60 cm by 2 cm"),
         ROW_TENSION,
@@ -43,7 +45,9 @@ ROWS_STILL_TO_WORK = Rule(
         Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW, label="rows in all",
              says=("rows in all", "rows altogether")),
         Step("to_go", "Take off the rows worked", "rounded(rows) - done", ROWS, rounding=ROW, label="rows still to work", says=_ASKS),
-        Step("left", "The same as a length", "to_go / row_tension", rounding=BODY, label="length still to work"),
+        Step("left", "The same as a length", "to_go / row_tension", rounding=BODY, label="length still to work",
+             says=("how much longer", "how much more", "how many inches", "how many cm", "how many centimetres", "inches to go", "cm to go",
+                   "centimetres to go", "what length is left", "length is left")),
     ),
     answers=("to_go", "rows", "left"),
     insists=True,

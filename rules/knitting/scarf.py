@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ..engine.declare import (
     ARITHMETIC,
     Caution,
@@ -15,7 +17,15 @@ from ..engine.declare import (
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .width import NO_ROOM_FOR_EDGES
-from .words import EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import BALANCE, BALANCED, EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+
+
+def _bordered(wide: str) -> tuple[str, ...]:
+    """How a side of the whole is asked for: "how long will it be with the border"."""
+    return tuple(f"{wide} {be} {end}" for be in ("is it", "will it be", "will that be", "does it come out", "will it come out", "is that")
+                 for end in ("with the border", "with its border", "with the borders", "border included", "including the border",
+                             "with the edging", "finished", "when finished"))
+
 
 SCARF_OR_BLANKET = Rule(
     topic="scarf, blanket",
@@ -36,12 +46,13 @@ SCARF_OR_BLANKET = Rule(
         STITCH_TENSION,
         ROW_TENSION,
         MULTIPLE,
-        EDGE_STITCHES,
+        BALANCE,
+        replace(EDGE_STITCHES, default=(*BALANCED, *EDGE_STITCHES.defaults)),
         Input("border", "border", LENGTH, says=("border", "edging", "garter border", "frame", "borders"),
               default=Default("0 cm", "no border was named", derived=True),
               sane="0 cm..60 cm", practice="2 cm..8 cm by 1 cm"),
         choice("outside", "where the border lies", {
-            "within": ("including the border", "border included", "with the border", "including border", "inclusive",
+            "within": ("including the border", "border included", "including border", "inclusive",
                        "border inside"),
             "added": ("plus a border", "plus border", "plus a", "and add a border", "border on top", "added border",
                       "border added", "border outside",
@@ -77,7 +88,8 @@ SCARF_OR_BLANKET = Rule(
              label="stitches between the borders",
              says=("stitches between the borders", "stitches in the middle", "middle stitches", "stitches inside the border",
                    "stitches within the border", "stitches in the centre", "stitches left in the middle", "centre stitches",
-                   "stitches for the middle", "stitches for the centre"), when={"outside": "within"}),
+                   "stitches for the middle", "stitches for the centre", "middle in stitches", "centre in stitches",
+                   "stitches wide is the middle", "stitches wide is the centre", "stitches left between the borders"), when={"outside": "within"}),
         Step("middle_rows", "Take the border off both ends", "rows - 2 * rounded(border_rows)", ROWS, rounding=ROW,
              label="rows between the borders",
              says=("rows between the borders", "rows in the middle", "middle rows", "rows inside the border", "rows within the border",
@@ -88,13 +100,13 @@ SCARF_OR_BLANKET = Rule(
              label="width with the border", says=("wide altogether", "wide is it altogether", "wide will it be altogether",
                                                   "wide is it in all", "wide in all", "whole width", "overall width", "total width",
                                                   "wide with the border", "finished width",
-                                                  "wide with border"), when={"outside": "added"}),
+                                                  "wide with border", *_bordered("wide")), when={"outside": "added"}),
         Step("whole_length", "Add the border to both ends", "length + 2 * border", rounding=BODY,
              label="length with the border", says=("long altogether", "long is it altogether", "long will it be altogether",
                                                    "long is it in all", "long in all", "whole length", "overall length",
                                                    "total length",
                                                    "long with the border", "long altogether with the border", "finished length",
-                                                   "long with border"), when={"outside": "added"}),
+                                                   "long with border", *_bordered("long")), when={"outside": "added"}),
     ),
     answers=("stitches", "rows", "real", "border_stitches", "border_rows", "whole_width", "whole_length"),
     insists=True,

@@ -128,14 +128,18 @@ _ENDS = {
     "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
              "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
              "one at each end", "1 at each end", "at each end", "either end", "both edges",
-             "each edge", "1 each end", "1 each side", "two at a time", "2 at a time", "two a time", "a pair at a time",
+             "each edge", "both armhole edges", "both raglan edges", "each armhole edge", "1 each end", "1 each side", "two at a time", "2 at a time", "two a time", "a pair at a time",
              "each end of the row", "sleeve", "one each end"),
     "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
             "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
             "only at one end", "at one end", "armhole edge only",
             "neck edge only", "one end only", "1 end only", "single edge", "front edge", "at one edge",
-            "1 side", "1 edge", "front slope"),
+            "1 side", "1 edge", "front slope", "armhole edge", "the armhole edge", "raglan edge"),
 }
+
+# "How many rows between increases" wants the intervals.
+_APART = tuple(f"rows {between} {shaping}" for between in ("between", "between the", "between two", "between each", "from one", "apart are the")
+               for shaping in ("one increase", "one decrease", "increase", "increases", "decrease", "decreases", "shaping", "shapings", "increase rows", "decrease rows"))
 
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",
@@ -203,7 +207,7 @@ SHAPE_ALONG_ROWS = Rule(
     steps=(
         Step("plan", "Write the shaping", kind=TEXT, label="shaping", says=("how often", "every how many",
                                                                             "every how many rows", "how",
-                                                                            "when", "which rows", "spread")),
+                                                                            "when", "which rows", "spread", "every which row", *_APART)),
         Step("times", "Count the shaping rows", kind=COUNT, label="shaping rows", noun="row",
              says=("shaping rows", "how many times", "increase rows",
                    "decrease rows", "how many shaping rows", "how many increase rows", "how many decrease rows",

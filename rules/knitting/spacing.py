@@ -21,7 +21,7 @@ HAVE = ("have", "on the needle", "on the needles", "on my needle", "on my needle
         "evenly to", "row of", "round of", "after rib", "after the rib", "after ribs", "after the ribs", "after ribbing",
         "after the ribbing", "rib", "ribbing", "ribbing is", "ribbing has", "rib is", "rib has", "cuff has", "round has",
         "down from", "start", "starting", "start with", "begin with", "now", "of",
-        "in a row of", "i've", "ive", "i've got", "i have", "now have", "with", "my row has", "needle has", "across", "along",
+        "in a row of", "out of", "i've", "ive", "i've got", "i have", "now have", "with", "my row has", "needle has", "across", "along",
         "over")  # fmt: skip
 WANT = ("want", "wants", "need", "needs", "end up with", "to", "get to", "up to", "down to", "sts down to",
         "stitches to", "sts to", "until", "finish with", "pattern wants",
@@ -146,7 +146,7 @@ def _decrease(run: Run) -> Outcome:
 _ROW = ("row", "distribute", "space them", "space", "where do they go", "where do the increases go", "where do the decreases go",
         "how is it worked", "what is the row", "how do i work it", "instruction", "how", "spread", "evenly", "where",
         "how often", "every how many", "write the row",
-        "spacing")
+        "spacing", "stitches between", "how many between", "stitches apart", "how far apart")
 
 _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do i have", "stitches are left", "sts are left",
           "stitches left", "many are left", "stitches will there be", "stitches are there", "stitches then", "sts then",
@@ -157,7 +157,7 @@ _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do 
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
           "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
           "on my needle then", "on my needle now", "on the needles now", "do i finish with", "will i finish with", "stitches in all",
-          "stitches left on", "what am i left with", "am i left with",
+          "stitches left on", "what am i left with", "does that make", "does it make", "will that make", "that make in all", "am i left with",
           *(f"{who} be left with" for who in ("i", "we", "will i", "will we", "many will i")), "are we left with")
 
 
@@ -183,7 +183,7 @@ EVENLY_SPACED_INCREASES = Rule(
           "add stitches evenly", "inc evenly",
           "add evenly", "make 1", "m1", "kfb", "add stitches", "extra stitches evenly", "increase row",
           "increase round", "add", "spread evenly", "spaced evenly", "evenly", "more sts", "more stitches",
-          "distribute the increases",
+          "distribute the increases", "put in", "did i make", "after an increase row", "how many must i make", "how many do i make",
           "do the increases go", "place the increases", "go up by", "up to", "increases go", "evenly over", "evenly across",
           "evenly along", "increase it",
           "more stitches evenly"),
@@ -193,7 +193,7 @@ EVENLY_SPACED_INCREASES = Rule(
         Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding",
                                                         "extra", "new stitches", "more sts", "more st", "plus", "additional",
                                                         "increases of", "inc by", "up by", "go up by",
-                                                        "more stitches", "by", "increases", "make"),
+                                                        "more stitches", "by", "increases", "make", "put in", "to put in"),
               default=Default("=total - stitches", "Take what is on the needle from what is wanted", derived=True),
               ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st",
               practice="4 st..20 st by 1 st"),
@@ -214,7 +214,7 @@ EVENLY_SPACED_INCREASES = Rule(
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
              says=_AFTER),
         *_counted("add", ("stitches do i add", "stitches must i add", "stitches to add", "stitches are added", "stitches do i need to add",
-                          "how many to add", "how many more stitches", "how many extra stitches")),
+                          "how many to add", "how many must i make", "how many do i make", "how many to make", "how many more stitches", "how many extra stitches")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -249,7 +249,7 @@ EVENLY_SPACED_INCREASES = Rule(
 EVENLY_SPACED_DECREASES = Rule(
     topic="evenly spaced decreases",
     family="knitting",
-    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose",
+    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose", "stitches out of", "sts out of", "take away",
           "get rid of", "rid of", "diminish",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",
@@ -263,7 +263,7 @@ EVENLY_SPACED_DECREASES = Rule(
                                                           "losing", "get rid of", "rid of", "loose",
                                                           "take out", "by", "down by", "fewer sts", "fewer stitches",
                                                           "less sts", "less stitches", "minus", "dec by", "reduce by", "away",
-                                                          "diminish", "decreases", "remove"),
+                                                          "diminish", "decreases", "remove", "take", "take away", "to take out", "to lose"),
               default=Default("=stitches - total", "Take what is wanted from what is on the needle", derived=True),
               ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st",
               practice="4 st..20 st by 1 st"),

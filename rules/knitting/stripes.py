@@ -116,20 +116,24 @@ _COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", 
             "ochre")
 
 
+_COLOUR_ROWS = tuple(said for colour in _COLOURS for said in (f"{colour} rows", f"rows of {colour}", f"rows are {colour}", f"rows {colour}"))
+_OF_IT = ("how much of it", "how much of that", "how much of the yarn", "how much of the wool", "how much of this")
+
+
 def _each_colour() -> tuple[Step, ...]:
     steps: list[Step] = []
     for number in range(1, MOST_COLOURS + 1):
-        says = ("how many rows", "rows") if number == 1 else ()
+        says = ("how many rows", "rows", *_COLOUR_ROWS) if number == 1 else ()
         steps += [
             Step(f"rows_{number}", "Rows of the colour", kind=ROWS, label=f"rows of colour {number}", says=says),
             Step(f"yarn_{number}", "Yarn of the colour", kind=LENGTH, rounding=YARN_LENGTH, unit=("yd", "m"),
                  label=f"yarn in colour {number}",
-                 says=("how much yarn", "yarn", "how many metres", "how many yards", "metres of", "yards of",
+                 says=("how much yarn", "yarn", *_OF_IT, "how many metres", "how many yards", "metres of", "yards of",
                        *(f"{much} {colour}" for colour in _COLOURS for much in ("how much", "metres of", "yards of")))
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
+                 says=("how much wool", *_OF_IT, "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
                        *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)
@@ -143,11 +147,10 @@ STRIPES_RULE = Rule(
           "colour sequence", "colour repeat", "rows of each colour", "rows of each", "rows in each colour", "each colour",
           "bands of colour", "two colours", "three colours", "rows of one colour", "change colour", "whole repeats of",
           "rows repeated", "over and over", "again and again", "repeated over", "rows repeating", "rows", "row", "how many rows",
-          "rows in a repeat", "rows in one repeat", "in one repeat", "carry the yarn", "carry up", "colour last",
+          "rows in a repeat", "rows in one repeat", "in one repeat", "how many repeats", "carry the yarn", "carry up", "colour last",
           "till i have", "until i have",
           "keep repeating", "repeating", "alternate", "alternating", "alternates", "alternately", "which colour", "what colour",
-          *(said for colour in _COLOURS for said in (f"rows of {colour}", f"{colour} rows", f"rows are {colour}", f"how much {colour}",
-                                                     f"rows {colour}"))),
+          *_COLOUR_ROWS, *(f"how much {colour}" for colour in _COLOURS)),
     about="The rows and the yarn each colour of a stripe sequence takes, and where the repeat ends.",
     inputs=(
         Input("sequence", "stripe sequence", STRIPES, says=("stripes", "sequence"), ask="What is the stripe sequence?",

@@ -8,6 +8,8 @@ from ..engine.declare import ARITHMETIC, Caution, Input, Refusal, Rule, Step
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .words import (
+    BALANCE,
+    BALANCED,
     EDGE_STITCHES,
     HOW_MANY_REPEATS,
     MULTIPLE,
@@ -44,7 +46,8 @@ STITCHES_FOR_A_WIDTH = Rule(
               ask="How wide is the piece?", example="48 cm", sane="5 mm..20 m", practice="20 cm..60 cm by 2 cm"),
         STITCH_TENSION,
         MULTIPLE,
-        EDGE_STITCHES,
+        BALANCE,
+        replace(EDGE_STITCHES, default=(*BALANCED, *EDGE_STITCHES.defaults)),
         Input("length", "length", LENGTH, says=("long", "length", "tall", "deep"), axis="length", extra=True,
               sane="5 mm..30 m", spoken=True),
         replace(ROW_TENSION, extra=True, says=("row gauge", "rows per", "row tension")),
@@ -62,12 +65,12 @@ STITCHES_FOR_A_WIDTH = Rule(
              STITCHES, rounding=STITCH, label="stitches to cast on",
              says=("stitches", "cast on", "how many stitches", "sts", "stitches do i cast on", "chain"),
              stated=("stitches", "have", "on the needle", "on the needles", "cast on", "got", "sts", "make",
-                     "come out")),
+                     "come out"), sane="3 st..20000 st"),
         Step("real", "Divide those stitches by the tension for the width they really give", "stitches / tension",
              rounding=BODY,
              label="width they give", says=REALLY_WIDE),
         Step("rows", "Multiply the length by the row tension", "length * row_tension", ROWS, rounding=ROW,
-             label="rows for the length",
+             label="rows for the length", sane="5 row..20000 row",
              says=("rows", "how many rows")),
     ),
     answers=("stitches", "real", "rows"),

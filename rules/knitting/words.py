@@ -6,7 +6,7 @@ from ..engine.declare import Default, Input, choice
 from ..engine.kinds import LENGTH, ROW_RATE, STITCH_RATE, STITCHES
 
 SANE_STITCHES = "1 st/10cm..250 st/10cm"
-SANE_ROWS = "1 row/10cm..350 row/10cm"
+SANE_ROWS = "5 row/10cm..350 row/10cm"  # a bare "plus 2" behind a multiple is no row tension
 
 STITCH_TENSION = Input(
     "tension", "stitch tension", STITCH_RATE, says=("tension", "gauge", "stitch gauge", "my tension", "sts per", "stitches are",
@@ -24,7 +24,7 @@ MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
                   "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of", "cables over", "cable over",
-                  "lace over",
+                  "lace over", "rep of", "rep",
                   "pattern over", "pattern repeats over", "pattern worked over", "pattern is worked over", "stitch pattern of", "motif of",
                   "motif over", "repeats every", "lace is over", "cable is over")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
@@ -39,6 +39,12 @@ EDGE_STITCHES = Input(
     "edge", "edge stitches", STITCHES, says=EDGE_WORDS, default=Default("0 st", derived=True),
     sane="0 st..100 st", practice="1 st..4 st by 1 st", usual="0 st..20 st", spoken=True,
 )  # fmt: skip
+
+# "In 4s plus 2", "multiple of 6 and 1 over": the stitches that balance a pattern, told as a bare number behind it.
+BALANCE = choice("balance", "stitches over the repeats", {
+    **{f"{over} st": (f"plus {over}", f"and {over} over", f"with {over} over", f"with {over} extra", f"and {over} extra") for over in range(1, 8)},
+    "none": ("nothing over",)}, default=Default("none", derived=True))  # fmt: skip
+BALANCED = tuple(Default(key, when={"balance": key}, derived=True) for key in BALANCE.options if key != "none")
 
 HOW_MANY_REPEATS = ("how many repeats", "repeats is that", "repeats are that", "how many pattern repeats", "how many cable repeats",
                     "how many lace repeats", "how many cables", "how many multiples", "how many whole repeats", "how many motifs",

@@ -29,7 +29,8 @@ YARN_BY_WEIGHT = Rule(
                                                       "balls weigh", "ones", "g ones", "mine", "mine are", "gram balls",
                                                       "sold in", "want to use", "comes in", "instead", "the ones",
                                                       "i want to use"),
-              default=Default("=pattern_ball", "The weight of the balls bought", derived=True, given=("pattern_ball", "bought")),
+              default=tuple(Default("=pattern_ball", "The weight of the balls there are", derived=True, given=("pattern_ball", had))
+                            for had in ("bought", "stash")),
               ask="What does one ball weigh?", example="50 g", sane="1 g..5 kg", practice="50 g..100 g by 50 g"),
         Input("pattern_balls", "balls the pattern asks", COUNT, noun="ball",
               says=("pattern asks for", "pattern wants", "pattern calls for", "pattern uses", "pattern", "calls for", "asks for",
@@ -48,7 +49,7 @@ YARN_BY_WEIGHT = Rule(
               says=("i have", "i've", "i've got", "have got", "i got", "in hand", "in my stash", "only have", "already have",
                     "already got", "own"), extra=True, sane="1..500", spoken=True),
         Input("bought", "balls bought", COUNT, noun="ball", says=("i bought", "we bought", "bought", "if i buy", "if i get"),
-              default=Default("=rounded(balls)", derived=True), spoken=True, sane="1..500"),
+              default=(Default("=stash", derived=True, given=("stash",)), Default("=rounded(balls)", derived=True)), spoken=True, sane="1..500"),
         EACH,
         DISCOUNT,
     ),
