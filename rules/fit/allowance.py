@@ -145,7 +145,7 @@ ADD_SEAM_ALLOWANCE = Rule(
             label="cut width",
             says=("cut width", "cut size", "how wide", "cut", "width to cut"),
             axis="width",
-            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut", *I_CUT),
+            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut", *I_CUT, *(f"{piece} cut" for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt", "facing"))),
         ),
         Step(
             "cut_length", "Add the top allowance and the hem", "length + top + hem",
@@ -253,7 +253,7 @@ ALLOWANCE_SWAP = Rule(
         *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         *(f"seam in {unit}" for unit in ("mm", "inches", "centimetres", "centimeters", "millimetres", "metric")),
         *(f"marked in {unit}" for unit in ("inches", "cm", "mm", "centimetres", "millimetres")),
-        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much",
+        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "patterns print", "allowance how much",
         "what is that in metric",
         "what's that in metric", "what is it in metric", "what's it in metric",
     ),

@@ -167,6 +167,16 @@ DARTS = Rule(
             sane="1..24",
             practice="2..8 by 2",
         ),
+        # How many the pattern has, where other darts are wanted.
+        Input(
+            "printed",
+            "darts on the pattern",
+            COUNT,
+            says=("than the", "rather than", "instead of", "instead of the", "not the", "pattern has", "on the pattern", "pattern shows"),
+            extra=True,
+            spoken=True,
+            sane="1..24",
+        ),
     ),
     steps=(
         Step(

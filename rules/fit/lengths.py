@@ -103,6 +103,7 @@ FOR_HEIGHT = Rule(
     says=(
         "drafted for", "drawn for someone", "meant for someone", "made for someone", "someone tall", "for someone", "my height",
         "i'm tall", "tall", "petite", "height", "designed for", "made for someone", "pattern height",
+        *(f"pattern {made} for" for made in ("made", "was made", "drawn", "was drawn", "drafted")),
         *(f"made for a {who}" for who in WHO),
         *(f"drawn for a {who}" for who in WHO),
         *(f"meant for a {who}" for who in WHO),
@@ -158,6 +159,7 @@ FOR_HEIGHT = Rule(
                 "piece", "pattern length", "outside leg", "inside leg", "leg", "skirt", "length", "sleeve", "bodice", "inseam",
                 "back length", "dress", "side seam", "trousers", "long", "coat", "jacket",
                 *(f"{piece} length" for piece in PIECES),
+                *(f"the pattern's {piece}" for piece in PIECES),
             ),
             axis="length",
             ask="How long is the pattern piece?",
@@ -179,7 +181,7 @@ FOR_HEIGHT = Rule(
                 "length for him", "length for her", "how long for me", "how long for him", "how long for her",
             ),
             stated=("shortened to", "lengthened to", "shorten it to", "lengthen it to", "ought to be", "mine ought to be",
-                "mine must be", "leg came to", "sleeve came to", "came to", *(f"{piece} should be" for piece in PIECES)),
+                "mine must be", "leg came to", "sleeve came to", "came to", *(f"{piece} {must} be" for piece in PIECES for must in ("should", "must", "ought to", "needs to"))),
             axis="length",
         ),
         Step(

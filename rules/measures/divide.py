@@ -136,7 +136,7 @@ DIVIDE = Rule(
             "one piece taken off",
             {
                 "no": ("pieces", "lengths", "bits", "strips", "how many", "each", "every"),
-                "yes": ("i take", "i use", "i used", "i've used", "use up", "used up", "cut off", "is cut off"),
+                "yes": ("i take", "and use", "and used", "and take", "take", "have used", "i use", "i used", "i've used", "use up", "used up", "cut off", "is cut off"),
             },
             default=Default("no", derived=True),
         ),

@@ -48,6 +48,7 @@ DIAGONAL = Rule(
     ),
 )
 
+HALF_MATS = tuple(f"{half} {mat}" for half in ("half circle", "half round", "semicircular") for mat in ("mat", "rug", "doormat"))
 INPUTS = (
     choice(
         "shape",
@@ -59,7 +60,7 @@ INPUTS = (
                 "circle", "round", "circular", "disc", "disk", "radius", "diameter", "circumference",
                 "circumference of a circle",
             ),
-            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
+            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle", *HALF_MATS),
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
         },
@@ -213,6 +214,7 @@ PERIMETER = Rule(
         "perimeter", "perim", "perimeter of", "perimeter of a", "circumference", "circumference of a circle", "distance round",
         "outside edge", "how far round", "how far round for", "is a circle of", "end is a circle of", "total edge",
         "edge all round", "how much edge", "distance around", "how far around", "all the way around",
+        *HALF_MATS,
         "once round", "edge is", "edge measures", "edge has a round", "edge of a round",
     ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",
