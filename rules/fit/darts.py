@@ -87,6 +87,7 @@ DARTS = Rule(
                 "bigger than the waist",
                 "bigger than my waist",
                 "hip to waist difference",
+                *(f"how much {more} {be} the {hip} than the waist" for more in ("bigger", "larger") for be, hip in (("is", "hip"), ("are", "hips"))),
             ),
             default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
             sane="1 mm..100 cm",

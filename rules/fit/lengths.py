@@ -16,7 +16,7 @@ LENGTH_CHANGE = Rule(
     family="fit",
     says=(
         "net change", "change in the length", "length change", "lengthened", "shortened", "took out", "taken out", "let down",
-        "longer or shorter", "alter the length", "let down the hem", "let the hem down", "took up the hem", "took the hem up",
+        "longer or shorter", "alter the length", "let down the hem", *(f"{took} up {my}" for took in ("took", "take", "taken") for my in ("my", "the", "her", "his")), "let the hem down", "took up the hem", "took the hem up",
         "original length", "original skirt length", "lengthen", "shorten", "change the length", "change in length", "took off",
         "overall change", "altogether", "take out", "taking up", "i take up", "take it up", "take them up", "took it up",
         "took them up", "taken it up", "let it down", "let them down", "let the skirt down", "let the sleeve down", "back up",
@@ -103,7 +103,8 @@ FOR_HEIGHT = Rule(
     says=(
         "drafted for", "drawn for someone", "meant for someone", "made for someone", "someone tall", "for someone", "my height",
         "i'm tall", "tall", "petite", "height", "designed for", "made for someone", "pattern height",
-        *(f"pattern {made} for" for made in ("made", "was made", "drawn", "was drawn", "drafted")),
+        "inside leg", "outside leg",
+        *(f"pattern {made} for" for made in ("is meant", "was meant", "meant", "made", "was made", "drawn", "was drawn", "drafted")),
         *(f"made for a {who}" for who in WHO),
         *(f"drawn for a {who}" for who in WHO),
         *(f"meant for a {who}" for who in WHO),

@@ -130,6 +130,8 @@ DIVIDE = Rule(
             spoken=True,
             sane="1..8",
         ),
+        # As told of parts by name: "two marks, into thirds".
+        Input("told_marks", "marks told", COUNT, says=("marks", "lines"), noun="mark", extra=True, spoken=True, sane="1..100"),
         # One piece taken off, and no more of them.
         choice(
             "once",

@@ -8,7 +8,7 @@ from ..engine.rounding import FINE, PERCENT_TENTH
 
 # The scales that drawings are made at, by name.
 DRAWN = {"half": "1/2", "third": "1/3", "quarter": "1/4", "fifth": "1/5", "eighth": "1/8", "tenth": "1/10"}
-FULL = ("full size", "full sized", "real size", "actual size", "life size", "real length", "true length", "true size", "in reality", "real width")
+FULL = ("full size", "full sized", "real size", "actual size", "life size", "real length", "true length", "true size", "in reality", "real width", "long really", "wide really", "big really")
 
 SCALE = Rule(
     topic="scale",
@@ -61,6 +61,8 @@ SCALE = Rule(
         "photocopier setting",
         "copier set",
         "after copying",
+        "motif to become",
+        "to become",
         "copying at",
         "copied to",
         *(f"{verb} {what}" for verb in ("enlarge", "reduce", "shrink", "copy", "copied") for what in ("a", "my", "the motif",
@@ -103,7 +105,7 @@ SCALE = Rule(
             "scale of a drawing",
             {
                 **{
-                    name: tuple(f"{share}{of}{size}" for share in (name, f"one {name}") for of in (" ", " the ", " of the ")
+                    name: tuple(f"{share}{of}{size}" for share in (name, f"one {name}") for of in (" ", " the ", " of ", " of the ")
                                 for size in ("scale", "size", "full size", "real size"))
                     for name in DRAWN
                 },
