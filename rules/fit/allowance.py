@@ -41,7 +41,7 @@ ADD_SEAM_ALLOWANCE = Rule(
     says=(
         "add seam allowance", "seam allowance", "adding seam allowance", "with seam allowance", "seams and hem",
         "no seam allowance", "cutting size", "finished piece", "add seams", "plus seam allowance", "net pattern",
-        "how big do i cut the piece", "panel is", "to all edges", "to each edge", "to every edge", "to each side",
+        "how big do i cut the piece", *(f"do i cut {a} {piece}" for a in ("a", "my") for piece in ("panel", "piece", "yoke", "cuff", "facing")), "panel is", "to all edges", "to each edge", "to every edge", "to each side",
         "all the edges of", "seams all round", "all round", "on each edge", "on every edge", "on all edges",
         "on all four edges", "seams on every edge", "seams on all edges", "yoke", "pocket flap", "pocket bag", "skirt panel",
         "skirt front", "skirt back", "bodice front", "cut a piece", "long panel", "panel that finishes", "belt finishes",

@@ -20,6 +20,7 @@ SEWN = (
         "will it be when sewn", "will it be once sewn", "finished length when sewn",
     *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
     *(f"how {axis} sewn" for axis in ("wide", "long", "big", "tall", "deep")),
+    "finished width and height", "finished width and length", "finished height and width", "finished length and width",
     "finished width when sewn", "finished size when sewn", "height once sewn",
 )  # fmt: skip
 FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish",

@@ -176,7 +176,7 @@ DIVIDE = Rule(
             label="marks",
             says=(
                 "marks", "where do the marks go", "where are the marks", "where do i mark", "where to mark", "mark", "where",
-                "where do i stitch", "where do i sew", "where do i cut",
+                "where do i stitch", "where do i sew", "where do i cut", "where do the lines go", "where are the lines",
             ),
         ),
         Step(
