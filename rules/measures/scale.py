@@ -8,7 +8,8 @@ from ..engine.rounding import FINE, PERCENT_TENTH
 
 # The scales that drawings are made at, by name.
 DRAWN = {"half": "1/2", "third": "1/3", "quarter": "1/4", "fifth": "1/5", "eighth": "1/8", "tenth": "1/10"}
-FULL = ("full size", "full sized", "real size", "actual size", "life size", "real length", "true length", "true size", "in reality", "real width", "long really", "wide really", "big really")
+FULL = ("full size", "full sized", "real size", "actual size", "life size", "real length", "true length", "true size", "in reality",
+    "real width", "long really", "wide really", "big really")
 
 SCALE = Rule(
     topic="scale",
@@ -16,6 +17,7 @@ SCALE = Rule(
     says=(
         "scale",
         "scaled",
+        "scaled by",
         "enlarge",
         "enlarged",
         "blow up",
@@ -158,7 +160,8 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="scaled length",
-            says=("how long", "how big", "what should it measure", "what will it measure", "new length", "new size", "scaled", "becomes", "how high", "how wide"),
+            says=("how long", "how big", "what should it measure", "what will it measure", "new length", "new size", "scaled", "becomes",
+                "how high", "how wide"),
             axis="length",
             when={"share": "of it"},
             stated=(
@@ -251,7 +254,8 @@ SCALE = Rule(
     ),
     answers=("scaled", "less", "more", "percent", "change", "by"),
     tells=("length + ratio",),
-    headline=("Scaled, it is {scaled}.", "At full size it is {full}.", "At full size it is {full_drawn}.", "That leaves {less}.", "With it, that is {more}."),
+    headline=("Scaled, it is {scaled}.", "At full size it is {full}.", "At full size it is {full_drawn}.", "That leaves {less}.",
+        "With it, that is {more}."),
     refusals=(
         Refusal(
             "factor < 1",

@@ -48,6 +48,7 @@ DIAGONAL = Rule(
     ),
 )
 
+HALF_AREAS = ("area of half a circle", "area of a half circle", "area of a semicircle")
 HALF_MATS = tuple(f"{half} {mat}" for half in ("half circle", "half round", "semicircular") for mat in ("mat", "rug", "doormat"))
 INPUTS = (
     choice(
@@ -60,7 +61,7 @@ INPUTS = (
                 "circle", "round", "circular", "disc", "disk", "radius", "diameter", "circumference",
                 "circumference of a circle",
             ),
-            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle", *HALF_MATS),
+            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle", "half a circle", *HALF_MATS, *HALF_AREAS),
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
         },
@@ -189,6 +190,7 @@ AREA_OF_SHAPE = Rule(
     says=(
         "area", "square inches", "square centimetres", "square metres", "square yards", "surface", "area of", "how much area",
         "square feet", "surface area", "area and the perimeter", "area and perimeter",
+        *HALF_AREAS,
         *(f"how many square {unit}" for unit in ("inches", "centimetres", "cm", "metres", "yards", "feet")),
     ),
     about="The area of a rectangle, square, circle, half circle, oval or triangle.",
