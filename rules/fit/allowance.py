@@ -41,7 +41,9 @@ ADD_SEAM_ALLOWANCE = Rule(
     says=(
         "add seam allowance", "seam allowance", "adding seam allowance", "with seam allowance", "seams and hem",
         "no seam allowance", "cutting size", "finished piece", "add seams", "plus seam allowance", "net pattern",
-        "how big do i cut the piece", "panel is", "to all edges", "to each edge", "to every edge", "to each side",
+        "how big do i cut the piece", *(f"do i cut {a} {piece}" for a in ("a", "my")
+            for piece in ("panel", "piece", "yoke", "cuff", "facing")), "panel is", "to all edges", "to each edge", "to every edge",
+                "to each side",
         "all the edges of", "seams all round", "all round", "on each edge", "on every edge", "on all edges",
         "on all four edges", "seams on every edge", "seams on all edges", "yoke", "pocket flap", "pocket bag", "skirt panel",
         "skirt front", "skirt back", "bodice front", "cut a piece", "long panel", "panel that finishes", "belt finishes",
@@ -145,7 +147,8 @@ ADD_SEAM_ALLOWANCE = Rule(
             label="cut width",
             says=("cut width", "cut size", "how wide", "cut", "width to cut"),
             axis="width",
-            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut", *I_CUT),
+            stated=("cut", "cut width", "cut it", "i cut it", "is cut", "when cut", "was cut", *I_CUT, *(f"{piece} cut"
+                for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt", "facing"))),
         ),
         Step(
             "cut_length", "Add the top allowance and the hem", "length + top + hem",
@@ -253,7 +256,8 @@ ALLOWANCE_SWAP = Rule(
         *(f"allowance {to} {unit}" for to in ("to", "into") for unit in ("mm", "cm", "centimetres", "inches", "metric")),
         *(f"seam in {unit}" for unit in ("mm", "inches", "centimetres", "centimeters", "millimetres", "metric")),
         *(f"marked in {unit}" for unit in ("inches", "cm", "mm", "centimetres", "millimetres")),
-        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "allowance how much",
+        "seam plate", "machine plate", "metric patterns", "metric pattern print", "allowance how many", "patterns print",
+        "allowance how much",
         "what is that in metric",
         "what's that in metric", "what is it in metric", "what's it in metric",
     ),

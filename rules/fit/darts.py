@@ -87,6 +87,8 @@ DARTS = Rule(
                 "bigger than the waist",
                 "bigger than my waist",
                 "hip to waist difference",
+                *(f"how much {more} {be} the {hip} than the waist" for more in ("bigger", "larger") for be, hip in (("is", "hip"), ("are",
+                "hips"))),
             ),
             default=Default("=abs(larger - smaller)", "Take the smaller measure from the larger", derived=True),
             sane="1 mm..100 cm",
@@ -166,6 +168,16 @@ DARTS = Rule(
             example="4 darts",
             sane="1..24",
             practice="2..8 by 2",
+        ),
+        # How many the pattern has, where other darts are wanted.
+        Input(
+            "printed",
+            "darts on the pattern",
+            COUNT,
+            says=("than the", "rather than", "instead of", "instead of the", "not the", "pattern has", "on the pattern", "pattern shows"),
+            extra=True,
+            spoken=True,
+            sane="1..24",
         ),
     ),
     steps=(

@@ -247,6 +247,16 @@ EASE = Rule(
             sane="0 cm..40 cm",
         ),
         Step(
+            "short_share",
+            "As a share of the body measure",
+            "short / body",
+            PERCENT,
+            rounding=PERCENT_TENTH,
+            label="less than the body, as a percentage",
+            stated=("smaller", "smaller than the body", "smaller than me", "smaller than i am", "less than the body", "tighter",
+                "negative ease"),
+        ),
+        Step(
             "verdict",
             "What is published",
             kind=TEXT,
@@ -260,6 +270,7 @@ EASE = Rule(
     answers=("ease", "share", "verdict"),
     headline=("There is {ease} of ease, {share} of the body measure.",),
     algorithm=_verdict,
+    defers=("negative ease",),
     source=ARITHMETIC,
     refusals=(
         Refusal(

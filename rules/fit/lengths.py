@@ -16,7 +16,8 @@ LENGTH_CHANGE = Rule(
     family="fit",
     says=(
         "net change", "change in the length", "length change", "lengthened", "shortened", "took out", "taken out", "let down",
-        "longer or shorter", "alter the length", "let down the hem", "let the hem down", "took up the hem", "took the hem up",
+        "longer or shorter", "alter the length", "let down the hem", *(f"{took} up {my}" for took in ("took", "take", "taken")
+            for my in ("my", "the", "her", "his")), "let the hem down", "took up the hem", "took the hem up",
         "original length", "original skirt length", "lengthen", "shorten", "change the length", "change in length", "took off",
         "overall change", "altogether", "take out", "taking up", "i take up", "take it up", "take them up", "took it up",
         "took them up", "taken it up", "let it down", "let them down", "let the skirt down", "let the sleeve down", "back up",
@@ -103,6 +104,8 @@ FOR_HEIGHT = Rule(
     says=(
         "drafted for", "drawn for someone", "meant for someone", "made for someone", "someone tall", "for someone", "my height",
         "i'm tall", "tall", "petite", "height", "designed for", "made for someone", "pattern height",
+        "inside leg", "outside leg",
+        *(f"pattern {made} for" for made in ("is meant", "was meant", "meant", "made", "was made", "drawn", "was drawn", "drafted")),
         *(f"made for a {who}" for who in WHO),
         *(f"drawn for a {who}" for who in WHO),
         *(f"meant for a {who}" for who in WHO),
@@ -158,6 +161,7 @@ FOR_HEIGHT = Rule(
                 "piece", "pattern length", "outside leg", "inside leg", "leg", "skirt", "length", "sleeve", "bodice", "inseam",
                 "back length", "dress", "side seam", "trousers", "long", "coat", "jacket",
                 *(f"{piece} length" for piece in PIECES),
+                *(f"the pattern's {piece}" for piece in PIECES),
             ),
             axis="length",
             ask="How long is the pattern piece?",
@@ -179,7 +183,8 @@ FOR_HEIGHT = Rule(
                 "length for him", "length for her", "how long for me", "how long for him", "how long for her",
             ),
             stated=("shortened to", "lengthened to", "shorten it to", "lengthen it to", "ought to be", "mine ought to be",
-                "mine must be", "leg came to", "sleeve came to", "came to", *(f"{piece} should be" for piece in PIECES)),
+                "mine must be", "leg came to", "sleeve came to", "came to", *(f"{piece} {must} be" for piece in PIECES
+                    for must in ("should", "must", "ought to", "needs to"))),
             axis="length",
         ),
         Step(

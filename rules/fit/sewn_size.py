@@ -19,6 +19,8 @@ SEWN = (
     *(f"{verb} it come out at" for verb in ("does", "will", "would")), "after sewing how", "left once sewn", "left when sewn",
         "will it be when sewn", "will it be once sewn", "finished length when sewn",
     *(f"how {axis} is it {when}" for axis in ("wide", "long", "big", "tall") for when in WHEN),
+    *(f"how {axis} sewn" for axis in ("wide", "long", "big", "tall", "deep")),
+    "finished width and height", "finished width and length", "finished height and width", "finished length and width",
     "finished width when sewn", "finished size when sewn", "height once sewn",
 )  # fmt: skip
 FINISH = ("does it finish", "do they finish", "will it finish", "would it finish", "finishes how", "does that finish",

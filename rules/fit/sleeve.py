@@ -101,7 +101,7 @@ SLEEVE_CAP_EASE = Rule(
             kind=TEXT,
             label="what it suits",
             says=(
-                "will it go in", "go into", "too much", "enough", "is that ok", "verdict", "too much ease",
+                "will it go in", "will it go into", "too much", "enough", "is that ok", "verdict", "too much ease",
                 "is that too much ease", "is that too much",
                 "enough ease",
             ),

@@ -50,6 +50,10 @@ SPREAD_CHANGE = Rule(
         "at every seam",
         "off each seam",
         "each cut edge",
+        "off each edge",
+        "each edge on",
+        "edge of each seam",
+        "each edge of each",
         "every cut edge",
         "nipped in",
         "edge can give",
@@ -213,6 +217,7 @@ SPREAD_CHANGE = Rule(
             stated=(
                 "each seam edge", "every seam edge", "per seam edge", "each cut edge", "each edge", "off each edge",
                 "per edge", "at each cut edge", "off each cut edge", "at each edge", "at each edge of", "each edge of", "on each edge of",
+                "each edge on",
                 "off each edge of", "every cut edge", "on every cut edge", "off every edge", "on every edge", "every edge",
                 "in at each edge",
                 "at every edge",

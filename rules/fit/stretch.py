@@ -67,7 +67,8 @@ STRETCH = Rule(
             "stretched length",
             LENGTH,
             says=(
-                "pull", "pulled", "pulls to", "goes to", "stretched", "stretches to", "stretch to", "reach", "reaches",
+                "pull", "pulled", "pulls to", "goes to", "stretched", "stretches to", "stretch to", "reach", "reaches", "must reach",
+                "has to reach", "needs to reach", "should reach",
                 "pulls to", "pulled to", "goes to", "it goes",
                 *told("when stretched", "when pulled"),
                 "went to", "it went to", "went out to", "came out at", "goes out to", "stretches", "pulls out to",
@@ -94,7 +95,8 @@ STRETCH = Rule(
             LENGTH,
             rounding=FINE,
             label="what it grows by",
-            says=("how much does it grow", "how much it grows", "how much longer", "what does it grow by", "how much further"),
+            says=("how much does it grow", "did it grow", "has it grown", "how much it grows", "how much longer", "what does it grow by",
+                "how much further"),
             stated=("it grew", "grew by", "grows by", "it grows", "grew", "it gives"),
         ),
         Step(

@@ -155,6 +155,7 @@ CONVERT = Rule(
         "metric tape",
         "metric ruler",
         "inch tape",
+        *(f"{what} on {a} {tape}" for what in ASKED for a in ("an", "a", "my") for tape in ("inch tape", "metric tape", "tape")),
         "in square cm",
         "in square centimetres",
         "in square metres",

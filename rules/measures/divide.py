@@ -19,7 +19,7 @@ LINES = ("mark", "line", "cut", "fold", "stitching line", "division")
 MADE = ("apron", "bag", "skirt", "top", "cape", "tunic", "bib", "scarf", "curtain", "cushion", "shirt", "pouch", "tabard", "one")
 # "Length from a" would be one length, such as that of bias from a square.
 OUT_OF = (
-    *(f"{thing} {how}" for thing in ("cords", "laces", "tapes", "ribbons") for how in ("out of", "out of a", "from a")),
+    *(f"{thing} {how}" for thing in ("cords", "laces", "tapes", "ribbons", "tabs", "loops") for how in ("out of", "out of a", "from a")),
     "lengths out of", "lengths out of a",
 )  # fmt: skip
 MOST_MARKS = 40  # more marks than this are not listed one by one
@@ -46,7 +46,7 @@ DIVIDE = Rule(
         "pieces can i cut", "cut in equal", "equal bits", "pieces how many", "into lengths of", "cut in pieces",
         "how much remains", "each bit", "each bit be", "share out", "how much for each",
         "pieces the same", "the same length", "bits from", "bits", "how much is left over", "how much is left",
-        "into quarters", "in quarters", "into thirds",
+        "into quarters", "in quarters", "into thirds", "into loops", "into loops of", "into tabs of",
         *(f"{how} {name}" for name in SHARES if name not in ("halves", "thirds", "quarters", "eighths") for how in ("into", "in")),
         "among", "length each", "in thirds", "into halves", "into eighths", "shared between", "share between",
         "share it between", "segments", "intervals", "subdivision", "subdivide", "pieces can i get", "cut it into",
@@ -130,13 +130,16 @@ DIVIDE = Rule(
             spoken=True,
             sane="1..8",
         ),
+        # As told of parts by name: "two marks, into thirds".
+        Input("told_marks", "marks told", COUNT, says=("marks", "lines"), noun="mark", extra=True, spoken=True, sane="1..100"),
         # One piece taken off, and no more of them.
         choice(
             "once",
             "one piece taken off",
             {
                 "no": ("pieces", "lengths", "bits", "strips", "how many", "each", "every"),
-                "yes": ("i take", "i use", "i used", "i've used", "use up", "used up", "cut off", "is cut off"),
+                "yes": ("i take", "and use", "and used", "and take", "take", "have used", "i use", "i used", "i've used", "use up",
+                "used up", "cut off", "is cut off"),
             },
             default=Default("no", derived=True),
         ),
@@ -174,7 +177,7 @@ DIVIDE = Rule(
             label="marks",
             says=(
                 "marks", "where do the marks go", "where are the marks", "where do i mark", "where to mark", "mark", "where",
-                "where do i stitch", "where do i sew", "where do i cut",
+                "where do i stitch", "where do i sew", "where do i cut", "where do the lines go", "where are the lines",
             ),
         ),
         Step(

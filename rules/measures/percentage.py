@@ -105,7 +105,7 @@ PERCENTAGE = Rule(
                 "what was it originally", "what was it to start with", "what was it at first", "what did it start at",
                 "what did it cost before", "what was the original", "what was the price before",
                 "what was the whole", "what is the whole", "how much is the whole", "how much have i", "how much had i",
-                "how much did i have", "how much is all of it",
+                "how much did i have", "how much is all of it", "i've done", "i have done", "done so far", "which is only",
             ),
         ),
     ),
@@ -190,16 +190,18 @@ PERCENTAGE_OF_WHOLE = Rule(
                 "difference": (
                     "bigger", "larger", "longer than", "more than", "smaller", "shorter", "less than", "wider", "narrower",
                     "shrank", "shrunk", "grew", "grown", "lost", "gained", "lose", "gain", "exceed", "exceeds", "by which",
-                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "fewer", "did i save", "saved", "saving",
+                    "went up", "gone up", "went down", "gone down", "dropped", "rose", "up by", "down by", "how much dearer",
+                    "how much cheaper", "fewer", "did i save", "saved", "saving",
                 ),
             },
             default=(Default("share", derived=True),),
         ),
         # Of what was used the rest is left; of what is left, nothing is to be taken away.
         flag("left", "what is left is wanted", ("percent is left", "per cent is left", "percentage is left", "percent left",
-        "per cent left",
+        "per cent left", "percent did i waste", "per cent did i waste", "percent is wasted", "per cent is wasted", "percent was wasted",
              "percentage left", "percent remains", "percent do i have left", "percent have i left")),
-        flag("spent", "the part is what was used", ("used", "i used", "cut off", "spent", "gone", "sold", "cut away", "used up")),
+        flag("spent", "the part is what was used", ("used", "i used", "cut off", "spent", "gone", "sold", "done", "made", "finished",
+            "sewn", "are done", "cut away", "used up")),
     ),
     steps=(
         Step(

@@ -37,6 +37,8 @@ class _Reckoning:
         assert isinstance(node, Binary)
         left, right = self.value(node.left), self.value(node.right)
         if node.op in "+-" and _is_percentage(node.right) and left.dimensionality:
+            if node.op == "-" and right.to_base_units().magnitude > 1:
+                raise Impossible("no more than all of it, 100 %, can be taken off. Such as: 80 cm less 10 %")
             right = left * right  # "80 cm plus 10 %": that share of what stands before it
         left, right = self.same_unit(node, left, right)
         made = self.operate(node.op, left, right)

@@ -6,18 +6,27 @@ from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, ch
 from ..engine.kinds import LENGTH, PERCENT, RATIO
 from ..engine.rounding import FINE, PERCENT_TENTH
 
+# The scales that drawings are made at, by name.
+DRAWN = {"half": "1/2", "third": "1/3", "quarter": "1/4", "fifth": "1/5", "eighth": "1/8", "tenth": "1/10"}
+FULL = ("full size", "full sized", "real size", "actual size", "life size", "real length", "true length", "true size", "in reality",
+    "real width", "long really", "wide really", "big really")
+
 SCALE = Rule(
     topic="scale",
     family="measures",
     says=(
         "scale",
         "scaled",
+        "scaled by",
         "enlarge",
         "enlarged",
         "blow up",
         "photocopy",
         "copier",
         "scale factor",
+        "test square",
+        "square measure",
+        "the test square",
         "scale up",
         "scale down",
         "enlargement",
@@ -29,7 +38,6 @@ SCALE = Rule(
         "reduce",
         "reduced",
         "times the size",
-        "test square",
         "photocopier",
         "drawing",
         "set the photocopier",
@@ -54,6 +62,10 @@ SCALE = Rule(
         "copier setting",
         "photocopier setting",
         "copier set",
+        "after copying",
+        "motif to become",
+        "to become",
+        "copying at",
         "copied to",
         *(f"{verb} {what}" for verb in ("enlarge", "reduce", "shrink", "copy", "copied") for what in ("a", "my", "the motif",
             "the drawing")),
@@ -88,6 +100,29 @@ SCALE = Rule(
             # A bare "make it 180" means 180 %: nothing in a workroom is made 180 times as large.
             sane="0.005..50",
             practice="0.5..2",
+        ),
+        # A scale that is told by name: "drawn at quarter scale".
+        choice(
+            "drawn",
+            "scale of a drawing",
+            {
+                **{
+                    name: tuple(f"{share}{of}{size}" for share in (name, f"one {name}") for of in (" ", " the ", " of ", " of the ")
+                                for size in ("scale", "size", "full size", "real size"))
+                    for name in DRAWN
+                },
+                "not said": (),
+            },
+            default=(Default("not said", derived=True),),
+        ),
+        Input(
+            "drawn_at",
+            "scale it is drawn at",
+            RATIO,
+            default=tuple(Default(number, derived=True, when={"drawn": name}) for name, number in DRAWN.items()),
+            extra=True,
+            spoken=True,
+            sane="0.1..0.5",
         ),
         choice(
             "said",
@@ -125,7 +160,8 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="scaled length",
-            says=("how long", "how big", "new length", "new size", "scaled", "becomes", "how high", "how wide"),
+            says=("how long", "how big", "what should it measure", "what will it measure", "new length", "new size", "scaled", "becomes",
+                "how high", "how wide"),
             axis="length",
             when={"share": "of it"},
             stated=(
@@ -202,12 +238,24 @@ SCALE = Rule(
             LENGTH,
             rounding=FINE,
             label="full size",
-            says=("full size", "full sized", "real size", "actual size", "life size"),
+            says=FULL,
+            when={"drawn": "not said"},
+        ),
+        Step(
+            "full_drawn",
+            "Divide the length by the scale it is drawn at",
+            "amount / drawn_at",
+            LENGTH,
+            rounding=FINE,
+            label="full size",
+            says=FULL,
+            when={"drawn": tuple(DRAWN)},
         ),
     ),
     answers=("scaled", "less", "more", "percent", "change", "by"),
     tells=("length + ratio",),
-    headline=("Scaled, it is {scaled}.", "At full size it is {full}.", "That leaves {less}.", "With it, that is {more}."),
+    headline=("Scaled, it is {scaled}.", "At full size it is {full}.", "At full size it is {full_drawn}.", "That leaves {less}.",
+        "With it, that is {more}."),
     refusals=(
         Refusal(
             "factor < 1",

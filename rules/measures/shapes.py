@@ -30,7 +30,7 @@ DIAGONAL = Rule(
             "diagonal", "Square both sides, add them and take the root", "sqrt(width ^ 2 + height ^ 2)",
             LENGTH,
             rounding=FINE,
-            says=("diagonal", "corner to corner", "across corners", "how long"),
+            says=("diagonal", "how long is the diagonal", "how long should the diagonal"),
             axis="length",
             stated=("diagonal", "corner to corner", "diagonal is", "diagonals are", "diagonal of", "diagonal of a square is",
                 "corner to corner is", "quilt corner to corner",
@@ -48,6 +48,8 @@ DIAGONAL = Rule(
     ),
 )
 
+HALF_AREAS = ("area of half a circle", "area of a half circle", "area of a semicircle")
+HALF_MATS = tuple(f"{half} {mat}" for half in ("half circle", "half round", "semicircular") for mat in ("mat", "rug", "doormat"))
 INPUTS = (
     choice(
         "shape",
@@ -59,7 +61,7 @@ INPUTS = (
                 "circle", "round", "circular", "disc", "disk", "radius", "diameter", "circumference",
                 "circumference of a circle",
             ),
-            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle"),
+            "half circle": ("half circle", "semicircle", "semi-circle", "half-circle", "half a circle", *HALF_MATS, *HALF_AREAS),
             "oval": ("oval", "ellipse", "elliptical"),
             "triangle": ("triangle", "triangular", "bunting"),
         },
@@ -97,7 +99,8 @@ INPUTS = (
         "diameter",
         "diameter",
         LENGTH,
-        says=("diameter", "across", "circle", "round"),
+        says=("diameter", "across", "circle", "round", "circular"),
+        spoken=True,
         axis="diameter",
         sane="0.1 mm..1 km",
         default=Default("=2 * radius", "Twice the radius", derived=True),
@@ -187,6 +190,7 @@ AREA_OF_SHAPE = Rule(
     says=(
         "area", "square inches", "square centimetres", "square metres", "square yards", "surface", "area of", "how much area",
         "square feet", "surface area", "area and the perimeter", "area and perimeter",
+        *HALF_AREAS,
         *(f"how many square {unit}" for unit in ("inches", "centimetres", "cm", "metres", "yards", "feet")),
     ),
     about="The area of a rectangle, square, circle, half circle, oval or triangle.",
@@ -213,6 +217,7 @@ PERIMETER = Rule(
         "perimeter", "perim", "perimeter of", "perimeter of a", "circumference", "circumference of a circle", "distance round",
         "outside edge", "how far round", "how far round for", "is a circle of", "end is a circle of", "total edge",
         "edge all round", "how much edge", "distance around", "how far around", "all the way around",
+        *HALF_MATS,
         "once round", "edge is", "edge measures", "edge has a round", "edge of a round",
     ),
     about="The edge of a rectangle, square, circle or half circle, all the way round.",

@@ -9,7 +9,9 @@ from ..engine.rounding import PERCENT_TENTH
 TEST_SQUARE = Rule(
     topic="printed test square",
     family="measures",
-    says=("test square came out", "test square printed", "test square prints", "test square measures", "test square should be",
+    says=("printed the test square", "printed my test square", "test square is", "test square says", "percent to print",
+        "percentage to print", "to print at", "print it at",
+          "test square came out", "test square printed", "test square prints", "test square measures", "test square should be",
           "test square comes out", "print it again", "print again", "reprint", "percent do i print", "percentage do i print",
           "percentage should i print", "percent should i print", "square came out", "square printed at"),
     about="At what percentage to print a pattern again when its test square came out too small or too large.",
