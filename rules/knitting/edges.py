@@ -192,7 +192,7 @@ def _down(unit: str) -> Rounding:
 BUTTONHOLE_ROWS = _buttonholes(
     "buttonhole rows", "rows", "row", ROWS, "2 row", "cast off on one row and cast on again on the next", _down("row"),
     ("buttonhole rows", "buttonholes", "button band", "buttonhole band", "knitted buttonholes", "space the buttonholes",
-     "buttonhole"),
+     "buttonhole", "row holes", "row buttonholes"),
     (
         "The button band has 120 rows. Six buttonholes of 2 rows each, 4 plain rows before the first and 4 after the "
         "last. "

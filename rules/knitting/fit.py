@@ -71,7 +71,7 @@ FIT = Rule(
     steps=(
         Step("ease", "Take the body measure from the finished one", "finished - body", rounding=BODY, label="ease",
              says=("ease", "how much ease", "much ease", "difference"),
-             stated=("ease", "positive ease", "of ease")),
+             stated=("ease", "positive ease", "of ease"), sane="-40 cm..60 cm"),
         Step("fit", "Name it", kind=TEXT, label="fit", says=("fit", "what fit", "how will it fit", "kind of fit",
                                                              "category", "classic", "tight", "loose",
                                                              "called", "what is it called")),

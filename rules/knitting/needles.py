@@ -156,7 +156,8 @@ _INTO_US = _into(("us", "us size", "american", "us number", "us needle size", "u
                   "us hook size", "us needle", "american needle", "american needle size"),
                  *(f"{tool} american" for tool in ("needle", "needles", "hook")))
 _INTO_UK = _into(("uk", "uk size", "old uk", "old uk size", "english size", "uk number", "old english size",
-                  "british size", "old english", "old british", "english", "british", "old english number", "uk needle", "uk needle size", "old uk needle", "english needle",
+                  "british size", "old english", "old british", "english", "british", "old english number", "uk needle",
+                  "uk needle size", "old uk needle", "english needle",
                   "english needle size", "british needle"),
                  *(f"{tool} english" for tool in ("needle", "needles", "hook")))
 # "What UK needle size" says what is wanted, and that it is a needle's.

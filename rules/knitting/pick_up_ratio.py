@@ -16,7 +16,8 @@ PICK_UP_BY_RATIO = Rule(
     about="How many stitches are picked up along an edge of rows by a ratio such as three for every four rows.",
     inputs=(
         Input("pick", "stitches picked up", STITCHES, says=("pick up", "picking up", "knit up", "pick up and knit"),
-              ask="How many stitches are picked up?", example="3 stitches", sane="1 st..20 st", practice="2 st..5 st by 1 st", spoken=True),
+              ask="How many stitches are picked up?", example="3 stitches", sane="1 st..20 st", practice="2 st..5 st by 1 st",
+              spoken=True),
         Input("of_rows", "rows they are picked up from", ROWS, says=_CALLED, ask="From how many rows?", example="4 rows",
               sane="1 row..20 row", practice="3 row..7 row by 1 row", spoken=True),
         Input("rows", "edge rows", ROWS, says=("along", "edge", "rows along", "edge has", "front has", "edge of", "row ends", "band of"),

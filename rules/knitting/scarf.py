@@ -17,7 +17,17 @@ from ..engine.declare import (
 from ..engine.kinds import COUNT, LENGTH, ROWS, STITCHES
 from ..engine.rounding import BODY, COUNT_NEAR, ROW, STITCH
 from .width import NO_ROOM_FOR_EDGES
-from .words import BALANCE, BALANCED, EDGE_STITCHES, HOW_MANY_REPEATS, MULTIPLE, REALLY_WIDE, ROW_TENSION, STITCH_TENSION, SWATCH_CAUTION
+from .words import (
+    BALANCE,
+    BALANCED,
+    EDGE_STITCHES,
+    HOW_MANY_REPEATS,
+    MULTIPLE,
+    REALLY_WIDE,
+    ROW_TENSION,
+    STITCH_TENSION,
+    SWATCH_CAUTION,
+)
 
 
 def _bordered(wide: str) -> tuple[str, ...]:
@@ -89,7 +99,8 @@ SCARF_OR_BLANKET = Rule(
              says=("stitches between the borders", "stitches in the middle", "middle stitches", "stitches inside the border",
                    "stitches within the border", "stitches in the centre", "stitches left in the middle", "centre stitches",
                    "stitches for the middle", "stitches for the centre", "middle in stitches", "centre in stitches",
-                   "stitches wide is the middle", "stitches wide is the centre", "stitches left between the borders"), when={"outside": "within"}),
+                   "stitches wide is the middle", "stitches wide is the centre", "stitches left between the borders"),
+                   when={"outside": "within"}),
         Step("middle_rows", "Take the border off both ends", "rows - 2 * rounded(border_rows)", ROWS, rounding=ROW,
              label="rows between the borders",
              says=("rows between the borders", "rows in the middle", "middle rows", "rows inside the border", "rows within the border",

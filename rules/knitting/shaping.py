@@ -128,7 +128,8 @@ _ENDS = {
     "both": ("1 stitch each end", "1 stitch at each end", "1 stitch each side", "1 stitch at both ends",
              "1 stitch at each side", "1 st each end", "each end", "both ends", "each side", "both sides",
              "one at each end", "1 at each end", "at each end", "either end", "both edges",
-             "each edge", "both armhole edges", "both raglan edges", "each armhole edge", "1 each end", "1 each side", "two at a time", "2 at a time", "two a time", "a pair at a time",
+             "each edge", "both armhole edges", "both raglan edges", "each armhole edge", "1 each end", "1 each side", "two at a time",
+             "2 at a time", "two a time", "a pair at a time",
              "each end of the row", "sleeve", "one each end"),
     "one": ("1 stitch at one end", "1 stitch at the neck edge", "1 stitch at neck edge", "1 st at neck edge",
             "1 stitch at one edge", "one end", "only one end", "one side", "1 end", "neck edge", "one edge",
@@ -138,8 +139,10 @@ _ENDS = {
 }
 
 # "How many rows between increases" wants the intervals.
-_APART = tuple(f"rows {between} {shaping}" for between in ("between", "between the", "between two", "between each", "from one", "apart are the")
-               for shaping in ("one increase", "one decrease", "increase", "increases", "decrease", "decreases", "shaping", "shapings", "increase rows", "decrease rows"))
+_APART = tuple(f"rows {between} {shaping}" for between in ("between", "between the", "between two", "between each", "from one",
+                                                               "apart are the")
+               for shaping in (*(f"{which}{way}" for way in ("increase", "decrease") for which in ("one ", "")), "shaping",
+                               "increase rows", "decrease rows"))
 
 SHAPE_ALONG_ROWS = Rule(
     topic="shape along rows",

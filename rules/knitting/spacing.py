@@ -157,7 +157,7 @@ _AFTER = ("end up with", "stitches after", "stitches will i have", "stitches do 
           "stitches have i", "sts have i", "stitches now", "sts now", "new total", "total stitches", "total sts", "stitches in total",
           "sts in total", "stitches altogether", "sts altogether", "on the needle then", "on the needle afterwards", "on the needle now",
           "on my needle then", "on my needle now", "on the needles now", "do i finish with", "will i finish with", "stitches in all",
-          "stitches left on", "what am i left with", "does that make", "does it make", "will that make", "that make in all", "am i left with",
+          "stitches left on", "what am i left with", "am i left with", "does that make", "does it make", "will that make",
           *(f"{who} be left with" for who in ("i", "we", "will i", "will we", "many will i")), "are we left with")
 
 
@@ -193,7 +193,7 @@ EVENLY_SPACED_INCREASES = Rule(
         Input("add", "stitches to add", STITCHES, says=("add", "increase", "inc", "more", "increase by", "adding",
                                                         "extra", "new stitches", "more sts", "more st", "plus", "additional",
                                                         "increases of", "inc by", "up by", "go up by",
-                                                        "more stitches", "by", "increases", "make", "put in", "to put in"),
+                                                        "more stitches", "by", "increases", "make", "put in"),
               default=Default("=total - stitches", "Take what is on the needle from what is wanted", derived=True),
               ask="How many stitches are to be added?", example="9 stitches", sane="1 st..5000 st",
               practice="4 st..20 st by 1 st"),
@@ -214,7 +214,7 @@ EVENLY_SPACED_INCREASES = Rule(
         Step("after", "Count the stitches it leaves", kind=STITCHES, label="stitches after",
              says=_AFTER),
         *_counted("add", ("stitches do i add", "stitches must i add", "stitches to add", "stitches are added", "stitches do i need to add",
-                          "how many to add", "how many must i make", "how many do i make", "how many to make", "how many more stitches", "how many extra stitches")),
+                          "how many to add", "how many must i make", "how many more stitches", "how many extra stitches")),
     ),
     answers=("row", "after"),
     headline=("{row}: {after}.",),
@@ -249,8 +249,8 @@ EVENLY_SPACED_INCREASES = Rule(
 EVENLY_SPACED_DECREASES = Rule(
     topic="evenly spaced decreases",
     family="knitting",
-    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose", "stitches out of", "sts out of", "take away",
-          "get rid of", "rid of", "diminish",
+    says=("decrease evenly", "decrease", "decreasing", "evenly spaced decreases", "lose stitches evenly", "lose", "stitches out of",
+          "sts out of", "take away", "get rid of", "rid of", "diminish",
           "k2tog", "knit two together", "take out", "dec evenly", "spread the decreases", "decrease row", "decrease round", "lose evenly",
           "sc2tog", "reduce", "2 together", "remove", "spread evenly", "spaced evenly", "evenly", "go down from", "must go down",
           "sts down to", "stitches down to", "down to", "fewer sts", "distribute the decreases", "do the decreases go",
@@ -263,7 +263,7 @@ EVENLY_SPACED_DECREASES = Rule(
                                                           "losing", "get rid of", "rid of", "loose",
                                                           "take out", "by", "down by", "fewer sts", "fewer stitches",
                                                           "less sts", "less stitches", "minus", "dec by", "reduce by", "away",
-                                                          "diminish", "decreases", "remove", "take", "take away", "to take out", "to lose"),
+                                                          "diminish", "decreases", "remove", "take", "to take out"),
               default=Default("=stitches - total", "Take what is wanted from what is on the needle", derived=True),
               ask="How many stitches are to be lost?", example="12 stitches", sane="1 st..5000 st",
               practice="4 st..20 st by 1 st"),

@@ -116,7 +116,8 @@ _COLOURS = ("red", "blue", "white", "black", "green", "yellow", "grey", "gray", 
             "ochre")
 
 
-_COLOUR_ROWS = tuple(said for colour in _COLOURS for said in (f"{colour} rows", f"rows of {colour}", f"rows are {colour}", f"rows {colour}"))
+_COLOUR_ROWS = tuple(said for colour in _COLOURS for said in (f"{colour} rows", f"rows of {colour}", f"rows are {colour}",
+                                                           f"rows {colour}"))
 _OF_IT = ("how much of it", "how much of that", "how much of the yarn", "how much of the wool", "how much of this")
 
 
@@ -133,7 +134,8 @@ def _each_colour() -> tuple[Step, ...]:
                  if number == 1 else ()),
             Step(f"weight_{number}", "Yarn of the colour", kind=MASS, rounding=YARN_WEIGHT,
                  label=f"weight of colour {number}",
-                 says=("how much wool", *_OF_IT, "how many grams", "grams", "weight of", "how many ounces", "what weight", "what weight is",
+                 says=("how much wool", *_OF_IT, "how many grams", "grams", "weight of", "how many ounces", "what weight",
+                       "what weight is",
                        *(f"grams of {colour}" for colour in _COLOURS)) if number == 1 else ()),
         ]
     return tuple(steps)

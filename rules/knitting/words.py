@@ -42,7 +42,8 @@ EDGE_STITCHES = Input(
 
 # "In 4s plus 2", "multiple of 6 and 1 over": the stitches that balance a pattern, told as a bare number behind it.
 BALANCE = choice("balance", "stitches over the repeats", {
-    **{f"{over} st": (f"plus {over}", f"and {over} over", f"with {over} over", f"with {over} extra", f"and {over} extra") for over in range(1, 8)},
+    **{f"{over} st": (f"plus {over}", f"and {over} over", f"with {over} over", f"with {over} extra",
+                        f"and {over} extra") for over in range(1, 8)},
     "none": ("nothing over",)}, default=Default("none", derived=True))  # fmt: skip
 BALANCED = tuple(Default(key, when={"balance": key}, derived=True) for key in BALANCE.options if key != "none")
 

@@ -161,8 +161,8 @@ YARN_CLASS = Rule(
     steps=(
         Step("names", "Its names", kind=TEXT, label="yarn", says=("called", "name", "names", "equivalent", "in the uk",
                                                                   "in the us", "in america", "in australia")),
-        Step("stitches", "Its tension", kind=TEXT, label="tension", says=("tension", "gauge", "stitches",
-                                                                          "how many stitches", "tension of")),
+        Step("stitches", "Its tension", kind=TEXT, label="tension", says=("tension", "gauge", "stitches", "knit to", "knit up to",
+                                                                          "knit up at", "how many stitches", "tension of")),
         Step("needle", "Its needles", kind=TEXT, label="needles", says=("needle", "needles", "needle size",
                                                                         "what needles", "what needles for",
                                                                         "needles for", "what needle for",

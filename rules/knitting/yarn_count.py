@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..engine.declare import Default, Input, Rule, Step, choice
+from ..engine.declare import Default, Input, Rule, Step, choice, flag
 from ..engine.kinds import COUNT, LINEAR, MASS, RATIO, YARN_COUNT
 from ..engine.outcome import Outcome
 from ..engine.rounding import Rounding
@@ -56,7 +56,7 @@ def in_system(nm: Fraction, system: str) -> Fraction:
     return nm * POUND / YARD if system == "ydlb" else nm
 
 
-_NEAR = {"tex": "1/10", "dtex": "1", "denier": "1", "Nm": "1/100", "m100": "1/10", "ydlb": "1"}
+_NEAR = {"tex": "1/10", "dtex": "1", "denier": "1/10", "Nm": "1/100", "m100": "1/10", "ydlb": "1"}
 
 
 def _rounding(system: str) -> Rounding:
@@ -151,9 +151,9 @@ YARN_COUNT_RULE = Rule(
                      "yards in a pound", "how many yards", "how many yards per pound", "yardage"),
         }, default="tex", because="the system of ISO 1144"),
         Input("strands", "strands held together", COUNT, noun="strand", says=("strands", "strands of", "held together",
-                                                                              "ends", "ends of", "held double"),
-              default="1",
-              because="one strand", sane="1..24"),
+                                                                              "ends", "ends of"),
+              default=(Default("2", "held double", when={"doubled": "yes"}, derived=True), Default("1", "one strand")), sane="1..24"),
+        flag("doubled", "held double", ("held double", "used double", "knitted double", "doubled", "double strand", "used doubled")),
         Input("per", "weight to give metres for", MASS, says=("per", "in", "to", "metres per", "metres in", "for"),
               default=Default("100 g", derived=True),
               sane="1 g..10 kg"),
