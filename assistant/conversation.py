@@ -157,6 +157,9 @@ class Conversation:
     # -- one line -----------------------------------------------------------------------------------------------
 
     def _answer(self, text: str, heard: Heard) -> Answer:
+        nothing = next((value for value in heard.line.values if value.main.per is not None and not value.main.per.value), None)
+        if nothing is not None:
+            return say.over_nothing(nothing)
         if (self.context.request is not None or self.context.choices) and not follow.changes_subject(heard):
             followed = follow.follow(self, heard)
             if followed is not None:

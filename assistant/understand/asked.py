@@ -9,7 +9,7 @@ from rules.engine.kinds import CHOICE, COUNT, LENGTH, MONEY
 from .asking import ASKING, HOW_MANY, IS, as_typed, asking, asks_before, asks_in, could_answer, counted, inside, sought
 from .beside import subject_of
 from .lexicon import HOW_AXIS, Match, Tag
-from .tokens import FILLERS, stem
+from .tokens import FILLERS, LINKS, stem
 from .unit_asked import UNITS_ASKED
 from .values import Line
 
@@ -140,7 +140,7 @@ def _in_order_said(line: Line, ranked: list[str], scores: dict[str, float], spot
     leads, ends = spots[ranked[0]]
     for name in sorted((name for name in spots if name != ranked[0]), key=lambda name: -scores[name]):
         first, last = spots[name]
-        breath = _in_one_breath(line.words[last:leads], AND if name in ranked else JOINED)
+        breath = _in_one_breath(line.words[last:leads], AND if name in ranked else JOINED) or _in_a_list(line, last, leads, spots)
         again = last < leads and scores[name] >= PLAINLY and asks_before(line.words, first) and _asks_again(line.words, last, ends)
         by_itself = line.words[last : last + 1] == ["?"] and line.words[first - 1] in (".", "?", ",", ";", ":")
         again = again or (last < leads and scores[name] >= PLAINLY and by_itself and "?" in line.words[ends:])  # "sides? corners?"
@@ -184,6 +184,18 @@ def asks_another_kind(rule: Rule, line: Line, asked: tuple[str, ...]) -> bool:
 def _in_one_breath(between: list[str], joints: frozenset[str]) -> bool:
     """Whether two things are asked for together: "cut width and height", "radius, and how much cloth"."""
     return any(word in joints for word in between) and all(word in joints or word in BETWEEN for word in between)
+
+
+def _in_a_list(line: Line, first: int, last: int, spots: dict[str, tuple[int, int]]) -> bool:
+    """Whether only "and", small words and words of other results lie between two: "centre square, and the squares for the corners"."""
+    between = range(first, last)
+    if JOINED.isdisjoint(line.words[first : first + 1]) and line.words[first : first + 1] != [","]:
+        return False  # "strip length and width" is of one strip
+    if JOINED.isdisjoint(line.words[first:last]) or any(spot in line.at_value for spot in between):
+        return False
+    covered = {spot for begins, closes in spots.values() for spot in range(begins, closes)}
+    small = LINKS - {"i", "is", "are", "was"} | BETWEEN - ASKING | JOINED
+    return all(spot in covered or line.words[spot] in small for spot in between)
 
 
 def _asks_again(words: list[str], first: int, last: int) -> bool:

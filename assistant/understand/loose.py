@@ -35,6 +35,7 @@ _HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarte
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
 NOTES = {"fiver": 5, "tenner": 10}
+_TIMES = re.compile(r"x(\d+)")
 _NTH = re.compile(r"([4-9]|1\d)th")
 _SIDE = re.compile(r"([whdl])(\d+(?:\.\d+)?)")
 
@@ -83,6 +84,8 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             parts = (Part(many.value * chunk.value, chunk.unit),)
             made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Measure) and chunk.text.startswith(".") and (whole := _glued(made, chunk)) is not None:
+            made[-1:] = [whole]  # "x1.5 at every tier"
         elif isinstance(chunk, Word) and chunk.lower in NOTES:
             made.append(Measure((Part(Fraction(NOTES[chunk.lower]), "GBP"),), chunk.text, chunk.start, chunk.end))
         elif isinstance(chunk, Word) and (nth := _NTH.fullmatch(chunk.lower)) and made and made[-1].text.lower() in ("a", "an", "another"):
@@ -172,6 +175,15 @@ def _in_brackets(made: Sequence[Chunk], mark: Mark) -> Measure | None:
         return None
     part = Part(number.parts[0].value, "in" if unit.lower.startswith("in") else unit.lower)
     return replace(number, parts=(part,), text=f"{number.text} ({unit.text})", end=mark.end)
+
+
+def _glued(made: Sequence[Chunk], measure: Measure) -> Measure | None:
+    """The number of which "x1" was taken for a word: the 1.5 of "x1.5"."""
+    before = made[-1] if made else None
+    if not isinstance(before, Word) or before.end != measure.start or (whole := _TIMES.fullmatch(before.lower)) is None:
+        return None
+    parts = (Part(int(whole[1]) + measure.parts[0].value, measure.parts[0].unit), *measure.parts[1:])
+    return replace(measure, parts=parts, text=f"{whole[1]}{measure.text}", start=before.start + 1)
 
 
 def _is_each(after: Chunk | None) -> bool:

@@ -22,6 +22,7 @@ UNPLACED_SOFT = -0.4
 PAIRED = 1.7
 Best = tuple[float, dict[int, Option | None]]
 WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
+IN_WIDTH = (["in", "width"], ["with", "width"], ["in", "a", "width", "of"], ["with", "a", "width", "of"], ["width"])
 AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
 ENDS = frozenset(("?", ".", "please", "cm", "inch", "percent"))
@@ -167,7 +168,7 @@ def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ..
 
 def _of_its_width(between: list[str]) -> bool:
     """Whether words between two values say that the second is the width of the first: "of", "of fabric with"."""
-    return between in OF_A_WIDTH or (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
+    return between in OF_A_WIDTH or between in IN_WIDTH or (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
 
 
 def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:

@@ -81,9 +81,9 @@ def apply(rule: Rule, reading: Reading, earlier: Request, changed: Request) -> R
 
 def _more(line: Line, value: Value, slots: tuple[Slot, ...]) -> tuple[int, tuple[str, ...]] | None:
     """Which way a count of things changes: "one more drop", "2 fewer buttons"."""
-    if len(slots) != 1 or slots[0].kind is not COUNT or not line.words[value.last : value.last + 1]:
+    if len(slots) != 1 or slots[0].kind is not COUNT:
         return None
-    way = MORE.get(line.words[value.last])
+    way = next((MORE[word] for word in line.words[value.last : value.last + 2] if word in MORE), 0)  # "one drop fewer"
     return (way, ()) if way else None
 
 

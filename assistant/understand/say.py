@@ -48,6 +48,12 @@ def disagree(reading: Reading, told: str, other: str) -> Answer:
     return Answer("unclear", topic=rule.topic, message=f"{text}, such as: {rule.examples[0].partition(' -> ')[0]}")
 
 
+def over_nothing(value: Value) -> Answer:
+    """A rate over no length at all."""
+    return Answer("impossible", message=f"I read {value.text}, which is so much over nothing. Type the length it is over, such as: "
+                                        "22 stitches to 10 cm.")
+
+
 def unplaced(reading: Reading, values: Sequence[Value] = ()) -> Answer:
     """A number has no place in the rule: never dropped, asked about. values: those, where they are not the lost ones."""
     texts = ", ".join(value.text for value in values or reading.lost)

@@ -271,6 +271,8 @@ def rough_value(measure: Measure, kind: Kind, bare_unit: str = "") -> float:
         own = settled(part.unit, kind) or unit
         total += _rough(part.value) * (rough_factor(own) if own else 1.0) * (0.01 if part.unit in ("pence", "cent") else 1.0)
     if measure.per is not None:
+        if not measure.per.value:
+            return math.inf
         total /= float(measure.per.value) * (rough_factor(measure.per.unit) if measure.per.unit else 1.0)
     return -total if measure.sign == "-" else total
 

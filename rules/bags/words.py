@@ -9,6 +9,8 @@ WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
     says=("wide", "width", "across", "w", "does the bag measure", "does the tote measure", "bag measure across",
         "tote measure across", "does it measure across", "will the bag measure", "will the tote measure", "does it finish",
         "will it finish", "does that finish", "will it be",
+        *(f"{sides} will the {bag} {ends}" for sides in ("width and height", "width")
+          for bag in ("bag", "tote") for ends in ("finish", "be", "come out")),
         "come out", "will the bag be", "will the tote be", "does the bag finish", "will the bag finish", "tote finish",
         "bag finish", "bag come out", "finished bag", "finished tote", "wide finished", "when finished",
         "width when finished", "width finished", "wide a bag",
