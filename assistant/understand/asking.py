@@ -25,6 +25,9 @@ IS = frozenset(("is", "are", "was", "were", "should", "must", "will", "do", "doe
 VERDICT = 1.5
 ASKED_OF = 1.7
 ENOUGH = frozenset(("enough", "suffice", "sufficient", "short"))
+HOW_ENDS = ([], ["and"], [","], ["?"], ["."], ["!"], ["do"], ["are"], ["should"], ["must"], ["is"])
+MOSTS = frozenset(("biggest", "largest", "widest", "longest", "smallest", "shortest", "narrowest", "deepest", "tallest"))
+BY_MOST = 1.9
 CLOSING = frozenset(("?", ".", "!", "please", "at", "to", "out"))
 
 
@@ -40,6 +43,8 @@ def asks_before(words: list[str], first: int) -> bool:
 
 def sought(line: Line, match: Match) -> bool:
     """Whether an input's words ask for it: an asking word stands just before them, or they are a phrase by themselves."""
+    if _of_the_most(line, match):
+        return True
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
     asking = asks_in(line.words, max(0, match.first - 4), match.last) and not (before == "for" and _asks_other(line, match))
@@ -52,6 +57,14 @@ def sought(line: Line, match: Match) -> bool:
         return False  # "washed my 12 in square" tells what was done
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
     return asking or (before in (".", ",", ";", "?", ":") and alone)
+
+
+def _of_the_most(line: Line, match: Match) -> bool:
+    """Whether a sentence that asks opens with the most there can be of it: "Biggest table a cloth of 150 cm will suit?"."""
+    most = match.first - (as_typed(line, match.first) not in MOSTS)
+    if most < 0 or as_typed(line, most) not in MOSTS or (most and line.words[most - 1] not in (".", "?", ";", ":", "\n")):
+        return False
+    return "?" in line.words[match.last :] and ASKING.isdisjoint(line.words[match.last :])
 
 
 def _told_in_commas(line: Line, match: Match) -> bool:
@@ -113,6 +126,8 @@ def asking(line: Line, match: Match, names_topic: bool) -> float:
     words = line.words
     if _beside_value(line, match):
         return 0.0
+    if _of_the_most(line, match):
+        return BY_MOST
     best = 1.9 if any(word in ("how", "what", "which", "where") for word in words[match.first : match.last]) else 0.0
     if ENOUGH.issuperset(words[match.first : match.last]):
         best = VERDICT  # "is 3 balls enough for 650 m"
@@ -128,7 +143,8 @@ def asking(line: Line, match: Match, names_topic: bool) -> float:
             best = max(best, 2.0 - 0.22 * back)
     after = match.last + (words[match.last : match.last + 1] in ([","], [":"]))
     opens = words[match.first - 1 : match.first] in ([","], ["."], [";"], [":"], ["?"])
-    if (opens or not names_topic) and words[after : after + 1] == ["how"] and _beside_none(line, match):
+    ends = words[after + 2 : after + 3] in HOW_ENDS  # "With whole panels, how full does it come out" asks for no panels
+    if (opens or not names_topic) and ends and words[after : after + 1] == ["how"] and _beside_none(line, match):
         best = max(best, ASKED_OF)  # "each half how wide?"
     said = match.entry.words if match.entry is not None else words[match.first : match.last]
     cut = len(said) > match.last - match.first  # "large" in "large and small squares"

@@ -88,6 +88,8 @@ def read_as(rule: Rule, line: Line, matches: list[Match], system_hint: str, kept
     listed, values = _read_lists(rule, line, values, mine)
     listed.update(spoken.nothing)
     unknowns = frozenset(name for name in asked[:1] if could_be_unknown(rule, name))
+    sides = {name for group in rule.sizes if rule.told_sizes and unknowns.intersection(group) for name in group}
+    unknowns |= sides.intersection(asked)  # "what width and height will the bag finish"
     counts = counts_of(rule, line, values, mine)
     counted = {one.value.number for one in counts.values()}
     placed = [value for value in values if value.number not in counted]
