@@ -240,6 +240,8 @@ def _asked_of(made: list[Chunk]) -> bool:
     words = [chunk.lower for chunk in made[-3:] if isinstance(chunk, Word)]
     if words and words[-1] in ("price", "cost") and isinstance(before, Word):
         return True  # "£45.50 is what 3.5 m came to. Price a metre?"
+    if words[-2:] == ["is", "what"]:
+        return True  # "$11.50 a yard is what a metre?"
     if words[-1:] == ["for"] and any(word.startswith(ASKS) for word in words):
         return True  # "works out at what for a yard"
     return bool(words) and words[-1] in (*POINTERS, *(f"{ask}s" for ask in ASKS)) and any(word.startswith(ASKS) for word in words)

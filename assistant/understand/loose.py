@@ -34,6 +34,10 @@ HYPHENED = {"inch": "in", "yard": "yd", "metre": "m", "meter": "m", "foot": "ft"
 _HYPHENED = re.compile(r"(inch|yard|metre|meter|foot)-and-an?-(half|third|quarter|eighth)")
 TIERS = {"two": 2, "three": 3, "four": 4, "five": 5}
 _TIERED = re.compile(r"(two|three|four|five)-tier(?:ed)?")
+TENSIONS = (Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in"))
+STITCHES = frozenset(("sts", "st", "stitches", "stitch"))
+PACKS = frozenset(("ball", "skein", "hank", "reel", "cone", "pack", "spool", "roll", "cake", "wide", "width", "piece", "length"))
+FOR_ALL = frozenset(("each", "apiece", "the", "for", "in", "all", "altogether", "total", "off", "a", "per"))
 NOTES = {"fiver": 5, "tenner": 10}
 _TIMES = re.compile(r"x(\d+)")
 _NTH = re.compile(r"([4-9]|1\d)th")
@@ -44,6 +48,7 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
     """The chunks with such measures put as they are meant."""
     made: list[Chunk] = []
     shapes = any(isinstance(chunk, Word) and chunk.lower.startswith(SHAPING) for chunk in chunks)
+    stitches = any(isinstance(chunk, Word) and chunk.lower in STITCHES for chunk in chunks)
     for spot, chunk in enumerate(chunks):
         after = chunks[spot + 1] if spot + 1 < len(chunks) else None
         if isinstance(chunk, Measure) and _is_girth(chunk, after, made[-1] if made else None):
@@ -84,6 +89,10 @@ def told_loosely(chunks: list[Chunk]) -> list[Chunk]:
         elif isinstance(chunk, Measure) and chunk.text.lower().startswith(PORTIONS) and (many := _many(made)) is not None:
             parts = (Part(many.value * chunk.value, chunk.unit),)
             made[-1:] = [replace(chunk, parts=parts, text=f"{many.text} {chunk.text}", start=many.start)]
+        elif isinstance(chunk, Measure) and chunk.unit in MONEY and chunk.per is None and (unit := _sold_by(made, after)):
+            made.append(replace(chunk, per=Part(Fraction(1), unit)))
+        elif isinstance(chunk, Measure) and stitches and (rate := _bare_tension(made, chunk)) is not None:
+            made[-2:] = [rate]  # "sts for 36 cm at 27 per 10 cm"
         elif isinstance(chunk, Measure) and chunk.text.startswith(".") and (whole := _glued(made, chunk)) is not None:
             made[-1:] = [whole]  # "x1.5 at every tier"
         elif isinstance(chunk, Word) and chunk.lower in NOTES:
@@ -175,6 +184,32 @@ def _in_brackets(made: Sequence[Chunk], mark: Mark) -> Measure | None:
         return None
     part = Part(number.parts[0].value, "in" if unit.lower.startswith("in") else unit.lower)
     return replace(number, parts=(part,), text=f"{number.text} ({unit.text})", end=mark.end)
+
+
+def _sold_by(made: Sequence[Chunk], after: Chunk | None) -> str:
+    """The unit of a length right before "at" and a sum of money, which is for one of it: "3 5/8 yards at $11.99"; "" for none."""
+    said_at = bool(made) and isinstance(made[-1], Word | Mark) and made[-1].text.lower() in ("at", "@")
+    if not said_at or (isinstance(after, Word) and after.lower in FOR_ALL):
+        return ""
+    for spot in range(len(made) - 2, max(-1, len(made) - 6), -1):
+        chunk = made[spot]
+        if isinstance(chunk, Measure):
+            packed = any(isinstance(one, Word) and one.lower.rstrip("s") in PACKS for one in made[max(0, spot - 2) : -1])
+            bought = chunk.per is None and len(chunk.parts) == 1 and chunk.unit in ("m", "yd") and not packed
+            return chunk.unit if bought else ""
+        if isinstance(chunk, Mark):
+            return ""
+    return ""
+
+
+def _bare_tension(made: Sequence[Chunk], length: Measure) -> Measure | None:
+    """A bare number per the length of a tension."""
+    if len(made) < 2 or length.per is not None or length.parts[:1] not in ((one,) for one in TENSIONS):
+        return None
+    link, number = made[-1], made[-2]
+    if not isinstance(link, Word) or link.lower != "per" or not isinstance(number, Measure) or not number.bare:
+        return None
+    return replace(number, parts=(Part(number.value, "st"),), per=length.parts[0], text=f"{number.text} per {length.text}", end=length.end)
 
 
 def _glued(made: Sequence[Chunk], measure: Measure) -> Measure | None:

@@ -263,11 +263,12 @@ def of_them(line: Line, value: Value) -> bool:
     return spot + 1 < len(words) and words[spot] == "of" and words[spot + 1] in OF_THEM
 
 
-def _telling(places: Places, slot: Slot) -> list[Mention]:
-    """The mentions that tell a result, and do not only name it."""
+def _telling(places: Places, slot: Slot, value: Value) -> list[Mention]:
+    """The mentions that tell a result, and do not only name it: in "batting for a 58 x 72 quilt" the batting is not told."""
     phrases = {tokens(phrase) for phrase in getattr(slot.declared, "stated", ())}
     words = places.line.words
-    return [one for one in places.by_slot.get(slot.name, ()) if tuple(words[one.first : one.last]) in phrases]
+    said = (one for one in places.by_slot.get(slot.name, ()) if tuple(words[one.first : one.last]) in phrases)
+    return [one for one in said if "for" not in words[one.last : value.first] and "quilt" not in words[value.last : value.last + 1]]
 
 
 def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> list[Option]:
@@ -284,7 +285,7 @@ def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> lis
         if None in fits:
             continue
         told = slots[0].stated
-        words = (_telling(places, slot) if told else places.by_slot.get(slot.name, ()) for slot in slots)
+        words = (_telling(places, slot, value) if told else places.by_slot.get(slot.name, ()) for slot in slots)
         near = max((affinity_of(places.line, value, mentions)[0] for mentions in words), default=0.0)
         if told and near < BESIDE:
             continue  # a size is told of results only where a word says so

@@ -40,7 +40,7 @@ SAME = {
     "bias-cut": "bias", "interfaced": "interfacing", "jumper": "sweater", "cardi": "cardigan", "hexie": "hexagon",
     "hexies": "hexagon", "hexagons": "hexagon", "sq": "square", "sqs": "square", "hsts": "hst", "qsts": "qst", "blks": "block",
     "blk": "block", "geometry": "geometry", "weighted": "weighted", "neg": "negative", "fin": "finish", "pls": "please", "plz": "please",
-    "allowances": "allowance", "enuff": "enough", "boht": "buy", "bort": "buy", "ful": "full", "wots": "what", "wht": "what",
+    "allowances": "allowance", "enuff": "enough", "boht": "buy", "bort": "buy", "ful": "full", "wots": "what", "fullcircle": "full circle", "halfcircle": "half circle", "cardy": "cardigan", "bals": "ball", "wht": "what",
     "wat": "what", "hw": "how", "mny": "many", "tme": "time", "circ": "circle", "wst": "waist", "lng": "long", "enuf": "enough",
     "wot": "what", "wich": "which", "agen": "again", "sa": "seam allowance", "what'll": "what", "what're": "what",
     "what'd": "what", "how'll": "how", "shes": "she", "hes": "he", "whos": "who",
