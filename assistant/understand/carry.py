@@ -38,7 +38,7 @@ def carry(talk: Conversation, heard: Heard, best: Reading, request: Request, lea
         always = any(not default.when and not default.given for default in item.defaults)
         if item.name in filled or item.extra or always or item.options:
             continue
-        given = known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
+        given = _made_new(known, item) or known.get(item.label) or _given_as(talk.mind.rules[request.topic], request, rule, item)
         if given is not None:
             taken[item.name] = given
     if len(taken) < least:
@@ -50,6 +50,11 @@ def carry(talk: Conversation, heard: Heard, best: Reading, request: Request, lea
     whole = replace(made, given={**taken, **made.given})
     answer_to_it = work(rule, whole)
     return (whole, answer_to_it) if answer_to_it.status == "answered" else None
+
+
+def _made_new(known: dict[str, Given], wanted: Input) -> Given | None:
+    """What was worked out anew under the same name: the "new quilt width" is the quilt's from then on."""
+    return known.get(f"new {wanted.label}")
 
 
 def _given_as(before: Rule, request: Request, rule: Rule, wanted: Input) -> Given | None:

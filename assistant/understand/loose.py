@@ -204,7 +204,7 @@ def _sold_by(made: Sequence[Chunk], after: Chunk | None) -> str:
 
 def _bare_tension(made: Sequence[Chunk], length: Measure) -> Measure | None:
     """A bare number per the length of a tension."""
-    if len(made) < 2 or length.per is not None or length.parts[:1] not in ((one,) for one in TENSIONS):
+    if len(made) < 2 or length.per is not None or length.parts[0] not in TENSIONS:
         return None
     link, number = made[-1], made[-2]
     if not isinstance(link, Word) or link.lower != "per" or not isinstance(number, Measure) or not number.bare:

@@ -168,7 +168,9 @@ def one_of_another(line: Line, values: list[Value]) -> tuple[tuple[int, int], ..
 
 def _of_its_width(between: list[str]) -> bool:
     """Whether words between two values say that the second is the width of the first: "of", "of fabric with"."""
-    return between in OF_A_WIDTH or between in IN_WIDTH or (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
+    if between in OF_A_WIDTH or between in IN_WIDTH:
+        return True
+    return (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
 
 
 def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:

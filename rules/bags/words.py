@@ -28,7 +28,8 @@ WIDTH_OF_BAG = Input("width", "finished width", LENGTH,
     practice="10 in..20 in by 1 in")
 HEIGHT_OF_BAG = Input("height", "finished height", LENGTH,
     says=("high", "height", "tall", "h", *(f"width and height will the {bag} {ends}" for bag in ("bag", "tote")
-          for ends in ("finish", "be", "come out")), "deep from top to bottom", "how tall will the bag stand", "how tall will the tote stand",
+          for ends in ("finish", "be", "come out")), "deep from top to bottom", "how tall will the bag stand",
+             "how tall will the tote stand",
         "how tall will it stand", "how tall does it stand", "how tall does the bag stand", "how high will the bag be",
         "how tall will the bag be", "how high does it finish", "how tall does it finish", "how high will it finish",
         "how tall will it finish", "what height does it finish", "what height will it finish", "height does it finish",
