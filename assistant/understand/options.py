@@ -43,7 +43,7 @@ MONEYS = (MONEY, PRICE)
 GROUPED = ("size", "span")
 SEVERAL = ("series", "sweep")
 CLOTH_WIDTHS = {"in": (35, 66), "cm": (88, 168)}
-WIDTH_COST = 1.5
+WIDTH_COST, TOLD_AS_TENSION = 1.5, 1.5
 SIDES = frozenset(("diameter", "width", "height", "depth", "thickness"))
 MEASURES = frozenset(("width", "length", "height", "depth", "diameter", "breadth"))
 SIDE_WORDS = AFTER_ITS_NUMBER | {"across", "each", "apart", "cut", "finish", "sew", "square"}
@@ -172,6 +172,8 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
         if not bare and affinity < BESIDE and (drawn or 0.0) < 0.5 and lacks_length(main, kind) and not in_pair:
             continue  # stitches with no length are a tension only where the word is beside them, or rows are told with them
         score = 1.0 + fit + affinity - 0.04 * slot.order + IN_ORDER * value.number * slot.order + (drawn or 0.0)
+        if in_pair and lacks_length(main, kind) and "tension" in line.words:
+            score += TOLD_AS_TENSION
         if slot.name == IN_HAND.name and _looks_like_a_width(places.rule, value):
             score -= WIDTH_COST
         if slot.stated:
