@@ -51,7 +51,8 @@ def mark(line: Line, known: Container[str]) -> None:
     """Mark the numbers that are likely an aside's. known: the words that mean something to some rule."""
     for value in line.values if len(line.values) > 1 else ():
         value.aside = _may_be_aside(line, value, known)
-        value.counts_others = value.aside and value.main.bare and not _is_age(line, value, known) and line.words[value.last] not in TIMES
+        things = line.words[value.last : value.last + 1] != ["of"] and TIMES.isdisjoint(line.words[value.last : value.last + 1])
+        value.counts_others = value.aside and value.main.bare and things and not _is_age(line, value, known)
 
 
 def other_way(line: Line, known: Container[str]) -> Line | None:

@@ -210,7 +210,7 @@ DIVIDED_POCKET = Rule(
             says=("where", "where do i sew", "where to sew", "lines", "division lines", "positions", "stitch",
                 "stitching lines", "marks", "where the lines go", "where are the lines")),
     ),
-    answers=("each", "lines", "final"),
+    answers=("each", "lines", *(f"line_{index}" for index in range(2, 7)), "final"),
     headline=("The first line lies {line_1} from the edge: stitch at {lines}.",
     "Each is {each} wide: stitch at {lines} from the edge.", "Stitch at {lines} from the edge.",
         "Each is {each} wide."),
