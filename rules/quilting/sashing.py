@@ -26,7 +26,7 @@ SASHING = Rule(
         Input("sash", "sash width, finished", LENGTH, says=("sashing", "sash", "sashes", "sashing finishing",
               "wide sashing", "finished sashing", "lattice", "sashing strips", "sashing between", "cornerstones",
               "wide", "sashing finish", "finish", "finished", "finishing at", "what do they finish",
-              "what does it finish", "what do the sashes finish", "how wide do they finish", "how wide is the sashing",
+              "what does it finish", "what s it finish", "whats it finish", "what do the sashes finish", "how wide do they finish", "how wide is the sashing",
               "sashes finish"),
               ask="How wide does the sashing finish?", example="2 in", sane="3 mm..60 cm",
               practice="1 in..3 in by 1/2 in"),
