@@ -126,7 +126,8 @@ BLOCKS_FOR_A_SIZE = Rule(
           "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks", "quilt to be",
               "quilt should be", "blocks for quilt", "blocks to cover",
           "blocks fit in a quilt", "blocks would cover", "blocks go into",
-          "no bigger than", "no larger than", "want a quilt", *BORDER_ROUND, *NO_BORDER, *NO_SASHING, "blocks would i need", "blocks am i making"),
+          "no bigger than", "no larger than", "want a quilt", *BORDER_ROUND, *NO_BORDER, *NO_SASHING, "blocks would i need",
+            "blocks am i making"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(
         Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width",
