@@ -44,7 +44,7 @@ BACKING = Rule(
           "to back", "quilt backing", "backing yardage", "wide backing", "backing cloth", "fabric for the back",
           "back of the quilt", "backing panels", "lining for the quilt", "back my quilt", "wideback",
           "back the quilt", "back it", "back side of the quilt", "back side for quilt", "back side for a quilt",
-          "back for a quilt", "back for the quilt", "wide back", "back for an", "quilt backs", "for the back", "for my quilt back",
+          "back for a quilt", "back for the quilt", "wide back", "back for an", "quilt backs", "for the back",
           *(f"quilt {can} i back" for can in ("can", "could", "may", "might")), "can i back", "could i back", "will they back",
           "will it back", "would it back"),
     about="How much cloth backs a quilt, in panels with the seams down it or across it, whichever takes less.",

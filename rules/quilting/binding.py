@@ -29,7 +29,7 @@ BINDING_STRIPS = Rule(
     topic="binding strips",
     family="quilting",
     says=("binding", "bind", "my binding", "cut my binding", "cut binding", "quilt binding", "bind a quilt", "binding strip",
-             "double-fold binding strips"),
+             "double-fold binding strips", "strips for binding", "strips for the binding", "strips for my binding"),
     about="How many strips to cut across the cloth to bind a quilt, and the cloth for them.",
     inputs=(
         WIDTH_OF_QUILT,

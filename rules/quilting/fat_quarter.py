@@ -10,13 +10,14 @@ CUTS = {
     "fat_quarter": ("fat quarter", "fq", "fqs", "fat 1/4", "fat quarters", "fat qtr", "fat qtrs", "fat qrtr"),
     "fat_eighth": ("fat eighth", "fat eighths", "f8", "fat 1/8"),
     "quarter_yard": ("quarter yard", "long quarter", "quarter of a yard", "skinny quarter", "1/4 yard"),
-    "half_yard": ("half yard", "half a yard", "1/2 yard"),
+    "half_yard": ("half yard", "half a yard", "1/2 yard", "half metre", "half a metre"),
     "yard": ("from a yard", "in a yard", "one yard", "whole yard", "yard of fabric", "yard of cloth", "from one yard",
     "a yard"),
     "scrap": ("scrap", "remnant", "offcut", "left over piece", "leftover piece", "oddment"),
 }
 # Between the selvedges a fat quarter is half of 42 in; a metric one is cut from 110 cm cloth.
 LONG = (
+    Default("40 in | 102 cm", "a length is cut across the whole width of the cloth", given=("short",)),
     Default("21 in | 55 cm", "half of the cloth's width", when={"piece_of_cloth": ("fat_quarter", "fat_eighth")}),
     Default("40 in | 102 cm", "what 42 to 44 in cloth gives between the selvedges",
     when={"piece_of_cloth": ("quarter_yard", "half_yard", "yard")}),
@@ -34,7 +35,7 @@ FROM_A_FAT_QUARTER = Rule(
     family="quilting",
     says=("fat quarter", "fat eighth", "fq", "fat quarters", "quarter yard", "long quarter", "from a fat quarter",
           "fat eighths", "out of a fat quarter", "in a fat quarter", "squares in a yard", "squares from a yard",
-          "half yard", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
+          "half yard", "half metre", "half a metre", "fat", "can i cut", "can i get", "squares in", "squares out of", "charm squares in",
           "charm squares from", "yard gives", "yard give", "pieces in",
           "rectangles in", "squares from", "come out of", "get out of", "can be cut",
           "rectangles from", "pieces from", "squares can i cut", "squares can i get", "fat qtr", "fat qtrs", "obtainable from",
@@ -57,7 +58,8 @@ FROM_A_FAT_QUARTER = Rule(
               ask="How many pieces do you need?", example="60",
               sane="1..20000", practice="20..200 by 10"),
         choice("piece_of_cloth", "cut of cloth", CUTS, default=(Default("fat_quarter", "no other was named"),)),
-        Input("short", "cloth, one side", LENGTH, says=("a fat quarter", "a fat eighth", "scrap", "remnant", "from", "from a piece",
+        Input("short", "cloth, one side", LENGTH, says=("a fat quarter", "a fat eighth", "scrap", "remnant", "from",
+          "from a", "in a", "from a piece",
              "out of a", "out of a piece",
               "piece of fabric", "piece of cloth", "offcut"), default=SHORT, ask="How big is the piece of cloth?", example="18 in",
               sane="2 cm..10 m", practice="16 in..20 in by 1 in"),
@@ -136,5 +138,5 @@ FROM_A_FAT_QUARTER = Rule(
         "how many 5 in squares from six fat quarters -> 72 pieces",
     ),
     related=("strips and patches",),
-    defers=("strips from a length", "divide"),
+    defers=("strips from a length", "divide", "strips and patches"),
 )

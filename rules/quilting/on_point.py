@@ -77,7 +77,7 @@ SETTING_TRIANGLES = Rule(
              rounding=PATCH_CUT, label="addition for a square cut once"),
         Step("corner", "Add it to half the diagonal, and cut the square once: two corners",
              "diagonal / 2 + rounded(corner_addition)", rounding=PATCH_CUT, label="square for the corners, cut once",
-             says=("corner squares what size", "squares to cut once",
+             says=("corner squares what size", "squares to cut once", "one square cut once", "square cut once",
              "corner", "corners", "corner triangles", "square for the corners",
              "square for the corner triangles", "cut for the corners", "corner setting triangles",
              "corner triangle", "triangles for the corners",

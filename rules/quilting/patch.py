@@ -46,9 +46,9 @@ PATCH = Rule(
               given=("raw_length",)), Default("=width", "A square is as long as it is wide", derived=True)),
               sane="2 mm..3 m", practice="1 in..12 in by 1/2 in", spoken=True),
         Input("raw_width", "width as cut", LENGTH, says=(*AS_CUT, "cut", "cut at"), extra=True,
-              ask="How wide is the patch cut?", example="4 1/2 in", sane="3 mm..3 m", usual="5 mm..60 cm"),
+              ask="How wide is the patch cut?", example="4 1/2 in", sane="3 mm..1.5 m", usual="5 mm..60 cm"),
         Input("raw_length", "length as cut", LENGTH, says=AS_CUT, extra=True, spoken=True,
-              ask="How long is the patch cut?", example="6 1/2 in", sane="3 mm..3 m", usual="5 mm..60 cm"),
+              ask="How long is the patch cut?", example="6 1/2 in", sane="3 mm..1.5 m", usual="5 mm..60 cm"),
         choice("grid", "block", GRIDS, default=Default("one", derived=True)),
         Input("each_way", "squares each way", COUNT, spoken=True, default=tuple(Default(str(ways), derived=True, when={"grid": key})
               for key, ways in EACH_WAY.items())),

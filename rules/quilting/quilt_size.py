@@ -29,6 +29,9 @@ OUTER = Input("outer", "second border width", LENGTH, says=("outer border", "sec
 # Whether it is the sashing that goes all round, or a border.
 ROUND = ("all round", "all around", "all the way round", "round the outside", "around the outside", "around the edges")
 BORDER_ROUND = tuple(f"border {round_it}" for round_it in ROUND)  # says nothing of the sashing
+# What a quilt has none of names no sum of its own.
+NO_BORDER, NO_SASHING = (tuple(f"{none} {what}" for none in ("no", "without", "without any") for what in kinds)
+                       for kinds in (("border", "borders"), ("sashing", "sash", "sashes")))
 ALL_ROUND = flag("all_round", "sashing all round", (*ROUND, *(f"{word} {round_it}" for word in ("and", "sashing", "sash", "sashed")
                  for round_it in ROUND), "all round too", "outside too", "round the edge too", "outer sashing",
                  "on the outside as well", "around the outside as well", "round the outside too", "all round the outside"),
@@ -59,7 +62,7 @@ QUILT_SIZE = Rule(
     family="quilting",
     says=("quilt size", "finished quilt", "quilt top size", "how big is the quilt", "how large is the quilt",
           "size of the quilt", "blocks", "finished size", "how big a quilt", "quilt finish", "sashing between",
-          "how big will the quilt be", "blocks set", *BORDER_ROUND),
+          "how big will the quilt be", "blocks set", *BORDER_ROUND, *NO_BORDER, *NO_SASHING),
     about="The finished size of a quilt of blocks in straight rows, with sashing and borders.",
     inputs=(BLOCK, ACROSS, DOWN, SASH, BORDER, OUTER, ALL_ROUND, OUTSIDE, UNFINISHED_BLOCK, SEAM),
     steps=(
@@ -123,7 +126,8 @@ BLOCKS_FOR_A_SIZE = Rule(
           "squares to make", "make a quilt", "blocks will i need", "blocks do i make", "from blocks", "quilt to be",
               "quilt should be", "blocks for quilt", "blocks to cover",
           "blocks fit in a quilt", "blocks would cover", "blocks go into",
-          "no bigger than", "no larger than", "want a quilt", *BORDER_ROUND, "blocks would i need", "blocks am i making"),
+          "no bigger than", "no larger than", "want a quilt", *BORDER_ROUND, *NO_BORDER, *NO_SASHING, "blocks would i need",
+            "blocks am i making"),
     about="How many blocks a quilt of a wanted size takes, and the size that really comes of it.",
     inputs=(
         Input("wide", "wanted width", LENGTH, says=("quilt", "wide", "at least", "about", "quilt of", "width",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, choice
 from ..engine.kinds import COUNT, LENGTH
 from ..engine.rounding import BUY_CLOTH, COUNT_UP, CUT, PATCH_CUT
-from .quilt_size import ALL_ROUND, BORDER_ROUND, OUTSIDE
+from .quilt_size import ALL_ROUND, BORDER_ROUND, NO_BORDER, OUTSIDE
 from .words import ACROSS, BLOCK, CLOTH_ASKED, DOWN, SEAM, UNFINISHED_BLOCK, USABLE_WIDTH
 
 STONES, PLAIN = {"stones": "with_cornerstones"}, {"stones": "long_strips"}
@@ -16,7 +16,7 @@ SASHING = Rule(
     says=("sashing", "sash", "sashes", "cornerstone", "cornerstones", "lattice", "sashing strips", "sashing fabric",
           "sashing and cornerstones", "each sash", "sashing yardage", "cut sashing", "sash pieces",
           "how much sashing", "fabric for sashing", "sashing pieces", "sash pcs", "posts",
-          *BORDER_ROUND),
+          *BORDER_ROUND, *NO_BORDER),
     about="How many sashes and cornerstones a quilt takes, their cut sizes, and the strips and cloth, cut the "
           "thriftier way.",
     inputs=(
@@ -26,7 +26,8 @@ SASHING = Rule(
         Input("sash", "sash width, finished", LENGTH, says=("sashing", "sash", "sashes", "sashing finishing",
               "wide sashing", "finished sashing", "lattice", "sashing strips", "sashing between", "cornerstones",
               "wide", "sashing finish", "finish", "finished", "finishing at", "what do they finish",
-              "what does it finish", "what do the sashes finish", "how wide do they finish", "how wide is the sashing",
+              "what does it finish", "what s it finish", "whats it finish", "what do the sashes finish",
+                "how wide do they finish", "how wide is the sashing",
               "sashes finish"),
               ask="How wide does the sashing finish?", example="2 in", sane="3 mm..60 cm",
               practice="1 in..3 in by 1/2 in"),

@@ -22,7 +22,7 @@ SCALE_A_BLOCK = Rule(
           "bigger block", "smaller block", "resized",
           "rescale", "enlarged", "shrink the block", "different size block", "scale up", "scale down", "copier",
           "photocopy", "into a", "into an", "turn a block", "twice the size", "double the size", "half the size",
-          "half size", "old block", "new block", "old patch", "what block do i get"),
+          "half size", "i want the block", "want the block", "block is of", "old block", "new block", "old patch", "what block do i get"),
     about="The new finished and cut sizes of a block's patches: the finished size is scaled, the seams are added "
           "afterwards.",
     inputs=(
@@ -31,7 +31,8 @@ SCALE_A_BLOCK = Rule(
               "block has a patch", "block has patches", "block has"), ask="What size does the pattern's block finish?", example="9 in",
               sane="1 cm..3 m", practice="6 in..12 in by 1 in"),
         Input("new", "new block, finished", LENGTH, says=("new one", "new one is", "for a", "for an", "mine should be",
-             "mine is to be", "mine will be", "mine",
+             "mine is to be", "mine will be", "mine", "want the block", "i want the block with", "want the block with",
+               "want the block to be",
              "new block", "to", "want", "instead", "new", "into",
               "into a", "into an", "up to a", "down to a", "up to", "down to", "scaled to", "enlarged to",
               "reduced to", "make it", "block instead", "wanted"),

@@ -21,7 +21,8 @@ SEAM_DRIFT = Rule(
           "out is each seam", "a thread too", "too small", "too big", "out by", "off", "seams each", "off every seam",
           "off on every seam", "too much seam", "too little seam", "every seam eats", "every seam swallows", "seam eats", "seam swallows",
           "more than it should", "more than it ought", "less than it should", "less than it ought", "how far out", "narrower is the row",
-          "shorter is the row", "row lose"),
+          "shorter is the row", "row lose", *(f"{how} {every} seam" for how in ("oversew", "undersew", "overstitch") for every in
+          ("every", "each", "my")), "every seam by", "each seam by"),
     about="What a small error in every seam adds up to, and the seam allowance that makes a row come out right.",
     inputs=(
         Input("seams", "number of seams", COUNT, says=("seams", "joins", "seam", "joining seams"), noun="seam",

@@ -74,7 +74,7 @@ WADDING = Rule(
         Step("wide", "Add the extra on both sides", "width + 2 * over", rounding=SHEET, label="wadding width",
              says=("size", "which size", "how big", "how large", "how much", "what size", "how much batting", "how much wadding",
              "wadding size"), stated=("wide", "wadding came to", "batting came to", "wadding is", "batting is", "came to",
-             "came out at", "wadding measures", "batting measures", "piece of wadding", "piece of batting")),
+             "came out at", "wadding measures", "batting measures")),
         Step("long", "Add the extra at both ends", "length + 2 * over", rounding=SHEET, label="wadding length",
              says=("how long must it be", "how long will it be", "how long should it be", "how long does it need to be",
              "wadding length", "batting length", "how long the wadding", "how long must the wadding",
