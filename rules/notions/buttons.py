@@ -218,7 +218,7 @@ PLACKET = Rule(
                 "finished", "wide", "finish", "finished width", "width", "finishes", "how wide will it finish",
                 "will it finish", "does it finish", "would it finish", "finish at", "come out at", "when done", "will the placket finish",
                 "does the placket finish", "did the placket finish", "how wide will the placket be", "how wide is the placket",
-                "placket finish", "placket finish at"),
+                "placket finish", "placket finish at", "what will it finish at", "will it finish at"),
             axis="width", ask="How wide is the finished placket?", example="1 1/4 in", sane="5 mm..20 cm",
             practice="1 in..1 1/2 in by 1/4 in"),
         Input("length", "placket length", LENGTH,
@@ -240,7 +240,7 @@ PLACKET = Rule(
         Step("cut", "The band is folded, so twice its finished width, and a seam on each edge",
             "2 * finished + 2 * seam", rounding=CUT, label="cut width",
             says=("cut width", "how wide", "width to cut", "cut", "strip", "wide"), axis="width", stated=("cut",
-                "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip")),
+                "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip", "strip cut", "cut wide", "band cut", "it was cut")),
         Step("half", "Half interfacing reaches the fold: one finished width and one seam", "finished + seam",
             rounding=CUT, label="half interfacing, wide",
             says=(

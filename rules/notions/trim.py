@@ -61,7 +61,7 @@ TRIM = Rule(
     steps=(
         Step("length", "Add the turnings, and twice the width at each mitred corner",
             "number * (edge + turnings * turn + corners * 2 * width)", rounding=CUT_TAPE, label="trimming to cut",
-            says=("how much", "trim", "lace", "how much lace", "braid", "ribbon", "how many inches", "how many cm",
+            says=("how much", "trim", "lace", "how much lace", "braid", "how long a fringe", "how long must", "how long is the", "fringe", "ribbon", "how many inches", "how many cm",
                 "inches do i cut",
                 "how much trim", "how much braid", "cut"), stated=("have", "left", "of lace",
                 "of trim", "got", "of braid", "only", "cut")),
@@ -96,7 +96,7 @@ TRIM = Rule(
 LENGTHS = Rule(
     topic="hook-and-loop, boning, ribbon",
     family="notions",
-    says=("ribbon", "ribbon ties", "ties", "hook-and-loop", "hook and loop", "boning", "tape", "twill tape",
+    says=("ribbon", "ribbon ties", "ties", "hook-and-loop", "hook and loop", "hook n loop", "hook & loop", "boning", "tape", "twill tape",
         "ribbons", "tie", "cotton tape", "seam tape", "apron ties", "bunting tape", "hook and loop tape", "bones",
         "rigilene", "elastic loops", "ribbon bow", "bows", "petersham", "lengths of ribbon", "spiral boning"),
     about="So many lengths of ribbon, tape, hook-and-loop or boning, in all.",
