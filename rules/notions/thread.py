@@ -115,7 +115,7 @@ THREAD_LENGTH = Rule(
                 "how far will one reel go", "how far does one reel go")),
         Step("reels", "Divide by what a reel holds, and take whole reels", "length / reel", COUNT, rounding=COUNT_UP,
             noun="reel",
-            says=("how many reels", "reels", "spools", "how many spools", "cones", "how many cones", "how many do i need",
+            says=("how many reels", "reels", "reels of", "spools of", "cones of", "spools", "how many spools", "cones", "how many cones", "how many do i need",
                 "how many will i need", "how many should i buy", "how many to buy", "how many do we need"), stated=("have",
                 "reels", "got", "left")),
         Step("cost", "The reels at the price of one", "rounded(reels) * each", MONEY, rounding=PENNY,
