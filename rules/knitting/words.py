@@ -23,7 +23,8 @@ ROW_TENSION = Input(
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
-                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "pattern in", "in multiples of", "cables over", "cable over",
+                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "pattern in", "in multiples of",
+                      "cables over", "cable over",
                   "lace over", "rep of", "rep",
                   "pattern over", "pattern repeats over", "pattern worked over", "pattern is worked over", "stitch pattern of", "motif of",
                   "motif over", "repeats every", "lace is over", "cable is over")  # fmt: skip
