@@ -202,7 +202,7 @@ DIVIDED_POCKET = Rule(
             says=("how many lines", "how many stitching lines", "how many lines of stitching", "number of lines",
                 "how many dividing lines", "how many rows of stitching", "how many division lines")),
         *(Step(f"line_{index}", f"The {ordinal} line from the left edge", rounding=SPACING, label=f"{ordinal} line at",
-            says=(*_line_called(ordinal), *(WHERE_LINES if index == 1 else ()))) for index, ordinal in enumerate(ORDINALS, start=1)),
+            says=(*_line_called(ordinal), *(WHERE_LINES if index < 6 else ()))) for index, ordinal in enumerate(ORDINALS, start=1)),
         Step("middle", "The middle line, from the left edge", rounding=SPACING, label="middle line at",
             says=(*_line_called("middle"), *_line_called("centre"))),
         Step("final", "The last line, from the left edge", rounding=SPACING, label="last line at", says=_line_called("last")),

@@ -167,7 +167,7 @@ SHAPE_ALONG_ROWS = Rule(
               extra=True, sane="1 st..5000 st"),
         Input("change", "stitches to change", STITCHES,
               says=("stitches", "sts", "in all", "altogether", "by", "total change", "get rid of", "increase by",
-                    "decrease by", "to add", "to lose", "must add", "must lose", "to increase", "to decrease", "to take out",
+                    "decrease by", "to add", "to lose", "to loose", "must add", "must lose", "to increase", "to decrease", "to take out",
                     "to get rid of", "in total",
                     "stitches in all", "sts in all", "total of"),
               default=(Default("=abs(total - start)",
@@ -195,7 +195,7 @@ SHAPE_ALONG_ROWS = Rule(
         # "Increase" and "lose" are heard but are no number's name: in "increase 12 sts each end" the twelve are each end's.
         choice("way", "more or fewer", {
             "more": ("increase", "inc", "add", "need to add", "widen"),
-            "fewer": ("decrease", "dec", "lose", "get rid of", "take out", "need to lose", "remove", "narrow"),
+            "fewer": ("decrease", "dec", "lose", "loose", "need to loose", "get rid of", "take out", "need to lose", "remove", "narrow"),
         }, default=Default("more", derived=True)),
         choice("ends", "at which ends", _ENDS, default="both", because="the usual way, one at each end of a shaping row"),
         choice("sides", "on which rows", {

@@ -23,16 +23,25 @@ ROW_TENSION = Input(
 MULTIPLE_WORDS = ("multiple of", "multiple", "multiples of", "pattern repeat", "repeat of", "stitch repeat",
                   "divisible by", "repeat",
                   "divides by", "mult of", "mult", "repeats over", "repeat is", "divide by", "divisible into", "cable repeat",
-                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "in multiples of", "cables over", "cable over",
+                  "lace repeat", "pattern of", "groups of", "goes in", "pattern goes in", "pattern in", "in multiples of",
+                      "cables over", "cable over",
                   "lace over", "rep of", "rep",
                   "pattern over", "pattern repeats over", "pattern worked over", "pattern is worked over", "stitch pattern of", "motif of",
                   "motif over", "repeats every", "lace is over", "cable is over")  # fmt: skip
 EDGE_WORDS = ("edge stitches", "edge", "edge sts", "selvedge stitches", "extra stitches", "plus", "selvedge",
               "balancing stitches", "seam stitches", "for the edges", "for the seams", "selvage", "selvage stitches",
               "over for the edges", "balance stitches", "edging stitches", "edge stitches of")
+# "The pattern goes in sixes plus one", "in 4s plus 2": the repeat as a word of its own, and what is over ("plus" is read as a sign).
+_IN_GROUPS = {size: (f"in {word}", f"in {size} s") for size, word in enumerate(
+    ("twos", "threes", "fours", "fives", "sixes", "sevens", "eights", "nines", "tens"), start=2)}
+GROUPS = choice("groups", "repeat told in groups", {
+    **{f"{size} st": (said[0], f"and {said[0][3:]}", f"multiples of {said[0][3:]}",
+                      *(f"{one} {over}" for one in said for over in range(1, 5))) for size, said in _IN_GROUPS.items()},
+    "none": ("no groups",)}, default=Default("none", derived=True))  # fmt: skip
+GROUPED = tuple(Default(key, when={"groups": key}, derived=True) for key in GROUPS.options if key != "none")
 MULTIPLE = Input(
-    "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS, default="1 st",
-    because="no pattern repeat was named",
+    "multiple", "multiple of stitches", STITCHES, says=MULTIPLE_WORDS,
+    default=(*GROUPED, Default("1 st", "no pattern repeat was named")),
     sane="1 st..200 st", practice="4 st..12 st by 2 st", usual="1 st..60 st", spoken=True,
 )  # fmt: skip
 EDGE_STITCHES = Input(
@@ -42,8 +51,10 @@ EDGE_STITCHES = Input(
 
 # "In 4s plus 2", "multiple of 6 and 1 over": the stitches that balance a pattern, told as a bare number behind it.
 BALANCE = choice("balance", "stitches over the repeats", {
-    **{f"{over} st": (f"plus {over}", f"and {over} over", f"with {over} over", f"with {over} extra",
-                        f"and {over} extra") for over in range(1, 8)},
+    **{f"{over} st": tuple(said for told in (over, word) for said in (
+        f"plus {told}", f"and {told} over", f"with {told} over", f"with {told} extra", f"and {told} extra")) + tuple(
+        f"{one} {over}" for said in _IN_GROUPS.values() for one in said if over < 5)
+       for over, word in enumerate(("one", "two", "three", "four", "five", "six", "seven"), start=1)},
     "none": ("nothing over",)}, default=Default("none", derived=True))  # fmt: skip
 BALANCED = tuple(Default(key, when={"balance": key}, derived=True) for key in BALANCE.options if key != "none")
 

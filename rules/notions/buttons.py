@@ -205,7 +205,8 @@ BUTTON_STAND = Rule(
 PLACKET = Rule(
     topic="placket",
     family="notions",
-    says=("placket", "plackets", "button placket", "half placket", "polo placket", "sleeve placket", "shirt placket",
+    says=("placket", "plackets", "for a placket", "for the placket", "placket band", "placket with", "button placket",
+        "half placket", "polo placket", "sleeve placket", "shirt placket",
         "button band cut width", "folded band", "folded placket", "shirt band"),
     about="How wide to cut a folded placket band, and its interfacing whole or half.",
     inputs=(
@@ -218,7 +219,8 @@ PLACKET = Rule(
                 "finished", "wide", "finish", "finished width", "width", "finishes", "how wide will it finish",
                 "will it finish", "does it finish", "would it finish", "finish at", "come out at", "when done", "will the placket finish",
                 "does the placket finish", "did the placket finish", "how wide will the placket be", "how wide is the placket",
-                "placket finish", "placket finish at"),
+                "placket finish", "placket finish at", "what will it finish at", "will it finish at", "will it be finished",
+                    "is it finished"),
             axis="width", ask="How wide is the finished placket?", example="1 1/4 in", sane="5 mm..20 cm",
             practice="1 in..1 1/2 in by 1/4 in"),
         Input("length", "placket length", LENGTH,
@@ -240,7 +242,8 @@ PLACKET = Rule(
         Step("cut", "The band is folded, so twice its finished width, and a seam on each edge",
             "2 * finished + 2 * seam", rounding=CUT, label="cut width",
             says=("cut width", "how wide", "width to cut", "cut", "strip", "wide"), axis="width", stated=("cut",
-                "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip")),
+                "strip of", "have", "cut at", "strip", "strip is", "strips are", "placket strip", "strip cut", "cut wide",
+                    "band cut", "it was cut")),
         Step("half", "Half interfacing reaches the fold: one finished width and one seam", "finished + seam",
             rounding=CUT, label="half interfacing, wide",
             says=(

@@ -105,7 +105,7 @@ ELASTIC = Rule(
                 "all that is left", "all that's left", "is left", "left of my", "left of the",
                 "all i have", "all i've got",
                 "have", "there's", "left", "found", "left over", "got",
-                "piece of", "length of", "on the card", "only", "cut", "cut it", "elastic is", "length",
+                "piece of", "length of", "bit of", "scrap of", "bit", "on the card", "only", "cut", "cut it", "elastic is", "length",
                 "came out at", "came out", "came to", "comes out at",
                 "in the drawer", "in the tin", "in my box", "in hand", "of elastic"), sane="8 cm..20 m"),
         Step("total", "All the pieces together", "number * rounded(cut)", rounding=CUT_TAPE, label="elastic in all",

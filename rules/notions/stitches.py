@@ -163,7 +163,8 @@ NEEDLE = Rule(
     family="notions",
     says=(
                 "american number", "us number needle", "european number",
-                "needle", "needle size", "machine needle", "sewing machine needle", "size needle", "needles", "blade",
+                "needle", "needle size", "machine needle", "sewing machine needle", "needle box", "needle packet",
+                    "my machine", "size needle", "needles", "blade",
         "us needle", "metric needle", "needle for", "needle us", "needle in metric", "needle metric",
                 "needle in american", "american needle", "needle in european", "needle american", "packet of needles",
         "american call", "us call"),

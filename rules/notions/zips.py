@@ -47,7 +47,8 @@ ZIP = Rule(
     topic="zip",
     family="notions",
     says=("zip", "zip length", "zips", "invisible zip", "dress zip", "skirt zip", "zip size", "zip stop",
-        "zip to buy", "fly zip", "shorten a zip", "shorten zip", "concealed zip", ),
+        "zip to buy", "fly zip", "shorten a zip", "shorten zip", "concealed zip", "want a zip", "need a zip", "buying a zip",
+            "length of zip"),
     about="Which zip to buy for an opening, and where to sew its new stop.",
     inputs=(
         Input("opening", "opening", LENGTH,
