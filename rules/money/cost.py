@@ -133,7 +133,7 @@ COST_OF_SEVERAL = Rule(
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
         OFF,
         flag("compared", "which is cheaper", ("cheaper", "cheapest", "better value", "best value", "which is better", "better buy",
-                                              "costs less", "which should i buy")),
+                                              "costs less", "more cheap", "most cheap", "which should i buy")),
         flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
         "one")
                                                                                            for thing in GARMENTS[:-1]))),
