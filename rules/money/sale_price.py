@@ -12,6 +12,13 @@ SAVED = ("save", "how much have i saved", "have i saved", "how much do i save", 
 SHARES_OFF = {"half": "50 %", "third": "33 1/3 %", "quarter": "25 %"}
 ON_TOP = ("on top", "plus", "add", "added", "extra", "went up", "gone up", "going up", "goes up", "up by", "dearer", "rise", "increase",
           "tax", "sales tax", "vat", "gst", "markup", "mark up", "put on")  # fmt: skip
+SHARE = choice(
+    "share", "share taken off",
+    {"half": ("half price", "half off", "half the price", "by half"),
+     "third": ("third off", "by a third", "by one third", "a third off"),
+     "quarter": ("quarter off", "by a quarter", "by one quarter", "a quarter off"), "not said": ()},
+    default=Default("not said", derived=True),
+)  # fmt: skip
 
 SALE_PRICE = Rule(
     topic="sale price",
@@ -41,10 +48,7 @@ SALE_PRICE = Rule(
         choice("way", "off or on top", {"off": ("off", "discount", "less", "reduced by", "cheaper", "sale", "minus", "reduced"),
             "on": ON_TOP},
                default="off", because="a percentage of a price is taken off it, unless it is put on top"),
-        choice("share", "share taken off", {"half": ("half price", "half off", "half the price", "by half"),
-                                           "third": ("third off", "by a third", "by one third", "a third off"),
-                                           "quarter": ("quarter off", "by a quarter", "by one quarter", "a quarter off"), "not said": ()},
-                                           default=Default("not said", derived=True)),
+        SHARE,
     ),
     steps=(
         Step("now", "Take the percentage off the price", "price * (1 - percent)", MONEY, rounding=PENNY, label="price to pay",
