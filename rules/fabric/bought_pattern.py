@@ -47,7 +47,7 @@ BOUGHT_PATTERN = Rule(
           "envelope says", "pattern that wants", "pattern envelope", "back of the envelope",
           "pattern calls for", "pattern wants", "pattern takes", "cutting layout", "fabric requirement",
           "sewing pattern", "book asks for", "instructions ask for", "instructions say", "book says",
-          "dress pattern", "calls for"),
+          "dress pattern", "pattern is written for", "pattern written for", "calls for"),
     about="What to buy when the pattern states a length of one width: new width, nap, lengthening, matching, "
           "shrinkage, in that order.",
     inputs=(

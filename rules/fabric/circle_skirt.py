@@ -41,12 +41,12 @@ def way(run: Run) -> Outcome:
 
 
 NAMES = {
-    "full": ("full circle", "whole circle", "complete circle", "full circular", "circle full"),
+    "full": ("full circle", "whole circle", "complete circle", "full circular", "circle full", "fullcircle"),
     "three_quarter": ("three-quarter circle", "three quarters circle", "three quarters of a circle", "three quarter circular",
                       "circle three quarter"),
     "half": ("half circle", "semi-circle", "semicircle", "half a circle", "half circular", "semi-circular", "semicircular",
-             "circle half"),
-    "quarter": ("quarter circle", "quarter of a circle", "quarter circular", "circle quarter"),
+             "circle half", "halfcircle", "half circel"),
+    "quarter": ("quarter circle", "quarter of a circle", "quarter circular", "circle quarter", "quartercircle"),
 }
 # "Half or quarter circle" names two parts with one "circle": the phrase stands under both, so that they are compared.
 SPOKEN_PARTS = {"full": "full", "three_quarter": "three quarter", "half": "half", "quarter": "quarter"}
@@ -121,7 +121,9 @@ CIRCLE_SKIRT = Rule(
                    "waist cut radius", "cut out the waist at", "radius do i cut", "radius should i cut",
                    "radius must i cut", "radius shall i cut", "radius i cut", "radius i should cut", "radius for cutting",
                    "cut at what radius", "cut the waist at", "radius for the cutting line", "radius of the cutting line",
-                   "radius do i draw for the cutting line", "cutting line of the waist"),
+                   "radius do i draw for the cutting line", "cutting line of the waist",
+                   *(f"from the {point} to {draw} the waist" for point in ("corner", "centre", "point")
+                     for draw in ("draw", "mark", "cut"))),
              stated=("cutting radius", "cut radius", "waist cutting radius", "cutting radius came out at")),
         Step("hole", "Twice the waist's cutting radius", "2 * cut_radius", rounding=WAIST_RADIUS, label="diameter of the waist hole",
              says=("diameter of the hole", "diameter of the waist hole", "hole diameter", "wide is the hole", "big is the hole",

@@ -119,7 +119,8 @@ LAY_PLAN = Rule(
           "cut out of", "fit on", "fit across", "layplan",
           "pattern pieces", "marker", "lay them out", "can i cut", "to cut", "cut in one piece", "as cut",
           "cutting out", "panels", "rectangles", "cut whole", "no join", "no joins", "without joins",
-          "without a join", "single piece", "as a single piece", "never turned", "may be turned", "can be turned", "no turning",
+          "without a join", "single piece", "as a single piece", "come out of", "shortest length", "shortest lay", "never turned",
+          "may be turned", "can be turned", "no turning",
           "not turned", "without turning",
           "can't be turned", "cannot be turned", "turned", "grain kept", "keep the grain", "keeping the grain", "grain fixed",
           "skirt panels"),
@@ -147,7 +148,7 @@ LAY_PLAN = Rule(
     ),
     steps=(
         Step("cloth", "The shortest lay found", rounding=BUY_CLOTH, label="cloth to buy", says=("how much", "fabric",
-            "cloth", "what length", "length",
+            "cloth", "what length", "shortest length", "length",
              "how many metres", "how many yards", "yardage", "buy", "how long", *CLOTH_ASKED)),
         Step("bound", "No lay is shorter", kind=LENGTH, label="no lay can be shorter than", unit=("yd", "m"),
              says=("lower bound", "least possible", "bound")),

@@ -45,7 +45,7 @@ PATTERN_REPEAT = Rule(
         Step("cloth", "All the drops", "cut * drops", rounding=BUY_CLOTH, label="cloth to buy", says=("how much",
             "fabric", "cloth", "total", "yardage",
              "how many metres", "how many yards", "cloth total", *CLOTH_ASKED), stated=("have", "got", "only", "left", "from",
-                                                                          "took", "took exactly", "exactly", "used",
+                                                                          "took", "took exactly", "would", "exactly", "used",
                                                                           "used up", "bought", "needed", "i needed", "out of",
                                                                           "obtainable from", "of fabric", "of cloth",
                    "cut from", "length of fabric")),

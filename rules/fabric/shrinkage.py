@@ -9,7 +9,8 @@ from .words import CLOTH_ASKED
 
 SHRINK_WORDS = ("shrink", "shrinkage", "shrink by", "loses", "lose", "in the wash", "shrinkage of", "will shrink",
                 "wash took", "wash takes", "goes in", "go in by", "goes in by", "draw up", "draws up", "draw up by", "draws up by",
-                "pulls up", "pull up by", "draw in by", "draws in by")
+                "pulls up", "pull up by", "draw in by", "draws in by",
+                "becomes", "becomes shorter", "shorter")
 
 LOST = ("how much is lost", "how much will it lose", "how much does it lose", "how much will i lose", "how much do i lose",
         "lost in the wash",
@@ -28,7 +29,7 @@ SHRINKAGE = Rule(
           "the wash took off", "goes in", "go in by", "goes in by", "draw up by", "draws up by", "draw in by", "draws in by",
           "pulls up by", "after sponging", "sponged", "once sponged", "after steaming", "been washed", "after laundering",
           "after the first wash",
-          "pre-washing"),
+          "pre-washing", "becomes shorter", "in the washing machine", "in the machine it"),
     about="What to buy so that enough is left after the cloth has shrunk.",
     inputs=(
         Input("needed", "length needed", LENGTH, says=("left", "be left", "is left", "will be left",
@@ -95,6 +96,7 @@ BEFORE = Input(
     "used to be", "it used to be", "started as", "began at", "sample", "sample measured", "initial length", "initial",
     "initially", "initial dimension", "it was",
     "original length", "length before", "went in at", "went in", "put it in at", "put in", "had been", "before had",
+    "before steaming", "before sponging", "before pressing",
     "before was", "into the wash at", "went into the wash at",
     "nominal", "dry", "out of", "bought", "i bought", "in at"), axis="length",
     ask="How long was it before the wash?",
@@ -126,7 +128,8 @@ SHRINK_TEST = Rule(
           "did i lose", "have i lost", "marked on the cloth", "cloth marked", "square marked", "line marked", "both ways",
           "marker line", "out of the tub", "shrinkage each way", "in each direction", "shrinkage in both directions", "in both directions",
           "line i basted", "it lost", "line i drew", "line i marked", "basted a line", "percentage lost", "per cent lost", "percent lost",
-          "after the tumble dryer", "after tumble drying"),
+          "after the tumble dryer", "after tumble drying", "before steaming", "before sponging", "before washing and",
+          "before pressing"),
     about="How much a marked length shrank, each way when both are given.",
     inputs=(
         BEFORE,
@@ -135,7 +138,8 @@ SHRINK_TEST = Rule(
                                                      "down to", "shrunk to", "shrank to",
                                              "to", "is now", "now it's", "now it is", "went to", "went down to", "goes to", "reduced to",
                                              "ended at", "now is", "comes out", "afterwards", "washed", "now is", "along",
-                                             "lengthwise", "after washing", "after laundering", "warp", "long",
+                                             "lengthwise", "after washing", "after laundering", "after steaming",
+                                             "after sponging", "after pressing", "warp", "long",
               "it measures", "ended up", "in length", "final length", "final", "finally", "final dimension", "it's",
               "this morning", "today", "after the wash it was",
               "now it was", "then it was", "length after", "came out at", "came out of it at",

@@ -36,9 +36,10 @@ WIDTH_IN_HAND = Input(
           *CLOTH_WORDS, "chosen", "sells", "roll", "bolt", "new width", "into", "only in", "actually", "if i buy",
           "if i buy it in", "if i use", "if i used", "buy it in", "stocks", "stocked", "only have", "have only",
           "only has", "only had", "they've only", "they only have",
-          "i've only", "i've only got", "only got", "in the cupboard", "in my cupboard", "worth in",
+          "i've only", "i've only got", "only got", "worth in",
           "same thing in", "get it in", "same in", "do it in", "make it in", "need in", "check", "plaid", "tartan",
-         "narrowest", "narrowest cloth", "widest", "wide would the cloth", "wide must the cloth", "wide does the cloth"),
+         "narrow can mine be", "narrow may mine be", "narrow can it be", "narrow can the cloth be", "narrowest",
+         "narrowest cloth", "widest", "wide would the cloth", "wide must the cloth", "wide does the cloth"),
     ask="How wide is the cloth in hand?", example="150 cm", sane="20 cm..3.5 m", usual="60 cm..1.7 m",
     practice="90 cm..150 cm by 5 cm",
 )  # fmt: skip
@@ -122,7 +123,8 @@ WIDTH_SWAP = Rule(
           "only comes in", "only have it in", "how much of", "convert yardage", "as wide", "would it be", "if i use",
           "if i buy", "if i used",
           "buying", "becomes how much", "only stocks", "gives me the same as", "book asks for",
-          "instructions ask for", "instructions say", "in the shop", "in shop", "shop only has", "shop has", "new width"),
+          "instructions ask for", "instructions say", "in the shop", "in shop", "for the same thing", "if it was only",
+          "if it were only", "shop only has", "shop has", "new width"),
     about="How much cloth of another width does the work of a stated length.",
     inputs=(
         STATED, STATED_WIDTH, WIDTH_IN_HAND, NAP, ONE_WAY, STATED_NAP,

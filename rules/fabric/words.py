@@ -23,7 +23,8 @@ CLOTH_ASKED = ("metres please", "yards please", "metres needed", "yards needed",
                "length") for cloth in CLOTH_WORDS[: CLOTH_WORDS.index("fabric width")]))
 
 # How a length that is in hand is told, besides "I have": it is this much that must do.
-IN_HAND_WORDS = ("able to get", "managed to get", "to spare", "in the drawer", "in my drawer", "in the cupboard", "got left",
+IN_HAND_WORDS = ("able to get", "managed to get", "to spare", "in the drawer", "in my drawer", "in the cupboard",
+                 "in my cupboard", "got left",
                  "left over", "i've only", "i've only got", "we've only")
 
 CLOTH_WIDTH = Input(

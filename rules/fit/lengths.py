@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step
+from ..engine.declare import ARITHMETIC, COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import CHANGES, LENGTH
 from ..engine.rounding import CUT
 
@@ -40,6 +40,9 @@ LENGTH_CHANGE = Rule(
             ask="What was added and what was taken out?",
             example="+2 in, -3/4 in",
         ),
+        flag("shared", "shared out over several places", ("equally", "how much each place", "how much at each",
+             "how much in each place", "shared equally",
+             "how much at each place", "half at each")),
         Input(
             "original",
             "original length",
@@ -82,7 +85,9 @@ LENGTH_CHANGE = Rule(
         ),
     ),
     answers=("change", "new"),
-    refusals=(Refusal("new <= 0", "so much taken out leaves nothing. Type a smaller change, such as: shorten a 58 cm sleeve by 3 cm"),),
+    refusals=(Refusal("abs(change) > 0", "the change is shared out over several places: divide it by how many there are. Such as: "
+                      "divide 3 cm into 2 equal parts", choices={"shared": "yes"}),
+              Refusal("new <= 0", "so much taken out leaves nothing. Type a smaller change, such as: shorten a 58 cm sleeve by 3 cm"),),
     headline=(
         "The length changes by {change}: it is now {new}.", "The length changes by {change} altogether.",
         "It is now {new} long.",

@@ -63,6 +63,7 @@ SPREAD_CHANGE = Rule(
         "edge can only give",
         "seam can only give",
         "edge only gives",
+        "skirt in by", "skirt out by",
         "seams must i use",
         "seams do i need to use",
         "nip in",

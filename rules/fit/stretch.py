@@ -42,7 +42,8 @@ STRETCH = Rule(
         "jersey was", "elastane was",
         *(f"{cloth} {verb}" for cloth in ("knit", "jersey", "rib", "ribbing") for verb in ("pulls", "pulled", "stretches")),
         "how much does it grow",
-        "can be pulled", "be pulled", "how far can", "how far will it pull", "how far does it pull",
+        "can be pulled", "be pulled", "i can pull it", "can pull it to", "how strechy", "strechy", "how far can",
+        "how far will it pull", "how far does it pull",
     ),
     about="How far a cloth stretches, as a percentage of its length at rest, and what class of knit that is.",
     inputs=(
@@ -67,7 +68,8 @@ STRETCH = Rule(
             "stretched length",
             LENGTH,
             says=(
-                "pull", "pulled", "pulls to", "goes to", "stretched", "stretches to", "stretch to", "reach", "reaches", "must reach",
+                "pull", "pulled", "pull it", "pull it to", "can pull it to", "pulls to", "goes to", "stretched", "stretches to",
+                "stretch to", "reach", "reaches", "must reach",
                 "has to reach", "needs to reach", "should reach",
                 "pulls to", "pulled to", "goes to", "it goes",
                 *told("when stretched", "when pulled"),
@@ -87,7 +89,8 @@ STRETCH = Rule(
             "stretch", "Take what it grew by as a share of its length at rest", "(stretched - rested) / rested",
             PERCENT,
             rounding=PERCENT_TENTH,
-            says=("stretch", "percent", "percentage", "stretch percentage"),
+            says=("stretch", "percent", "percentage", "stretch percentage", "how stretchy", "how strechy", "stretchy is it",
+                  "strechy is it"),
             stated=("stretch", "stretchy", "has", "with"),
         ),
         Step(

@@ -170,6 +170,8 @@ PERCENTAGE_OF_WHOLE = Rule(
         "what percentage", "what percent", "as a percentage", "as percent", "as percentage", "in percent", "as a percentage of",
         "as a percent of", "what share", "percentage is", "percent is", "what per cent", "how many percent",
         "how many per cent", "percentage by which", "percent by which", "per cent by which", "out of",
+        *(f"{what} {per}{of}" for per in ("percent", "percentage", "per cent") for what, of in (("is what", " of"), ("what", " of"),
+        ("are what", " of"))),
     ),
     about="One measure as a percentage of another.",
     inputs=(

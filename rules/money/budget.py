@@ -8,8 +8,9 @@ from ..engine.buying import SHOP_STEP
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
-from .cost import BY_TICKET, OFF, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
+from .cost import BY_TICKET, OFF_OR_SHARE, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
 from .cost_of_some import SOLD_EACH
+from .sale_price import SHARE
 
 PURSE = Input(
     "money", "money to spend", MONEY,
@@ -43,7 +44,7 @@ BUDGET = Rule(
           "in my purse", "what comes back",
           "longest piece i can", "longest piece i could", "longest piece", "i could have cut", "could i have cut", *WHAT_LENGTH_WILL),
     about="How much cloth some money buys, down to the shop's step, and the change.",
-    inputs=(PURSE, PRICE_INPUT, OFF,
+    inputs=(PURSE, PRICE_INPUT, OFF_OR_SHARE, SHARE,
         flag("more_wanted", "how much more is needed", ("more do i need", "more must i", "more have i", "more do i have to", "more money",
                                                         "have to add", "how much do i add", "must i add", "still have to pay")),
         replace(SHOP_STEP, says=(*SHOP_STEP.says, *HOW_SHOPS_CUT), sane="1 mm..1 m")),
@@ -92,7 +93,7 @@ CHANGE = Rule(
         PURSE,
         Input("length", "length bought", LENGTH, says=("of", "length", "buy", "bought", "buying", "get", "for", "cut"),
               ask="What length is bought?", example="2.2 m", sane="1 mm..10 km", usual="5 cm..60 m", practice="50 cm..2 m by 10 cm"),
-        replace(PRICE_INPUT, practice="3 money/m..7 money/m", default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
+        replace(PRICE_INPUT, practice="3 money/m..7 money/m", default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF_OR_SHARE, SHARE,
     ),
     steps=(
         Step("spent", "The length at its price, less any discount", "length * price * (1 - discount)", MONEY, rounding=PENNY,
@@ -136,7 +137,7 @@ HOW_MANY_FOR_THE_MONEY = Rule(
                                                  *(f"{how} {thing}" for thing in SOLD_EACH for how in ("a", "the", "per")),
                                                  *(f"{thing} {how}" for thing in SOLD_EACH for how in ("at", "are", "is"))),
               ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..100 money"),
-        OFF,
+        OFF_OR_SHARE, SHARE,
         flag("by_length", "a length is wanted", ("how many yards", "how many metres", "how much fabric", "how much cloth", "yards of",
                                                  "metres of")),
     ),

@@ -82,7 +82,7 @@ CHEAPER_CLOTH = Rule(
           "most economical", "more economical", "save by the cheaper", "do i save by", "save by buying", "save by", "saved by",
           "how much cheaper",
           "how much dearer", "save with the cheaper", "how much is saved by",
-          "economical", "lower cost", "cost less", "less money", "which should i buy", "cheaper buy"),
+          "economical", "lower cost", "cost less", "more cheap", "most cheap", "less money", "which should i buy", "cheaper buy"),
     about="Which of two or more cloths (width and price) is cheaper, by area or for what is needed.",
     inputs=(
         Input("offers", "cloths on offer", OFFERS, ask="What are the cloths: each one's width and price a length?",
@@ -95,7 +95,7 @@ CHEAPER_CLOTH = Rule(
     ),
     steps=(
         Step("cheaper", "The one that costs least", kind=TEXT, says=("cheaper", "cheapest", "better", "which",
-            "best value", "value", "more convenient", "costs less", "economical", "cost less")),
+            "best value", "value", "more convenient", "costs less", "economical", "cost less", "more cheap", "most cheap")),
         Step("cost", "What it costs", kind=MONEY, rounding=PENNY, says=("cost", "pay")),
         Step("saved", "What it saves against the next", kind=MONEY, rounding=PENNY, label="saved", says=("save",
             "saving", "difference", "how much do i save", "do i save", "save by the cheaper", "do i save by", "save by", "how much cheaper",

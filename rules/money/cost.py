@@ -13,6 +13,7 @@ from ..engine.run import Run
 from ..engine.text import shown
 from ..engine.units import system_of
 from ..fabric.words import CLOTH_WORDS
+from .sale_price import BY_SHARE, SHARE
 
 # What so many of are made, each from a length: the words that count them.
 GARMENTS = ("cape", "apron", "skirt", "tunic", "tabard", "shirt", "dress", "top", "bag", "cushion", "costume", "curtain", "gown",
@@ -44,6 +45,8 @@ OFF = Input(
                                             "knocked off", "taken off"),
     default=Default("0 %", derived=True), sane="0 %..100 %", practice="10 %..50 %", spoken=True,
 )  # fmt: skip
+OFF_OR_SHARE = replace(OFF, default=(*BY_SHARE, Default("0 %", derived=True)))
+
 
 COST = Rule(
     topic="cost",
@@ -64,7 +67,7 @@ COST = Rule(
                                                 "get", "bought"),
               ask="What length is bought?", example="2.5 m", sane="1 mm..10 km", usual="5 cm..60 m",
               practice="50 cm..5 m by 50 cm"),
-        replace(PRICE_INPUT, default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF,
+        replace(PRICE_INPUT, default=(BY_TICKET,)), TICKET, TICKET_LENGTH, OFF_OR_SHARE, SHARE,
         flag("each_takes", "the length is for each", EACH_TAKES),
         Input("made", "how many are made", COUNT, says=GARMENTS, sane="1..10000", spoken=True, extra=True),
         Input("times", "so many of the length", COUNT, says=("times over",), spoken=True, sane="1..10000",
@@ -131,9 +134,9 @@ COST_OF_SEVERAL = Rule(
     inputs=(
         Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?",
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
-        OFF,
+        OFF_OR_SHARE, SHARE,
         flag("compared", "which is cheaper", ("cheaper", "cheapest", "better value", "best value", "which is better", "better buy",
-                                              "costs less", "which should i buy")),
+                                              "costs less", "more cheap", "most cheap", "which should i buy")),
         flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
         "one")
                                                                                            for thing in GARMENTS[:-1]))),

@@ -11,7 +11,7 @@ COST_EACH = Rule(
     topic="cost each",
     family="money",
     says=("cost each", "cost per piece", "cost a piece", "cost apiece", "apiece", "cost per wear", "cost a wear", "each wear",
-          "each wearing", "per wear", "a wear", "each cost", "cost of each", "cost per item", "how much an apron",
+          "each wearing", "per wear", "a wear", "each cost", "each cost me", "cost of each", "cost per item", "how much an apron",
           "how much each", "what does each one cost", "what should one", "what should each", "worn it", "wears", "the lot cost",
           "altogether cost", "how much is each",
           "how much is each one", "what is each", "what does each", "each one cost", "each come to", "each works out",
@@ -43,7 +43,8 @@ COST_EACH = Rule(
     steps=(
         Step("each", "Share the cost among them", "together / number", MONEY, rounding=PENNY, label="cost of each",
              says=("each", "apiece", "how much each", "how much an", "how much is each",
-                                                                      "each one", "each come to", "unit cost", "cost per unit",
+                                                                      "each one", "each cost me", "each come to", "unit cost",
+                                                                      "cost per unit",
                                                                       "each of them", "is one", "is that each"),
              stated=("works out at", "worked out at", "works out to", "each one works out at", "each works out at", "each came out at",
                      "each one came to", "came to each", "each came to")),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from ..engine.declare import ARITHMETIC, Default, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, MONEY
 from ..engine.rounding import PENNY
-from .cost import OFF
+from .cost import OFF_OR_SHARE
+from .sale_price import SHARE
 
 # What is bought by the piece, and so is counted and priced each.
 SOLD_EACH = ("ball", "hank", "skein", "zip", "button", "reel", "spool", "popper", "snap", "packet", "pack", "card", "fat quarter", "cone",
@@ -33,7 +34,7 @@ COST_OF_SOME = Rule(
               practice="3..12"),
         Input("each", "price each", MONEY, says=(*EACH, *(f"{how} {thing}" for thing in SOLD_EACH for how in ("a", "the", "per", "one"))),
               spoken=True, ask="What does one cost?", example="£2.20", practice="1 money..9 money", usual="0.01 money..200 money"),
-        OFF,
+        OFF_OR_SHARE, SHARE,
         flag("lot", "the price is for all of them", ("for the lot", "for them all", "for all of them", "for the whole lot", "the lot for")),
     ),
     steps=(

@@ -12,6 +12,14 @@ SAVED = ("save", "how much have i saved", "have i saved", "how much do i save", 
 SHARES_OFF = {"half": "50 %", "third": "33 1/3 %", "quarter": "25 %"}
 ON_TOP = ("on top", "plus", "add", "added", "extra", "went up", "gone up", "going up", "goes up", "up by", "dearer", "rise", "increase",
           "tax", "sales tax", "vat", "gst", "markup", "mark up", "put on")  # fmt: skip
+SHARE = choice(
+    "share", "share taken off",
+    {"half": ("half price", "half off", "half the price", "by half"),
+     "third": ("third off", "by a third", "by one third", "a third off"),
+     "quarter": ("quarter off", "by a quarter", "by one quarter", "a quarter off"), "not said": ()},
+    default=Default("not said", derived=True),
+)  # fmt: skip
+BY_SHARE = tuple(Default(off, derived=True, when={"share": name}) for name, off in SHARES_OFF.items())
 
 SALE_PRICE = Rule(
     topic="sale price",
@@ -36,15 +44,12 @@ SALE_PRICE = Rule(
                                                       "up by", "by", "what percent off", "percent off",
                                                       "what percentage off", "percentage off", "per cent off", "what per cent off",
                                                       "what percent did i save", "how many percent off"),
-              default=tuple(Default(off, derived=True, when={"share": name}) for name, off in SHARES_OFF.items()),
+              default=BY_SHARE,
               ask="What percentage?", example="20 %", sane="0 %..1000 %", practice="10 %..50 % by 5 %"),
         choice("way", "off or on top", {"off": ("off", "discount", "less", "reduced by", "cheaper", "sale", "minus", "reduced"),
             "on": ON_TOP},
                default="off", because="a percentage of a price is taken off it, unless it is put on top"),
-        choice("share", "share taken off", {"half": ("half price", "half off", "half the price", "by half"),
-                                           "third": ("third off", "by a third", "by one third", "a third off"),
-                                           "quarter": ("quarter off", "by a quarter", "by one quarter", "a quarter off"), "not said": ()},
-                                           default=Default("not said", derived=True)),
+        SHARE,
     ),
     steps=(
         Step("now", "Take the percentage off the price", "price * (1 - percent)", MONEY, rounding=PENNY, label="price to pay",
@@ -87,10 +92,12 @@ PRICE_IN_THE_SALE = Rule(
         Input("price", "price a length", PRICE, says=("price", "at", "was", "normally", "full price", "usual price", "before"),
               ask="What was the price a metre or yard?", example="£32 a metre", practice="4 money/m..40 money/m"),
         Input("percent", "percentage off", PERCENT, says=("off", "discount", "less", "reduction", "reduced by", "in the sale"),
+              default=BY_SHARE,
               ask="What percentage is taken off?", example="15 %", sane="0 %..100 %", practice="10 %..50 % by 5 %"),
         choice("way", "off or on top", {"off": ("off", "discount", "less", "reduced by", "cheaper", "sale", "minus", "reduced"),
               "on": ON_TOP},
                default="off", because="a percentage of a price is taken off it, unless it is put on top"),
+        SHARE,
     ),
     steps=(
         Step("now", "Take the percentage off the price", "price * (1 - percent)", PRICE,
