@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from ..engine.declare import COMMON_PRACTICE, Caution, Default, Derivation, Fact, Follows, Input, Rule, Step
 from ..engine.kinds import AREA, COUNT, LENGTH
 from ..engine.rounding import BIAS_SQUARE, BUY_CLOTH, COUNT_UP, CUT
@@ -21,9 +19,6 @@ JOINS = Input("joins", "extra for joins and corners", LENGTH, says=("joins and c
               because="the usual allowance for joining strips and turning corners (published: 0 to 24 in)",
               sane="0 cm..2 m", practice="8 in..16 in by 1 in", spoken=True)  # fmt: skip
 
-# A length told bare ("ten inches over") is the extra, where it is one at all.
-BARE_JOINS = Input("bare_joins", "extra, told bare", LENGTH, extra=True, ask="How much extra?", example="10 in", sane="1 cm..2 m")
-JOINS_OR_BARE = replace(JOINS, default=(Default("=bare_joins", derived=True, given=("bare_joins",)), *JOINS.defaults))
 
 BINDING_STRIPS = Rule(
     topic="binding strips",
@@ -40,8 +35,7 @@ BINDING_STRIPS = Rule(
               "wide", "strips wide"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="3 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS_OR_BARE,
-        BARE_JOINS,
+        JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
@@ -107,8 +101,7 @@ BIAS_BINDING = Rule(
               "strips wide", "binding", "bias"), default="2 1/2 in | 6.5 cm", because="the usual double binding",
               sane="1 cm..30 cm", practice="2 in..3 in by 1/4 in", usual="2 cm..12 cm"),
         USABLE_WIDTH,
-        JOINS_OR_BARE,
-        BARE_JOINS,
+        JOINS,
     ),
     steps=(
         Step("need", "Add the extra for joins and corners", "edge + joins", label="length of binding", rounding=CUT,
