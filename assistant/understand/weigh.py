@@ -91,11 +91,12 @@ def fuller(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]
 
 def misplaces(reading: Reading, system: str) -> bool:
     """Whether a number went to a place where it makes no sense: the reading, rather than the number, is likely wrong then."""
+    placed = [(value, slots) for value in reading.line.values if (slots := reading.placing.spots.get(value.number))]
     return any(
-        len(slots) == 1 and not in_sense(value.main, slots[0], system)
-        for value in reading.line.values
-        if (slots := reading.placing.spots.get(value.number)) and slots[0].kind is not ANY
-    )
+        not in_sense(measure, slot, system)
+        for value, slots in placed
+        for measure, slot in ((value.main, slots[0]),) if slot.kind is not ANY and (len(slots) == 1 or value.shape == "size")
+    )  # fmt: skip
 
 
 def better_heard(best: Reading, rivals: list[Reading]) -> tuple[Reading, list[Reading]]:

@@ -122,8 +122,15 @@ class Case:
                 made = expected(Quiet(slip.rule, self.request, override), self.target)
             except TROUBLE:
                 continue
-            if makes_sense(made) and (made.rounded, made.words) != (self.expected.rounded, self.expected.words):
+            if makes_sense(made) and not self._as_right(made):
                 yield slip, made
+
+    def _as_right(self, made: Expected) -> bool:
+        """Whether a slip comes to the same, or so near that its answer is marked right."""
+        if self.expected.words or made.words:
+            return made.words == self.expected.words
+        typed = Typed(made.rounded, made.unit if made.unit != "1" else "")
+        return _is_rounded(self.expected, typed) or (not self.expected.whole and _is_exact(self.expected, typed))
 
     def mark(self, typed: Typed) -> Verdict:
         """Whether it is right; else the first slip that gives it."""
