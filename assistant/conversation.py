@@ -96,7 +96,8 @@ class Conversation:
         if self.notebook is not None and (told := self.notebook.hear(heard, self)) is not None:
             going_on = follow.asks(heard) or len(heard.line.values) >= MANY or self.context.request is not None
             doubted = told.status in ("incomplete", "unclear") and going_on
-            if doubted and ((made := self.attempt(text, heard)).status == "answered" or (follow.asks(heard) and made.topic and heard.line.values)):
+            asks = follow.asks(heard) and heard.line.values
+            if doubted and ((made := self.attempt(text, heard)).status == "answered" or (asks and made.topic)):
                 return made  # "I knitted 27 stitches and they measure 4 1/2 in. What is my tension?" is no line for the notebook
             return replace(told, question=text)
         return practice.resumed(self.answer(text, heard, trouble), session, self)
