@@ -122,6 +122,7 @@ def _of_slots(places: Places, value: Value) -> list[Option]:
     head, second = _in_duo(places, value)
     following = line.at_value.get(value.last)
     before_measure = following is not None and not following.main.bare  # "two 40 cm envelope cushions" are two
+    no_length = no_length or (bare and before_measure and following is not None and _are_several(line, following))
     is_counted = _is_counted(line, value)
     of_times = bare and line.words[value.last : value.last + 1] == ["time"]
     of_stuff = main.unit in BOUGHT_BY and main.per is None and _of_stuff(line, value)
@@ -192,6 +193,15 @@ def _looks_like_a_width(rule: Rule, value: Value) -> bool:
     """Whether a length told as in hand is likelier the width of the cloth: "I've 60 in"."""
     low, high = CLOTH_WIDTHS.get(value.main.unit, (0, 0))
     return low <= value.main.value <= high and any(item.label in WIDTHS_OF_CLOTH for item in rule.inputs)
+
+
+def _are_several(line: Line, measure: Value) -> bool:
+    """Whether things in the plural follow a measure: the "2 1/2 in squares" of "two hundred 2 1/2 in squares"."""
+    if measure.last >= len(line.words) or measure.last in line.at_value:
+        return False
+    start, end = line.origin[measure.last]
+    word = line.text[start:end].lower()
+    return word.isalpha() and word.endswith("s") and not word.endswith("ss")
 
 
 def _is_counted(line: Line, value: Value) -> bool:

@@ -31,6 +31,8 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
                 return None, frozenset()
             waiting = value
             continue
+        if waiting is not None and not {";", "."}.isdisjoint(line.words[waiting.last : value.first]):
+            return None, frozenset()  # "lining at £6.40, 2.25 m; interfacing at £4.80": whose the amount is is not plain
         made = _bought(line, waiting, value)
         if made is None:
             return None, frozenset()
