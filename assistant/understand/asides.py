@@ -108,7 +108,7 @@ def _clause(line: Line, value: Value) -> range:
 
 
 def _is_age(line: Line, value: Value, known: Container[str]) -> bool:
-    """Whether a bare number may be how old someone is: "Hettie is 83", "I turned 52", "I'm 47"."""
+    """Whether a bare number may be how old someone is: "Tomas is 83", "I turned 52", "I'm 47"."""
     return _of_someone(line, value, known) and value.main.value <= OLDEST
 
 
@@ -119,7 +119,7 @@ def _is_height(line: Line, value: Value, known: Container[str]) -> bool:
 
 
 def _of_someone(line: Line, value: Value, known: Container[str]) -> bool:
-    """Whether a number is told of somebody: "I'm 61", "my neighbour Hettie is 83"."""
+    """Whether a number is told of somebody: "I'm 61", "my neighbour Tomas is 83"."""
     words, verb = line.words, value.first - 1
     if verb < 0:
         return False
