@@ -323,6 +323,7 @@ BOX_CORNER = Rule(
                 "width of the bag", "how wide is the bag", "how wide will the bag be", "how wide was the bag",
                 "does it finish", "will it finish", "what size is the bag", "what size will the bag be", "what finished size",
                 "size of the bag", "size is the bag finished", "what size does it finish", "what size will it finish",
+                *(f"how big {was} the {bag}" for was in ("was", "is") for bag in ("bag", "tote", "finished bag")),
                 "will the finished bag measure", "does the bag finish", "finished bag measure", "will the bag finish",
                 "how wide will the bag finish", "how wide does the bag finish", "how big a tote", "how big a bag",
                 "big a tote comes out", "big a bag comes out", "how wide will it finish", "size does the bag finish",
