@@ -11,8 +11,8 @@ from grammar.query import Chunk, Mark, Measure, Part, Series, Size, Word
 
 from .loose import told_loosely
 from .sweeps import with_steps
+from .tension_told import LENGTHS_OF_A_TENSION
 
-LENGTHS_OF_A_TENSION = frozenset((Part(Fraction(10), "cm"), Part(Fraction(4), "in"), Part(Fraction(1), "in")))
 BOTH = frozenset(("and", "&", ",", "x", "×", "/", "+", "plus"))
 MAKES = frozenset(("make", "makes", "made", "measure", "measures", "measured", "is", "are", "equals", "give", "gives", "cover", "covers"))
 HOLDS = frozenset(("is", "are", "hold", "holds", "has", "have", "takes", "gives", "="))
