@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from rules.engine.units import CURRENCIES
 
-from .tokens import FILLERS, stem
+from .tokens import FILLERS
 from .values import Line, Value
 
 YEARS = (1900, 2100)
@@ -72,7 +72,8 @@ def _of_another(line: Line, value: Value) -> bool:
 
 
 def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
-    if value.shape != "one":
+    unit = value.main.unit
+    if value.shape != "one" or not (value.main.bare or unit in TIME_UNITS or unit in CURRENCIES or unit == "pound"):
         return False
     clause = _clause(line, value)
     words = [line.words[spot] for spot in clause if spot not in line.at_value]
@@ -82,11 +83,11 @@ def _may_be_aside(line: Line, value: Value, known: Container[str]) -> bool:
         return False
     quiet = not any(word in known and word not in SAYS_NOTHING and word not in FILLERS for word in words if word[:1].isalpha())
     after = line.words[value.last : value.last + 1]
-    if value.main.unit in (*CURRENCIES, "pound"):
+    if unit in CURRENCIES or unit == "pound":
         return value.main.per is None and not PAST.isdisjoint(words) and (quiet or not LONG_AGO.isdisjoint(words))
-    if value.main.unit in TIME_UNITS:
+    if unit in TIME_UNITS:
         return True
-    if not value.main.bare or value.main.value.denominator != 1:
+    if value.main.value.denominator != 1:
         return False
     if after and after[0] in TIMES:
         return quiet or not LASTING.isdisjoint(words)
@@ -169,4 +170,4 @@ def _is_shoe(line: Line, value: Value) -> bool:
 def _is_house(line: Line, value: Value) -> bool:
     """Whether a number is that of a house: "the flat at number 27"."""
     whole = value.shape == "one" and value.main.bare and value.main.value.denominator == 1
-    return whole and [stem(word) for word in line.words[max(0, value.first - 2) : value.first]] in HOUSES
+    return whole and line.words[max(0, value.first - 2) : value.first] in HOUSES

@@ -123,8 +123,6 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         else:
             one = _one(entries[0][0], slot, _as_before(entries[0][0].main, slot, earlier) or bare, line)
             (stated if slot.stated else given)[name] = one
-            if slot.stated:
-                pass
     _in_units_before(rule, given, earlier)
     for name, keys in reading.chosen.items():
         if len(keys) > 1:

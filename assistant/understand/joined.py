@@ -248,7 +248,7 @@ def _asked_of(made: list[Chunk]) -> bool:
 
 
 def _share_lengths(made: list[Chunk]) -> None:
-    """Stitches and rows said together share the length said once: "24 sts 32 rows/10cm", "18 sts to 10 cm, 24 rows"."""
+    """Stitches and rows said together share the length said once: "24 sts 32 rows/10cm"."""
     for spot, chunk in enumerate(made):
         if not (isinstance(chunk, Measure) and chunk.per is None and chunk.unit in TENSION_UNITS):
             continue

@@ -178,7 +178,7 @@ class Lexicon:
         """The topics that are meant only when called for, and are called for here."""
         if self.called is None or self.called.calling.isdisjoint(words):
             return set()
-        return self._calls(words, self._meet(words))
+        return remembered(self.match(words), "calls", lambda: self._calls(words, self._meet(words)))
 
     def _calls(self, words: list[str], found: list[Match]) -> set[str]:
         assert self.called is not None

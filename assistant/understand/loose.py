@@ -39,6 +39,9 @@ def told_loosely(chunks: Sequence[Chunk]) -> list[Chunk]:
     words = [chunk.lower for chunk in chunks if isinstance(chunk, Word)]
     shapes, stitches = any(word.startswith(SHAPING) for word in words), not STITCHES.isdisjoint(words)
     for spot, chunk in enumerate(chunks):
+        if isinstance(chunk, Word) and chunk.lower.isalpha() and chunk.lower not in LOOSE:
+            made.append(chunk)  # most words are just that
+            continue
         before = Before(made, chunks[spot + 1 : spot + 1 + FAR], shapes, stitches)
         ways = (way(before, chunk) for way in WAYS.get(type(chunk), ()))
         put = next((found for found in ways if found is not None), Put((chunk,)))
@@ -198,3 +201,5 @@ WAYS: Mapping[type, tuple[Try[Any], ...]] = {
     ),
     Mark: (in_brackets,),
 }  # fmt: skip
+# The words of letters alone that may be loosely meant.
+LOOSE = frozenset(("do", *price_told.BY, *price_told.NOTES, *part_told.SHARES, *part_told.PARTS))

@@ -72,7 +72,7 @@ class Places:
     by_slot: the mentions of each place. asked_inputs: inputs that are asked for, and so not told. hint: the system of
     the line's measures. prefer: places that a value is likelier to be for. roles_lead: each number has its word before it.
     duos: numbers of values of which one is of the other ("3 m of 140 cm"), in a rule that has such pairs of places.
-    squares: where "square" stands and means nothing of its own to the rule.
+    squares: where "square" stands and means nothing of its own to the rule. starts: where a mention begins.
     """
 
     rule: Rule
@@ -86,6 +86,7 @@ class Places:
     roles_lead: bool
     duos: tuple[tuple[int, int], ...] = ()
     squares: frozenset[int] = frozenset()
+    starts: frozenset[int] = frozenset()
 
 
 def options_of(places: Places, value: Value) -> list[Option]:
@@ -212,7 +213,9 @@ def _is_counted(line: Line, value: Value) -> bool:
 
 def _named(places: Places, value: Value, fitting: Fitting, counted: bool) -> set[str]:
     """The places that a word straight behind the number names, where it fits them."""
-    named = set()
+    named: set[str] = set()
+    if value.last not in places.starts:
+        return named
     after = places.line.words[value.last] if value.last < len(places.line.words) else ""
     # "Bust 40 high bust 37": "high" is part of the longer phrase.
     longest = max((one.last for mentions in places.by_slot.values() for one in mentions if one.first == value.last), default=0)

@@ -13,7 +13,7 @@ from .values import Line, Value
 # The lengths that tensions are told over.
 TENTH, FOUR_INCHES, AN_INCH = (Part(Fraction(10), "cm"),), (Part(Fraction(4), "in"),), (Part(Fraction(1), "in"),)
 OVER = (TENTH, FOUR_INCHES, AN_INCH, (Part(Fraction(10), ""),), (Part(Fraction(4), ""),))
-POINTERS = frozenset(("that", "those", "it", "this", "these", "those", "many"))
+POINTERS = frozenset(("that", "it", "this", "these", "those", "many"))
 OLDEST = 17  # who is older is no reason for care, and "he's 42" may be a chest
 AGED = frozenset(("aged", "turn", "he", "she", "who"))
 SOMEONE = frozenset(("he", "she", "who"))

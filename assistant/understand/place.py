@@ -78,7 +78,8 @@ def place(rule: Rule, line: Line, values: list[Value], spoken: Words, asked_inpu
     duos = one_of_another(line, values) if rule.pairs else ()
     numbers = tuple((values[one].number, values[other].number) for one, other in duos)
     squares = _squares(line, spoken.heard) if rule.sizes and "square" in line.words else frozenset[int]()
-    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers, squares)
+    starts = frozenset(mention.first for mention in spoken.mentions)
+    places = Places(rule, line, slots, by_name, by_slot, asked_inputs, system_hint, prefer or {}, roles_lead, numbers, squares, starts)
     most = MOST_OPTIONS if len(values) <= MANY else FEW_OPTIONS
     options = [options_of(places, value)[:most] for value in values]
     score, best = _best_of(rule, line, values, options)
@@ -170,7 +171,7 @@ def _of_its_width(between: list[str]) -> bool:
     """Whether words between two values say that the second is the width of the first: "of", "of fabric with"."""
     if between in OF_A_WIDTH or between in IN_WIDTH:
         return True
-    return (between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between))
+    return between[:1] == ["of"] and 1 < len(between) <= 4 and WITH_ITS_WIDTH.issuperset(between)
 
 
 def _from_to(line: Line, values: list[Value]) -> tuple[tuple[int, int], ...]:
