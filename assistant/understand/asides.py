@@ -43,8 +43,8 @@ PAST = frozenset(("paid", "pay", "got", "spent", "buy"))
 
 def leave_out(line: Line) -> set[int]:
     """Where numbers stand that are none of any sum: years, days of a month, house numbers."""
-    kinds = (_is_year, _is_date, _is_house, _is_shoe)
-    return {value.first for value in line.values if any(is_one(line, value) for is_one in kinds)}
+    single = (value for value in line.values if value.shape == "one" and (value.main.bare or value.main.unit in ("st", "ft")))
+    return {value.first for value in single if any(is_one(line, value) for is_one in NO_NUMBERS)}
 
 
 def mark(line: Line, known: Container[str]) -> None:
@@ -136,7 +136,7 @@ def _of_someone(line: Line, value: Value, known: Container[str]) -> bool:
 def _is_year(line: Line, value: Value) -> bool:
     """Whether a number is a year or the years of a decade: "from 1974", "a 1980s box"."""
     year = value.main.value
-    if value.shape != "one" or not value.main.bare or year.denominator != 1 or not YEARS[0] <= year < YEARS[1]:
+    if not value.main.bare or year.denominator != 1 or not YEARS[0] <= year < YEARS[1]:
         return False
     if line.text[value.end : value.end + 1] == "s" or line.text[value.end - 1 : value.end] == "s":
         return True
@@ -146,7 +146,7 @@ def _is_year(line: Line, value: Value) -> bool:
 
 def _is_date(line: Line, value: Value) -> bool:
     """Whether a number is the day of a month: "Oct 12", "the 14th of May", "someone's 21st"."""
-    if value.shape != "one" or value.main.per is not None or not 1 <= value.main.value <= 31:
+    if value.main.per is not None or not 1 <= value.main.value <= 31:
         return False
     if re.fullmatch(r"[23]?1st", value.text) and _DAY.search(line.text[: value.start]):
         return True
@@ -163,11 +163,14 @@ def _names_month(word: str) -> bool:
 
 def _is_shoe(line: Line, value: Value) -> bool:
     """Whether a number is a size of shoe: "size 37 feet"."""
-    sized = line.words[value.first - 1 : value.first] == ["size"] and value.shape == "one"
+    sized = line.words[value.first - 1 : value.first] == ["size"]
     return sized and (line.words[value.last : value.last + 1] in (["foot"], ["shoe"], ["boot"]) or value.main.unit == "ft")
 
 
 def _is_house(line: Line, value: Value) -> bool:
     """Whether a number is that of a house: "the flat at number 27"."""
-    whole = value.shape == "one" and value.main.bare and value.main.value.denominator == 1
+    whole = value.main.bare and value.main.value.denominator == 1
     return whole and line.words[max(0, value.first - 2) : value.first] in HOUSES
+
+
+NO_NUMBERS = (_is_year, _is_date, _is_house, _is_shoe)

@@ -40,6 +40,7 @@ BARE_KINDS = ("count", "ratio", "length", "stitches", "rows", "money", "percenta
               "weight", "area")  # fmt: skip
 
 
+WHAT = ["what"]
 TELLING = frozenset(("is", "are", "was", "were"))
 OWNERS = frozenset("i my the a her his she he we our they their it you your this that one".split())
 ASKS = frozenset(("what", "how", "which", "and", "so"))
@@ -140,7 +141,8 @@ def lay_out(query: Query) -> Line:
                     line.words[-1], line.origin[-1] = "percent", (line.origin[-1][0], chunk.end)
                     continue
                 line.words.append(part)
-                _tell_what(line.words)
+                if line.words[-2:-1] == WHAT:
+                    _tell_what(line.words)
                 line.origin.append((chunk.start, chunk.end))
         elif isinstance(chunk, Mark):
             line.words.append(SIGNS.get(chunk.text, chunk.text))
@@ -152,7 +154,7 @@ def lay_out(query: Query) -> Line:
 
 def _tell_what(words: list[str]) -> None:
     """In "7 3/4 in is what my notes give" the "what" tells and does not ask."""
-    if len(words) > 3 and words[-2] == "what" and words[-3] in TELLING and words[-1] in OWNERS and ASKS.isdisjoint(words[:-2]):
+    if len(words) > 3 and words[-3] in TELLING and words[-1] in OWNERS and ASKS.isdisjoint(words[:-2]):
         words[-2] = "that"
 
 
