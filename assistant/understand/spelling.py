@@ -48,7 +48,8 @@ def _nearest(word: str, known: frozenset[str]) -> str:
     if (len(word) < SHORTEST and not bare) or word in common_words():
         return ""
     alike = [other for other in known if other[:1] == word[0] and other.translate(VOWELS) == bones]
-    alike.sort(key=lambda other: (len(other), other))
+    letters = sorted(word)
+    alike.sort(key=lambda other: (sorted(other) != letters, len(other), other))  # "wasit" has the letters of "waist"
     if bare and alike:
         return alike[0]
     most = 1 if len(word) < 8 else 2
