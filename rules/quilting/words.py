@@ -59,7 +59,7 @@ BLOCK = Input("block", "block finished size", LENGTH, default=Default("=unfinish
               practice="6 in..14 in by 1 in")  # fmt: skip
 UNFINISHED_BLOCK = Input("unfinished", "block, unfinished", LENGTH, says=("unfinished", "unfinished block",
                          "unfinished blocks", "blocks cut", "blocks are cut", "cut blocks", "raw edge to raw edge",
-                         "before they are joined", "with their seams", "including seams", "including the seams"),
+                         "before they are joined", "raw", "raw blocks", "with their seams", "including seams", "including the seams"),
                          extra=True, ask="What size are the blocks before they are joined?", example="12 1/2 in",
                          sane="5 mm..2 m", usual="6 cm..1 m")  # fmt: skip
 ACROSS = Input("across", "blocks across", COUNT, says=("across", "blocks across", "blocks wide", "columns", "wide",
