@@ -251,11 +251,12 @@ def _given(measure: Measure, slot: Slot, bare: str, line: Line) -> Given:
 
 
 def _in_a_unit_of_sense(measure: Measure, slot: Slot, unit: str, line: Line) -> str:
-    """The unit for a bare length, or another one of the line in which alone it makes sense: "takes 1400 yds, the skeins are 210"."""
+    """The unit for a bare length, or one in which alone it makes sense: "takes 1400 yds, the skeins are 210" by another unit of
+    the line, "elastic 20 mm, waist 71" by the tape measure's of the same system."""
     if slot.kind is not LENGTH or not unit or likely_in(measure, slot, unit):
         return unit
-    typed = dict.fromkeys(one.unit for value in line.values for one in value.members if one.unit in LENGTHS and one.per is None)
-    return next((other for other in typed if likely_in(measure, slot, other)), unit)
+    typed = [one.unit for value in line.values for one in value.members if one.unit in LENGTHS and one.per is None]
+    return next((other for other in (*typed, system_of(unit)) if likely_in(measure, slot, other)), unit)
 
 
 def _ruler_fraction(measure: Measure) -> bool:
