@@ -34,8 +34,6 @@ class Fitting:
             return ANYWHERE
         if kind.name not in self.kinds:
             return None
-        if kind is COUNT and self.measure.unit == "row" and getattr(slot.declared, "noun", "") == "repeat":
-            return None  # 120 rows are no 120 repeats
         known = self._of_kind.get(kind.name)
         if known is None:
             known = self._of_kind[kind.name] = (self._unit_suits(kind), self._size(kind))
