@@ -8,19 +8,9 @@ from ..engine.buying import SHOP_STEP
 from ..engine.declare import ARITHMETIC, Input, Refusal, Rule, Step, flag
 from ..engine.kinds import COUNT, LENGTH, MONEY, PRICE
 from ..engine.rounding import BUDGET_DOWN, COUNT_DOWN, PENNY
-from .cost import BY_TICKET, OFF_OR_SHARE, PRICE_INPUT, TICKET, TICKET_LENGTH, TWO_PRICES
+from .cost import BY_TICKET, CHANGE_WORDS, OFF_OR_SHARE, PRICE_INPUT, PURSE, TICKET, TICKET_LENGTH, TWO_PRICES
 from .cost_of_some import SOLD_EACH
 from .sale_price import SHARE
-
-PURSE = Input(
-    "money", "money to spend", MONEY,
-    says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
-          "i've got", "come to over", "come to more than", "be over", "over", "no more than", "at most", "not more than", "voucher",
-          "gift card", "note", "gave", "given me", "has given me"),
-    ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
-)  # fmt: skip
-CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left",
-             "comes back", "what comes back", "come back", "left in my purse")
 
 WHAT_LENGTH_WILL = ("what length will", *(f"length of {cloth} will" for cloth in ("cloth", "fabric", "lining", "linen", "cotton",
     "wool", "velvet")))

@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from ..engine.declare import ARITHMETIC, Caution, Default, Input, Refusal, Rule, Step, flag
-from ..engine.kinds import COST_LINES, COUNT, LENGTH, MONEY, PERCENT, PRICE
+from ..engine.kinds import COST_LINES, COUNT, LENGTH, MONEY, PERCENT, PRICE, TEXT
 from ..engine.outcome import Outcome
 from ..engine.rounding import PENNY, PENNY_A_METRE, PENNY_A_YARD
 from ..engine.run import Run
@@ -46,6 +46,15 @@ OFF = Input(
     default=Default("0 %", derived=True), sane="0 %..100 %", practice="10 %..50 %", spoken=True,
 )  # fmt: skip
 OFF_OR_SHARE = replace(OFF, default=(*BY_SHARE, Default("0 %", derived=True)))
+PURSE = Input(
+    "money", "money to spend", MONEY,
+    says=("spend", "to spend", "budget", "have", "i've", "got", "for", "with", "up to", "only have", "left", "purse",
+          "i've got", "come to over", "come to more than", "be over", "over", "no more than", "at most", "not more than", "voucher",
+          "gift card", "note", "gave", "given me", "has given me"),
+    ask="How much money is there to spend?", example="£20", practice="15 money..90 money", usual="1 money..2000 money",
+)  # fmt: skip
+CHANGE_WORDS = ("change", "do i have left", "will i have left", "left over", "left", "what change", "my change", "remainder", "money left",
+             "comes back", "what comes back", "come back", "left in my purse")
 
 
 COST = Rule(
@@ -134,7 +143,7 @@ COST_OF_SEVERAL = Rule(
     inputs=(
         Input("lines", "things bought", COST_LINES, ask="What is bought, and at what price each?",
               example="1.5 m at £9 a metre and 2 zips at £2.20 each"),
-        OFF_OR_SHARE, SHARE,
+        OFF_OR_SHARE, SHARE, replace(PURSE, says=("from", "out of", "is", "enough", "budget", "have"), extra=True, spoken=True),
         flag("compared", "which is cheaper", ("cheaper", "cheapest", "better value", "best value", "which is better", "better buy",
                                               "costs less", "more cheap", "most cheap", "which should i buy")),
         flag("for_each", "the cost of each is wanted", ("each one cost", "cost of each", *(f"{each} {thing} cost" for each in ("each",
@@ -145,9 +154,15 @@ COST_OF_SEVERAL = Rule(
         Step("total", "Add them up", kind=MONEY, rounding=PENNY, says=("total", "cost", "pay", "in all", "altogether",
             "come to", "how much", "add up")),
         Step("count", "How many lines there are", kind=COUNT, noun="line", label="lines"),
+        Step("enough", "Compare the money with what they come to", "money >= rounded(total)", TEXT, words=("enough", "short"),
+             says=("enough", "is it enough", "have enough", "will it do", "will that do", "enough money")),
+        Step("change", "Take what they come to from the money", "money - rounded(total)", MONEY, rounding=PENNY, says=CHANGE_WORDS,
+             when={"enough": "enough"}),
+        Step("lacking", "Take the money from what they come to", "rounded(total) - money", MONEY, rounding=PENNY, label="lacking",
+             says=("lacking", "short by", "how much more"), when={"enough": "short"}),
     ),
-    answers=("total", "count"),
-    headline=("It comes to {total}.",),
+    answers=("enough", "change", "lacking", "total", "count"),
+    headline=("It is {enough}: {change} is left.", "It is {enough}: {lacking} more is needed.", "It comes to {total}."),
     algorithm=several,
     refusals=(Refusal("count > 0", "which is cheaper is asked, and not what they come to together. Say the width and the price a length of "
                       "each, such as: 115 cm at £9 a metre or 150 cm at £11 a metre, which is cheaper.", choices={"compared": "yes"}),
@@ -160,6 +175,7 @@ COST_OF_SEVERAL = Rule(
         "Add these up for me: 1.5 m at €14 a metre, 75 cm at €9.60 a metre, and three zips at €2.20 each -> €34.80",
         "4 yd at $12.50 a yard, half a yard at $13 a yard, and batting for $29.95. What is the total? -> $86.45",
         "total cost of 2 m of lawn at £9/m, 4 buttons at 35p each and a zip at £2.40 -> £21.80",
+        "2 m at £9 a metre, 3 zips at £1.20 each and thread £2.40, is £25 enough? -> enough; £1.00; £24.00",
     ),
 )
 

@@ -45,11 +45,12 @@ def read(item: Input, line: Line, values: list[Value], matches: list[Match]) -> 
 
 
 def _is_purse(line: Line, value: Value) -> bool:
-    """Whether a sum of money is what there is to spend: "change from £30", "is £25 enough", "my budget is £40"."""
+    """Whether a sum of money is what there is to spend: "change from £30", "out of a £20 note", "is £25 enough"."""
     if not _is_money(value) or value.main.per is not None:
         return False
     before, after = line.words[max(0, value.first - 3) : value.first], line.words[value.last : value.last + 2]
-    return before[-1:] == ["from"] or before[-2:] == ["out", "of"] or "budget" in before or "enough" in after or before[-1:] == ["have"]
+    held = before[:-1] if before[-1:] in (["a"], ["my"]) else before
+    return held[-1:] in (["from"], ["have"]) or held[-2:] == ["out", "of"] or "budget" in before or "enough" in after
 
 
 def _is_money(value: Value) -> bool:
