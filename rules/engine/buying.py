@@ -11,11 +11,9 @@ from .rounding import PENNY
 
 SHOP_STEP = Input(
     "shop_step", "shop's step", LENGTH, says=("sold by the", "sell by the", "sell it by the", "by the", "cut to the nearest",
-    "step", "in steps of", "only sell",
-    "sell only by", "only sell by", "only cut", "only cut by", "sell by", "cut by", "sells by the", "sold in",
-    "multiples of", "to the next", "sold to the next", "cuts to the next", "cut in", "cuts in",
-             "they cut to"), extra=True, spoken=True, sane="1 mm..5 m",
-    practice="5 cm..1 m",
+    "step", "in steps of", "only sell", "sell only by", "only sell by", "only cut", "only cut by", "sell by", "cut by",
+    "sells by the", "sold in", "multiples of", "to the next", "sold to the next", "cuts to the next", "cut in", "cuts in",
+    "they cut to"), extra=True, spoken=True, sane="1 mm..5 m", practice="5 cm..1 m",
 )  # fmt: skip
 PRICE_A_LENGTH = Input(
     "price", "price a length", PRICE, says=("price", "a metre", "a yard", "costs"), extra=True, practice="1 money/m..60 money/m",

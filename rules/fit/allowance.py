@@ -34,6 +34,31 @@ ALLOWANCE = Input(
 I_CUT = tuple(f"i cut {the} {piece}" for the in ("the", "a", "my") for piece in ("yoke", "panel", "piece", "cuff", "flap", "belt",
     "facing"))
 ON_FOLD = tuple(f"{part} on {fold}" for part in ("front", "back") for fold in ("fold", "the fold", "a fold"))
+TOP = Input(
+    "top",
+    "allowance at the top",
+    LENGTH,
+    says=("at the top", "top edge", "top", "waist edge", "top seam"),
+    default=Default("=allowance", "the same as at the sides", derived=True),
+    sane="0 cm..30 cm",
+)
+HEM = Input(
+    "hem",
+    "hem",
+    LENGTH,
+    says=("hem", "hem at the bottom", "hem allowance", "bottom hem", "at the bottom", "hems"),
+    default=Default("=allowance", "a seam allowance at the bottom too, no hem said", derived=True),
+    sane="0 cm..50 cm",
+)
+SIDES = Input(
+    "sides",
+    "side edges",
+    COUNT,
+    says=("side edges",),
+    sane="0..2",
+    spoken=True,  # the 2 of "cut 2 on fold" is how many are cut, not how many edges have an allowance
+    default=(Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"})),
+)
 
 ADD_SEAM_ALLOWANCE = Rule(
     topic="add seam allowance",
@@ -86,22 +111,8 @@ ADD_SEAM_ALLOWANCE = Rule(
             practice="6 in..45 in by 1 in",
         ),
         ALLOWANCE,
-        Input(
-            "top",
-            "allowance at the top",
-            LENGTH,
-            says=("at the top", "top edge", "top", "waist edge", "top seam"),
-            default=Default("=allowance", "the same as at the sides", derived=True),
-            sane="0 cm..30 cm",
-        ),
-        Input(
-            "hem",
-            "hem",
-            LENGTH,
-            says=("hem", "hem at the bottom", "hem allowance", "bottom hem", "at the bottom", "hems"),
-            default=Default("=allowance", "a seam allowance at the bottom too, no hem said", derived=True),
-            sane="0 cm..50 cm",
-        ),
+        TOP,
+        HEM,
         flag(
             "fold",
             "one side on a fold",
@@ -109,15 +120,7 @@ ADD_SEAM_ALLOWANCE = Rule(
                 "on a fold", "on the fold", "on fold", "cut on fold", "one side on the fold", "fold at one side", *ON_FOLD,
             ),
         ),
-        Input(
-            "sides",
-            "side edges",
-            COUNT,
-            says=("side edges",),
-            sane="0..2",
-            spoken=True,  # the 2 of "cut 2 on fold" is how many are cut, not how many edges have an allowance
-            default=(Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"})),
-        ),
+        SIDES,
         Input(
             "copies",
             "pieces to cut",

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from ..engine.declare import COMMON_PRACTICE, Caution, Default, Input, Refusal, Rule, Step, flag
-from ..engine.kinds import COUNT, LENGTH
+from ..engine.declare import COMMON_PRACTICE, Caution, Input, Refusal, Rule, Step, flag
+from ..engine.kinds import LENGTH
 from ..engine.rounding import CUT
-from .allowance import ALLOWANCE, ON_FOLD
+from .allowance import ALLOWANCE, HEM, ON_FOLD, SIDES, TOP
 from .words import told
 
 PIECES = ("panel", "piece", "yoke", "cuff", "pocket flap", "skirt panel", "skirt front", "skirt back", "bodice front", "bodice back",
@@ -71,32 +71,10 @@ SEWN_SIZE = Rule(
             practice="8 in..48 in by 1 in",
         ),
         ALLOWANCE,
-        Input(
-            "top",
-            "allowance at the top",
-            LENGTH,
-            says=("at the top", "top edge", "top", "waist edge", "top seam"),
-            default=Default("=allowance", "the same as at the sides", derived=True),
-            sane="0 cm..30 cm",
-        ),
-        Input(
-            "hem",
-            "hem",
-            LENGTH,
-            says=("hem", "hem at the bottom", "hem allowance", "bottom hem", "at the bottom"),
-            default=Default("=allowance", "a seam allowance at the bottom too, no hem said", derived=True),
-            sane="0 cm..50 cm",
-        ),
+        TOP,
+        HEM,
         flag("fold", "one side on a fold", ("on a fold", "on the fold", "on fold", "cut on fold", *ON_FOLD)),
-        Input(
-            "sides",
-            "side edges",
-            COUNT,
-            says=("side edges",),
-            sane="0..2",
-            spoken=True,
-            default=(Default("2", derived=True, when={"fold": "no"}), Default("1", derived=True, when={"fold": "yes"})),
-        ),
+        SIDES,
     ),
     steps=(
         Step(
