@@ -47,16 +47,16 @@ def sought(line: Line, match: Match) -> bool:
         return True
     before = line.words[match.first - 1] if match.first else "."
     after = line.words[match.last] if match.last < len(line.words) else "."
-    asking = asks_in(line.words, max(0, match.first - 4), match.last) and not (before == "for" and _asks_other(line, match))
+    asked = asks_in(line.words, max(0, match.first - 4), match.last) and not (before == "for" and _asks_other(line, match))
     ends = all(word in CLOSING for word in line.words[match.last :]) and bool({after, line.words[match.last - 1]} & {"at", "to"})
-    asking = asking or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
+    asked = asked or (ends and line.words[0] == "what")  # "what do my 5 in squares finish at?"
     told = after in IS and any(spot in line.at_value for spot in range(match.last + 1, match.last + 4))  # "my tension is really 18"
-    if (told and not asking) or _told_in_commas(line, match):
+    if (told and not asked) or _told_in_commas(line, match):
         return False
     if before == "." and after in ("my", "the", "a", "her", "his"):
         return False  # "washed my 12 in square" tells what was done
     alone = not after[:1].isalpha() or after in LINKS or after in ("if", "when", "from")  # "body suit" asks for no body measure
-    return asking or (before in (".", ",", ";", "?", ":") and alone)
+    return asked or (before in (".", ",", ";", "?", ":") and alone)
 
 
 def _of_the_most(line: Line, match: Match) -> bool:
