@@ -269,7 +269,7 @@ class Conversation:
                 return say.disagree(reading, told, other)
             if len(idle := weigh.idle(reading, made)) > 1 and reading.topic_score < weigh.PLAINLY_NAMED:
                 return say.unplaced(reading, idle)  # a rule hardly named, that has no use for two of the numbers
-        if made.status == "answered" and (more := (*reading.asides, *weigh.unheard(reading, self.mind.lexicon.words))):
+        if made.status == "answered" and (more := (*reading.asides, *weigh.unheard(reading))):
             made = replace(made, not_used=(*made.not_used, *more))
         return self._keep(tried.request, made)
 

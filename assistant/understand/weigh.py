@@ -58,16 +58,18 @@ def evidence(reading: Reading, matches: list[Match]) -> float:
     return sum(loud.values()) + units
 
 
-def unheard(reading: Reading, known_elsewhere: frozenset[str]) -> tuple[str, ...]:
-    """Content words that changed nothing."""
+def unheard(reading: Reading) -> tuple[str, ...]:
+    """Content words that changed nothing and are not shown again as the name of a thing in a list."""
     line = reading.line
+    lists = (given.value for given in reading.listed.values() if isinstance(given.value, tuple))
+    shown = {word for items in lists for item in items for word in getattr(item, "label", "").split()}
     words = []
     for spot, word in enumerate(line.words):
         if spot in line.at_value or spot in reading.heard or word in FILLERS or not word[:1].isalpha() or len(word) < 3:
             continue
         start, end = line.origin[spot]
         words.append(line.text[start:end])
-    return tuple(dict.fromkeys(words))
+    return tuple(word for word in dict.fromkeys(words) if word not in shown)
 
 
 def best(readings: list[Reading], matches: list[Match]) -> Reading | None:
@@ -143,7 +145,7 @@ def talks_of_something_else(reading: Reading) -> bool:
     """Whether a line without a number, that asks for no result, says mostly what the rule does not know."""
     if reading.line.values or reading.asked or reading.chosen or reading.listed:
         return False
-    unknown = len(unheard(reading, frozenset()))
+    unknown = len(unheard(reading))
     return unknown > max(2, len(reading.heard))
 
 
