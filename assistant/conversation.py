@@ -104,7 +104,7 @@ class Conversation:
 
     def answer(self, text: str, heard: Heard, trouble: str = "") -> Answer:
         """The answer to a line laid out, corrections and trouble noted. text: as typed."""
-        made = self._answer(text, heard)
+        made = self._answer(heard)
         notes = tuple(f"I read “{typed}” as “{meant}”." for typed, meant in heard.corrected)
         made = replace(made, question=text, notes=(*notes, *made.notes, *([trouble] if trouble else [])))
         if self.notebook is not None and made.status == "answered":
@@ -157,7 +157,7 @@ class Conversation:
 
     # -- one line -----------------------------------------------------------------------------------------------
 
-    def _answer(self, text: str, heard: Heard) -> Answer:
+    def _answer(self, heard: Heard) -> Answer:
         nothing = next((value for value in heard.line.values if value.main.per is not None and not value.main.per.value), None)
         if nothing is not None:
             return say.over_nothing(nothing)

@@ -90,7 +90,7 @@ def of_page(page: Page, owners: Sequence[Thing]) -> Shopping:
     prices = {thing.name: _price(thing) for thing in page.all(PRICE)}
     shop = page.get(HABIT, SHOP)
     return add_up(
-        needs, used, stock, prices, _system(page, needs), Amount.of_body(shop.body).value if shop is not None else None
+        needs, used, stock, prices, _system(page), Amount.of_body(shop.body).value if shop is not None else None
     )
 
 
@@ -123,7 +123,7 @@ def _price(thing: Thing) -> Price:
     return Price(price.value, currency_of(price))
 
 
-def _system(page: Page, needs: Sequence[Need]) -> str:
+def _system(page: Page) -> str:
     """The maker's own units; else those of most of what is needed."""
     habit = page.get(HABIT, UNITS)
     if habit is not None:

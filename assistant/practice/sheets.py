@@ -111,14 +111,13 @@ def _shown(sheet: Sheet) -> Answer:
     """The sheet on the screen: the questions, then the answers."""
     asked = [f"{number}. {one.question}" for number, one in enumerate(sheet.exercises, 1)]
     keys = [f"  {number}. {key(one)[0]}" for number, one in enumerate(sheet.exercises, 1)]
-    made = told(
+    return told(
         "worksheet",
         _headline(sheet),
         [*asked, "Answers", *keys, f"The same sheet again: {sheet.again}"],
         "worksheet",
         next=(f"{sheet.again} as HTML to worksheet-{sheet.number}.html",),
     )
-    return made
 
 
 def _headline(sheet: Sheet) -> str:

@@ -68,7 +68,7 @@ class Stepping:
         """The step now asked for, made ready to be marked."""
         stage = self.stages[self.spot]
         case = case_of(self.case.rule, self.case.request, stage.name)
-        self.now = Question(case, _right(case), _hints(case, stage))
+        self.now = Question(case, _right(case), _hints(case))
         return f"Step {self.spot + 1} of {len(self.stages)}. {stage.asked}"
 
     def _result(self) -> str:
@@ -124,7 +124,7 @@ def _stage(case: Case, name: str, told: str) -> Stage | None:
     return Stage(name, f"{sentence(told)} {wanted(want)}")
 
 
-def _hints(case: Case, stage: Stage) -> tuple[str, ...]:
+def _hints(case: Case) -> tuple[str, ...]:
     """The formula of the step in words, then with its numbers put in."""
     label = case.expected.label
     line = next((line for line in reversed(case.run.lines) if line.formula.startswith(f"{label} = ")), None)

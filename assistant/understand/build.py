@@ -147,7 +147,7 @@ def build(reading: Reading, habits: Habits, mentions: frozenset[str], earlier: R
         asked=asked,
         series=tuple(series),
         compare=compare,
-        system=system or _default_system(currency if not why else "", given),
+        system=system or _default_system(currency if not why else ""),
         unit=unit or (earlier.unit if earlier is not None and not asked_system else ""),
         currency=currency,
         currency_assumed=bool(why),
@@ -173,7 +173,7 @@ def _measured(request: Request) -> bool:
     return any(system_of(one.unit) for one in (*request.given.values(), *request.stated.values()))
 
 
-def _default_system(currency: str, given: Mapping[str, Given]) -> str:
+def _default_system(currency: str) -> str:
     return "in" if currency == "USD" else "cm"
 
 

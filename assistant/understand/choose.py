@@ -16,7 +16,7 @@ from .asked import asked_for, could_be_unknown
 from .counted import Counted, counts_of
 from .lexicon import Match, remembered
 from .options import UNPLACED
-from .place import Placing, Words, place
+from .place import EITHER, Placing, Words, place
 from .readers import PLAIN, reader_of
 from .reading import Reading
 from .score import lacking, passed_over, score, things
@@ -127,7 +127,7 @@ class Spoken(NamedTuple):
 def _hear(rule: Rule, line: Line, matches: list[Match], untold: bool) -> Spoken:
     """What the words say. untold: nothing is told, now or before, to work an input back from."""
     mine = _of_rule(rule, line, matches)
-    options, chosen = _options(rule, line, mine)
+    options, chosen = _options(line, mine)
     nothing, denied = _none_of(rule, line, mine)
     asked = asked_for(rule, line, mine)
     if untold:
@@ -181,7 +181,7 @@ def _longest(matches: list[Match], at_value: Container[int]) -> list[Match]:
     return kept
 
 
-def _options(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, list[Match]], dict[str, tuple[str, ...]]]:
+def _options(line: Line, matches: list[Match]) -> tuple[dict[str, list[Match]], dict[str, tuple[str, ...]]]:
     """The options the words choose: input -> its option keys, more than one only when joined by "or"."""
     met: dict[str, list[tuple[Match, str]]] = {}
     for match in matches:
@@ -192,12 +192,9 @@ def _options(rule: Rule, line: Line, matches: list[Match]) -> tuple[dict[str, li
     for name, found in met.items():
         options[name] = [match for match, _ in found]
         keys = tuple(dict.fromkeys(key for _, key in found))
-        if len(keys) > 1:
-            if "or" in line.words or "versus" in line.words or "vs" in line.words:
-                pass
-            else:
-                longest = max(found, key=lambda entry: (entry[0].last - entry[0].first, entry[0].weight, entry[0].first))
-                keys = (longest[1],)
+        if len(keys) > 1 and EITHER.isdisjoint(line.words):
+            longest = max(found, key=lambda entry: (entry[0].last - entry[0].first, entry[0].weight, entry[0].first))
+            keys = (longest[1],)
         chosen[name] = keys
     return options, chosen
 

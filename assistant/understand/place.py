@@ -23,8 +23,8 @@ PAIRED = 1.7
 Best = tuple[float, dict[int, Option | None]]
 WITH_ITS_WIDTH = frozenset(("of", "fabric", "cloth", "with", "in", "at", "that", "is", "a", "width"))
 IN_WIDTH = (["in", "width"], ["with", "width"], ["in", "a", "width", "of"], ["with", "a", "width", "of"], ["width"])
-AND_EITHER = frozenset(("or", "versus", "vs", "and", "with", "against"))
 EITHER = frozenset(("or", "versus", "vs"))
+AND_EITHER = EITHER | {"and", "with", "against"}
 ENDS = frozenset(("?", ".", "please", "cm", "inch", "percent"))
 # "Fewer strips with 42 in than with 40?" sets the two beside each other.
 COMPARING = frozenset(("fewer", "less", "more", "cheaper", "better", "difference"))
