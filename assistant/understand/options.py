@@ -279,11 +279,11 @@ def of_them(line: Line, value: Value) -> bool:
 
 
 def _telling(places: Places, slot: Slot, value: Value) -> list[Mention]:
-    """The mentions that tell a result, and do not only name it: in "batting for a 58 x 72 quilt" the batting is not told."""
+    """The mentions that tell a result, and do not only name it: in "batting for a 58 x 72" the batting is not told."""
     phrases = {tokens(phrase) for phrase in getattr(slot.declared, "stated", ())}
     words = places.line.words
     said = (one for one in places.by_slot.get(slot.name, ()) if tuple(words[one.first : one.last]) in phrases)
-    return [one for one in said if "for" not in words[one.last : value.first] and "quilt" not in words[value.last : value.last + 1]]
+    return [one for one in said if "for" not in words[one.last : value.first]]
 
 
 def _of_groups(places: Places, value: Value, measures: Sequence[Measure]) -> list[Option]:
