@@ -20,7 +20,7 @@ from .understand.lexicon import Match
 from .understand.mind import Mind
 from .understand.passed_over import pass_over
 from .understand.reading import Reading, Tried
-from .understand.spelling import nearest
+from .understand.spelling import nearest, with_digits
 from .understand.sum_words import read_sum
 from .understand.tokens import FILLERS
 from .understand.values import Line, lay_out
@@ -130,10 +130,11 @@ class Conversation:
         """A line laid out and its phrases met, misspelt words put right."""
         if len(text) > LONGEST:
             raise TooLong(len(text), LONGEST)
+        text, numbers = with_digits(text)
         line = lay_out(self.mind.reader.read(text))
         pass_over(line)
         line.sum = read_sum(line, self.mind.reader)
-        corrected = self._correct(line)
+        corrected = numbers + self._correct(line)
         asides.mark(line, self.mind.lexicon.words)
         talked_of = self.context.request.topic if self.context.request is not None else ""
         return Heard(line, self.mind.lexicon.match(line.words, talked_of), corrected)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
 from pathlib import Path
@@ -66,6 +67,30 @@ def _nearest(word: str, known: frozenset[str]) -> str:
 def nearest(word: str, known: frozenset[str]) -> str:
     """The nearest known word within one slip (two in words over seven letters), or "" when there is none."""
     return _nearest(word, known)
+
+
+# A letter typed for a digit: O behind one, l or I before one. "2 oz" and "20 l" are left alone.
+_NUMBER_WITH_LETTERS = re.compile(r"(?<![A-Za-z0-9])(?:[lI](?=[0-9O.])|[0-9])[0-9Oo.]*(?=mm\b|cm\b|in\b|m\b|yd|[^A-Za-z0-9]|$)")
+_DIGITS = str.maketrans("OolI", "0011")
+
+
+def with_digits(text: str) -> tuple[str, tuple[tuple[str, str], ...]]:
+    """A line with the letters that were typed for digits put right, and each number so mended: as typed, as read.
+
+    >>> with_digits("60 x 7O quilt, l0 blocks")
+    ('60 x 70 quilt, 10 blocks', (('7O', '70'), ('l0', '10')))
+    """
+    mended: list[tuple[str, str]] = []
+
+    def put_right(met: re.Match[str]) -> str:
+        typed = met[0]
+        read = typed.translate(_DIGITS)
+        if read != typed and any(sign.isdigit() for sign in typed):
+            mended.append((typed, read))
+            return read
+        return typed
+
+    return _NUMBER_WITH_LETTERS.sub(put_right, text), tuple(mended)
 
 
 def closest(word: str, known: Iterable[str], most: int = 3) -> list[str]:
