@@ -35,7 +35,7 @@ ELASTIC = Rule(
                 "chest", "cuffs", "cuff", "opening", "biggest waist", "largest waist", "how big a waist",
                 "how large a waist", "biggest hips",
                 "whose waist", "whose hips", "whose head", "whose wrist"), axis="girth",
-            ask="How far is it round the body where the elastic sits?", example="28 in", sane="5 cm..3 m",
+            ask="How far is it round the body where the elastic sits?", example="28 in", sane="5 cm..3 m", usual="12 cm..1.5 m",
             practice="24 in..44 in by 1 in"),
         Input("width", "elastic width", LENGTH,
             says=("wide elastic", "elastic", "wide", "elastic wide", "width", "inch elastic", "elastic of",
